@@ -1,0 +1,30 @@
+using WeldTrace.Engineering.Paths;
+using WeldTrace.Engineering.Quantities;
+
+namespace WeldTrace.Documents.Drawings;
+
+/// <summary>One circular seam with the places where a parameter left its window.</summary>
+public sealed record SeamPlan
+{
+    public required Length TrackRadius { get; init; }
+
+    /// <summary>Sense of travel, seen from the shoulder side.</summary>
+    public required RotationSense Travel { get; init; }
+
+    /// <summary>Where the tool plunged: clockwise from the datum mark at the top.</summary>
+    public Angle Start { get; init; }
+
+    public Angle Overlap { get; init; }
+
+    /// <summary>Path actually travelled; less than the whole path when the run was interrupted.</summary>
+    public Length? Travelled { get; init; }
+
+    public IReadOnlyList<SeamExcursion> Excursions { get; init; } = [];
+}
+
+/// <summary>A stretch of the seam, measured along the path from the start of the traverse.</summary>
+/// <param name="Number">Number under which the excursion stands in the table of the run.</param>
+/// <param name="Parameter">Name of the parameter that left its window.</param>
+/// <param name="From">Path from the start to the first sample outside.</param>
+/// <param name="To">Path from the start to the last sample outside; not less than <paramref name="From"/>.</param>
+public sealed record SeamExcursion(string Number, string Parameter, Length From, Length To);
