@@ -1,0 +1,73 @@
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
+
+namespace WeldTrace.Domain.Equipment;
+
+/// <summary>What one column of a machine's process log means.</summary>
+/// <param name="Column">Name of the column in the file.</param>
+/// <param name="Channel">Quantity, as the log reader names it.</param>
+/// <param name="Unit">Unit of the values in the file.</param>
+/// <param name="Factor">Number to multiply the values with, for instance -1 to turn a sign.</param>
+public sealed record LogColumn(string Column, string Channel, string Unit, double Factor);
+
+/// <summary>A friction-stir welding machine.</summary>
+public sealed class Machine : Record
+{
+    /// <summary>Longest name or word.</summary>
+    public const int LongestText = 80;
+
+    private Machine(Guid id)
+        : base(id) { }
+
+    /// <inheritdoc/>
+    public override string Kind => "machine";
+
+    /// <inheritdoc/>
+    public override string Label => Name;
+
+    /// <summary>Name in the shop; unique.</summary>
+    public string Name { get; private set; } = "";
+
+    /// <summary>Serial number or description.</summary>
+    public string Description { get; private set; } = "";
+
+    /// <summary>Control mode: position, force or temperature, in the trade's words.</summary>
+    public string ControlMode { get; private set; } = "";
+
+    /// <summary>Meaning of the columns of its process logs, remembered from the last accepted log; empty at first.</summary>
+    public IReadOnlyList<LogColumn> LogColumns { get; private set; } = [];
+
+    /// <summary>Enters a machine.</summary>
+    public static Outcome<Machine> Enter(string name, string description, string controlMode, Actor actor, DateTimeOffset at)
+    {
+        var checks = new Checks()
+            .Role(actor, Role.Engineer, Role.QualityManager)
+            .Text(name, LongestText, "Give the machine's name", nameof(Name))
+            .Text(description, LongestText, "Give a serial number or description", nameof(Description))
+            .Text(controlMode, LongestText, "Give the control mode", nameof(ControlMode));
+        if (!checks.AllHold)
+        {
+            return checks.Refusals;
+        }
+
+        var machine = new Machine(Guid.CreateVersion7(at))
+        {
+            Name = name.Trim(),
+            Description = description.Trim(),
+            ControlMode = controlMode.Trim(),
+        };
+        machine.Note(actor, at, "machine entered");
+        return machine;
+    }
+
+    /// <summary>Remembers what the columns of its logs mean; nothing is recorded when nothing changed.</summary>
+    public void RememberLogColumns(IReadOnlyList<LogColumn> columns, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(columns);
+        if (!columns.SequenceEqual(LogColumns))
+        {
+            LogColumns = [.. columns];
+            Note(actor, at, "process log columns mapped");
+        }
+    }
+}

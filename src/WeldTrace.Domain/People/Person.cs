@@ -1,0 +1,102 @@
+using WeldTrace.Domain.Records;
+
+namespace WeldTrace.Domain.People;
+
+/// <summary>A person of the site. Never deleted, so that a signature keeps its name; set inactive instead.</summary>
+public sealed class Person : Record
+{
+    /// <summary>Longest printed name.</summary>
+    public const int LongestName = 80;
+
+    private Person(Guid id)
+        : base(id) { }
+
+    /// <inheritdoc/>
+    public override string Kind => "person";
+
+    /// <inheritdoc/>
+    public override string Label => PrintedName;
+
+    /// <summary>Name as printed beside signatures.</summary>
+    public string PrintedName { get; private set; } = "";
+
+    /// <summary>Name used to sign in; unique.</summary>
+    public string SignInName { get; private set; } = "";
+
+    /// <summary>Roles held now.</summary>
+    public IReadOnlyList<Role> Roles { get; private set; } = [];
+
+    /// <summary>Whether the person may sign in.</summary>
+    public bool IsActive { get; private set; }
+
+    /// <summary>Enters a new person.</summary>
+    /// <param name="printedName">1 to 80 characters.</param>
+    /// <param name="signInName">Unique sign-in name.</param>
+    /// <param name="roles">At least one role.</param>
+    /// <param name="enteredBy">Who enters the person; null when the first administrator enters themself.</param>
+    /// <param name="at">UTC instant.</param>
+    public static Outcome<Person> Enter(
+        string printedName,
+        string signInName,
+        IReadOnlyList<Role> roles,
+        Actor? enteredBy,
+        DateTimeOffset at
+    )
+    {
+        var refusals = Check(printedName, roles);
+        if (string.IsNullOrWhiteSpace(signInName) || signInName.Length > LongestName)
+        {
+            refusals.Add(new Refusal("sign-in-name", $"Give a sign-in name of 1 to {LongestName} characters.", nameof(SignInName)));
+        }
+
+        if (refusals.Count > 0)
+        {
+            return refusals;
+        }
+
+        var person = new Person(Guid.CreateVersion7(at))
+        {
+            PrintedName = printedName.Trim(),
+            SignInName = signInName.Trim(),
+            Roles = [.. roles.Distinct().Order()],
+            IsActive = true,
+        };
+        person.Note(enteredBy ?? person.AsActor(), at, "person entered");
+        return person;
+    }
+
+    /// <summary>Changes what the person may do; the printed name stays with signatures already made.</summary>
+    public Outcome Change(string printedName, IReadOnlyList<Role> roles, bool isActive, Actor actor, DateTimeOffset at)
+    {
+        var refusals = Check(printedName, roles);
+        if (refusals.Count > 0)
+        {
+            return Outcome.From(refusals);
+        }
+
+        PrintedName = printedName.Trim();
+        Roles = [.. roles.Distinct().Order()];
+        IsActive = isActive;
+        Note(actor, at, isActive ? "person changed" : "person set inactive");
+        return Outcome.Accepted;
+    }
+
+    /// <summary>The person as one who acts.</summary>
+    public Actor AsActor() => new(Id, PrintedName, Roles);
+
+    private static List<Refusal> Check(string printedName, IReadOnlyList<Role> roles)
+    {
+        List<Refusal> refusals = [];
+        if (string.IsNullOrWhiteSpace(printedName) || printedName.Length > LongestName)
+        {
+            refusals.Add(new Refusal("printed-name", $"Give the printed name, 1 to {LongestName} characters.", nameof(PrintedName)));
+        }
+
+        if (roles.Count == 0)
+        {
+            refusals.Add(new Refusal("roles", "Choose at least one role.", nameof(Roles)));
+        }
+
+        return refusals;
+    }
+}

@@ -1,0 +1,60 @@
+using WeldTrace.Domain.Records;
+
+namespace WeldTrace.Domain.Procedures;
+
+/// <summary>Set point, lower and upper limit of one parameter, with the digits that were written down.</summary>
+/// <param name="Parameter">Which parameter.</param>
+/// <param name="SetPoint">Value to set, in <paramref name="Unit"/>; lower ≤ set point ≤ upper.</param>
+/// <param name="Lower">Least permitted value, in <paramref name="Unit"/>.</param>
+/// <param name="Upper">Greatest permitted value, in <paramref name="Unit"/>.</param>
+/// <param name="Unit">One of <see cref="ParameterUnits.For"/>.</param>
+/// <param name="IsEssential">Whether a change beyond the window asks for requalification.</param>
+public sealed record ParameterWindow(
+    WeldParameter Parameter,
+    decimal SetPoint,
+    decimal Lower,
+    decimal Upper,
+    string Unit,
+    bool IsEssential
+)
+{
+    /// <summary>Set point in the coherent SI unit.</summary>
+    public double SetPointSi => ParameterUnits.ToSi(Parameter, SetPoint, Unit);
+
+    /// <summary>Lower limit in the coherent SI unit.</summary>
+    public double LowerSi => ParameterUnits.ToSi(Parameter, Lower, Unit);
+
+    /// <summary>Upper limit in the coherent SI unit.</summary>
+    public double UpperSi => ParameterUnits.ToSi(Parameter, Upper, Unit);
+
+    /// <summary>What is wrong with the window, naming the field.</summary>
+    public IEnumerable<Refusal> Check()
+    {
+        if (!ParameterUnits.Allows(Parameter, Unit))
+        {
+            yield return Wrong(nameof(Unit), $"has no unit '{Unit}'; choose {string.Join(" or ", ParameterUnits.For(Parameter))}");
+            yield break;
+        }
+
+        if (Lower > Upper)
+        {
+            yield return Wrong(nameof(Lower), $"has a lower limit ({Lower} {Unit}) above its upper limit ({Upper} {Unit}); swap them");
+        }
+        else if (SetPoint < Lower || SetPoint > Upper)
+        {
+            yield return Wrong(nameof(SetPoint), $"has its set point ({SetPoint} {Unit}) outside {Lower} to {Upper} {Unit}; move one of them");
+        }
+
+        if (Parameter is not (WeldParameter.TiltAngle or WeldParameter.ToolTemperature) && Lower < 0)
+        {
+            yield return Wrong(nameof(Lower), "has a lower limit below zero; give zero or more");
+        }
+
+        if (Parameter is WeldParameter.SpindleSpeed or WeldParameter.TravelSpeed && SetPoint <= 0)
+        {
+            yield return Wrong(nameof(SetPoint), "has a set point of zero or less; give a value above zero");
+        }
+    }
+
+    private Refusal Wrong(string field, string what) => new("window", $"{ParameterNames.Of(Parameter)} {what}.", $"{Parameter}.{field}");
+}

@@ -1,0 +1,88 @@
+using WeldTrace.Domain.Records;
+using WeldTrace.Engineering.Paths;
+using WeldTrace.Engineering.Quantities;
+
+namespace WeldTrace.Domain.Procedures;
+
+/// <summary>What a procedure revision lays down; frozen once the revision has left <c>draft</c>.</summary>
+/// <param name="Alloy">Parent alloy, for instance <c>6061</c>.</param>
+/// <param name="Temper">Parent temper, for instance <c>T6</c>.</param>
+/// <param name="Thickness">Thickness of the joint; above zero.</param>
+/// <param name="JointType">Joint type in the trade's words, for instance <c>butt</c> or <c>lap</c>.</param>
+/// <param name="ToolDesignId">Tool design that must be used.</param>
+/// <param name="ToolDesignLabel">Number and revision of that design, as printed.</param>
+/// <param name="SpindleSense">Sense of rotation, looking from the shoulder side on the work.</param>
+/// <param name="Windows">One window for each parameter that is controlled or watched.</param>
+/// <param name="DebounceSeconds">Shortest excursion that counts, in seconds; 0 or more.</param>
+/// <param name="Notes">Anything else that the welder must know; may be empty.</param>
+public sealed record ProcedureContent(
+    string Alloy,
+    string Temper,
+    Length Thickness,
+    string JointType,
+    Guid ToolDesignId,
+    string ToolDesignLabel,
+    RotationSense SpindleSense,
+    IReadOnlyList<ParameterWindow> Windows,
+    decimal DebounceSeconds,
+    string Notes
+)
+{
+    /// <summary>Longest <see cref="Notes"/>.</summary>
+    public const int LongestNotes = 4000;
+
+    private const int LongestWord = 60;
+    private const decimal LongestDebounceSeconds = 60;
+
+    /// <summary>The window of a parameter; null when the procedure doesn't watch it.</summary>
+    public ParameterWindow? WindowOf(WeldParameter parameter) => Windows.FirstOrDefault(w => w.Parameter == parameter);
+
+    /// <summary>Everything that is wrong, each naming its field.</summary>
+    public IReadOnlyList<Refusal> Check()
+    {
+        List<Refusal> refusals = [];
+        RequireWord(Alloy, nameof(Alloy), "the parent alloy", refusals);
+        RequireWord(Temper, nameof(Temper), "the temper", refusals);
+        RequireWord(JointType, nameof(JointType), "the joint type", refusals);
+        if (Thickness.Millimetres is <= 0 or > 200)
+        {
+            refusals.Add(new("thickness", "Give the joint's thickness, above 0 and at most 200 mm.", nameof(Thickness)));
+        }
+
+        if (DebounceSeconds is < 0 or > LongestDebounceSeconds)
+        {
+            refusals.Add(new("debounce", $"Give the shortest excursion that counts, 0 to {LongestDebounceSeconds} s.", nameof(DebounceSeconds)));
+        }
+
+        if (Notes.Length > LongestNotes)
+        {
+            refusals.Add(new("notes", $"The notes are longer than {LongestNotes} characters; shorten them.", nameof(Notes)));
+        }
+
+        if (ToolDesignId == Guid.Empty)
+        {
+            refusals.Add(new("tool-design", "Choose the tool design.", nameof(ToolDesignId)));
+        }
+
+        foreach (var twice in Windows.GroupBy(w => w.Parameter).Where(g => g.Count() > 1))
+        {
+            refusals.Add(new("window-twice", $"{ParameterNames.Of(twice.Key)} has two windows; keep one.", nameof(Windows)));
+        }
+
+        foreach (var needed in new[] { WeldParameter.SpindleSpeed, WeldParameter.TravelSpeed }.Where(p => WindowOf(p) is null))
+        {
+            refusals.Add(new("window-missing", $"{ParameterNames.Of(needed)} needs a window.", nameof(Windows)));
+        }
+
+        refusals.AddRange(Windows.SelectMany(w => w.Check()));
+        return refusals;
+    }
+
+    private static void RequireWord(string value, string field, string what, List<Refusal> refusals)
+    {
+        if (string.IsNullOrWhiteSpace(value) || value.Length > LongestWord)
+        {
+            refusals.Add(new("missing", $"Give {what}, 1 to {LongestWord} characters.", field));
+        }
+    }
+}

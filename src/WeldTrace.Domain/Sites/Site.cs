@@ -1,0 +1,100 @@
+using WeldTrace.Domain.Records;
+
+namespace WeldTrace.Domain.Sites;
+
+/// <summary>Units in which values are entered and shown; storage is always SI.</summary>
+public enum UnitSystem
+{
+    /// <summary>mm, mm/min, kN, bar, °C.</summary>
+    Metric,
+
+    /// <summary>in, in/min, lbf, psi, °F.</summary>
+    InchPound,
+}
+
+/// <summary>The site: the name that heads screens and documents, its time zone and its units.</summary>
+public sealed class Site : Record
+{
+    /// <summary>Longest name.</summary>
+    public const int LongestName = 80;
+
+    private Site(Guid id)
+        : base(id) { }
+
+    /// <inheritdoc/>
+    public override string Kind => "site";
+
+    /// <inheritdoc/>
+    public override string Label => Name;
+
+    /// <summary>Name that heads screens and documents.</summary>
+    public string Name { get; private set; } = "";
+
+    /// <summary>IANA time zone in which instants are shown.</summary>
+    public string TimeZoneId { get; private set; } = "UTC";
+
+    /// <summary>Preferred units.</summary>
+    public UnitSystem Units { get; private set; }
+
+    /// <summary>Whether the site holds invented demonstration data.</summary>
+    public bool IsDemonstration { get; private set; }
+
+    /// <summary>The time zone of <see cref="TimeZoneId"/>.</summary>
+    public TimeZoneInfo TimeZone => TimeZoneInfo.FindSystemTimeZoneById(TimeZoneId);
+
+    /// <summary>Sets up the site, once.</summary>
+    /// <param name="name">1 to 80 characters.</param>
+    /// <param name="timeZoneId">IANA identifier known to this machine.</param>
+    /// <param name="units">Preferred units.</param>
+    /// <param name="isDemonstration">Whether the data is invented.</param>
+    /// <param name="actor">First administrator.</param>
+    /// <param name="at">UTC instant.</param>
+    public static Outcome<Site> SetUp(string name, string timeZoneId, UnitSystem units, bool isDemonstration, Actor actor, DateTimeOffset at)
+    {
+        var refusals = Check(name, timeZoneId);
+        if (refusals.Count > 0)
+        {
+            return refusals;
+        }
+
+        var site = new Site(Guid.CreateVersion7(at))
+        {
+            Name = name.Trim(),
+            TimeZoneId = timeZoneId,
+            Units = units,
+            IsDemonstration = isDemonstration,
+        };
+        site.Note(actor, at, "site set up");
+        return site;
+    }
+
+    /// <summary>Changes name, time zone or units.</summary>
+    public Outcome Change(string name, string timeZoneId, UnitSystem units, Actor actor, DateTimeOffset at)
+    {
+        var refusals = Check(name, timeZoneId);
+        if (refusals.Count > 0)
+        {
+            return Outcome.From(refusals);
+        }
+
+        (Name, TimeZoneId, Units) = (name.Trim(), timeZoneId, units);
+        Note(actor, at, "site settings changed");
+        return Outcome.Accepted;
+    }
+
+    private static List<Refusal> Check(string name, string timeZoneId)
+    {
+        List<Refusal> refusals = [];
+        if (string.IsNullOrWhiteSpace(name) || name.Length > LongestName)
+        {
+            refusals.Add(new Refusal("site-name", $"Give the site's name, 1 to {LongestName} characters.", nameof(Name)));
+        }
+
+        if (!TimeZoneInfo.TryFindSystemTimeZoneById(timeZoneId ?? "", out _))
+        {
+            refusals.Add(new Refusal("time-zone", $"The time zone '{timeZoneId}' is not known; choose one from the list.", nameof(TimeZoneId)));
+        }
+
+        return refusals;
+    }
+}

@@ -1,0 +1,88 @@
+using WeldTrace.Domain.Records;
+using WeldTrace.Engineering.Quantities;
+
+namespace WeldTrace.Domain.VesselDesigns;
+
+/// <summary>What happens at a stage of the pressure test.</summary>
+public enum PressureStageKind
+{
+    /// <summary>Hold at the operating pressure.</summary>
+    OperatingHold,
+
+    /// <summary>Back to zero, with a check of the dimensions.</summary>
+    ReturnToZero,
+
+    /// <summary>Hold at the proof pressure.</summary>
+    Proof,
+}
+
+/// <summary>One stage of the ladder.</summary>
+/// <param name="Kind">What happens.</param>
+/// <param name="FactorOnMeop">Gauge pressure of the stage as a multiple of the maximum expected operating pressure; 0 for the return to zero.</param>
+/// <param name="HoldSeconds">Least time at pressure; 0 or more.</param>
+public sealed record PressureStage(PressureStageKind Kind, decimal FactorOnMeop, int HoldSeconds)
+{
+    /// <summary>The stage in words.</summary>
+    public string Name =>
+        Kind switch
+        {
+            PressureStageKind.OperatingHold => "Hold at operating pressure",
+            PressureStageKind.ReturnToZero => "Return to zero, dimensions",
+            PressureStageKind.Proof => "Proof",
+            _ => throw new ArgumentOutOfRangeException(nameof(Kind), Kind, "Unknown stage."),
+        };
+}
+
+/// <summary>Pressures, limits and stages that the design asks of a vessel.</summary>
+/// <param name="Meop">Maximum expected operating pressure, gauge; above zero.</param>
+/// <param name="Medium">Test medium in words, for instance <c>water</c> or <c>nitrogen</c>.</param>
+/// <param name="Stages">Ladder in order; at least one.</param>
+/// <param name="FactorSource">Standard or specification behind the factors; written by whoever chose them.</param>
+/// <param name="TargetTolerance">Permitted deviation from a stage's pressure, as a share of it, for instance 0.02.</param>
+/// <param name="AllowedHoldDrop">Greatest permitted pressure drop during a hold, after temperature correction.</param>
+/// <param name="AllowedPermanentSet">Greatest permitted growth of the measured dimension after return to zero.</param>
+/// <param name="LeakTestPressure">Gauge pressure of the leak tests; above zero.</param>
+/// <param name="LeakRateLimit">Greatest permitted leak rate, referred to 20 °C.</param>
+/// <param name="LeakHoldSeconds">Least observation time of a leak test; above zero.</param>
+public sealed record PressurePlan(
+    Pressure Meop,
+    string Medium,
+    IReadOnlyList<PressureStage> Stages,
+    string FactorSource,
+    decimal TargetTolerance,
+    Pressure AllowedHoldDrop,
+    Length AllowedPermanentSet,
+    Pressure LeakTestPressure,
+    LeakRate LeakRateLimit,
+    int LeakHoldSeconds
+)
+{
+    /// <summary>Gauge pressure of a stage.</summary>
+    public Pressure Target(PressureStage stage)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        return Meop * (double)stage.FactorOnMeop;
+    }
+
+    internal void Check(Checks checks)
+    {
+        checks
+            .That(Meop > Pressure.Zero, "meop", "Give the maximum expected operating pressure, above zero.", nameof(Meop))
+            .Text(Medium, 40, "Name the test medium", nameof(Medium))
+            .Text(FactorSource, 200, "Say where the test factors come from", nameof(FactorSource))
+            .That(Stages.Count > 0, "stages", "The ladder needs at least one stage.", nameof(Stages))
+            .That(TargetTolerance is > 0 and <= 0.2m, "tolerance", "Give the tolerance on the stage pressures, above 0 and at most 20 %.", nameof(TargetTolerance))
+            .That(AllowedHoldDrop > Pressure.Zero, "drop", "Give the permitted pressure drop during a hold, above zero.", nameof(AllowedHoldDrop))
+            .That(AllowedPermanentSet > Length.Zero, "set", "Give the permitted permanent set, above zero.", nameof(AllowedPermanentSet))
+            .That(LeakTestPressure > Pressure.Zero, "leak", "Give the leak test pressure, above zero.", nameof(LeakTestPressure))
+            .That(LeakRateLimit > LeakRate.Zero, "leak", "Give the greatest permitted leak rate, above zero.", nameof(LeakRateLimit))
+            .That(LeakHoldSeconds > 0, "leak", "Give the least observation time of a leak test, above zero seconds.", nameof(LeakHoldSeconds));
+        foreach (var stage in Stages)
+        {
+            var needsPressure = stage.Kind != PressureStageKind.ReturnToZero;
+            checks
+                .That(needsPressure ? stage.FactorOnMeop is > 0 and <= 10 : stage.FactorOnMeop == 0, "factor", $"{stage.Name}: give a factor above 0 and at most 10 (0 for the return to zero).", nameof(Stages))
+                .That(stage.HoldSeconds is >= 0 and <= 604800, "hold", $"{stage.Name}: give a hold of 0 s to one week.", nameof(Stages));
+        }
+    }
+}
