@@ -1,0 +1,67 @@
+namespace WeldTrace.Engineering;
+
+/// <summary>Gathers every refusal of a set of inputs, never just the first.</summary>
+internal sealed class InputCheck
+{
+    private readonly List<Refusal> _refusals = [];
+
+    public IReadOnlyList<Refusal> Refusals => _refusals;
+
+    public bool IsClean => _refusals.Count == 0;
+
+    public InputCheck Positive(string where, double value, string unit = "") =>
+        value > 0 && double.IsFinite(value)
+            ? this
+            : Refuse(
+                RefusalReason.NotPositive,
+                where,
+                $"It is {With(value, unit)}, but must be above zero.",
+                "Enter a value above zero."
+            );
+
+    public InputCheck NotNegative(string where, double value, string unit = "") =>
+        value >= 0 && double.IsFinite(value)
+            ? this
+            : Refuse(
+                RefusalReason.OutOfRange,
+                where,
+                $"It is {With(value, unit)}, but cannot be below zero.",
+                "Enter zero or a value above it."
+            );
+
+    public InputCheck Between(
+        string where,
+        double value,
+        double low,
+        double high,
+        string unit = ""
+    ) =>
+        value >= low && value <= high
+            ? this
+            : Refuse(
+                RefusalReason.OutOfRange,
+                where,
+                $"It is {With(value, unit)}, outside {Figures.Format(low)} to {With(high, unit)}.",
+                $"Enter a value from {Figures.Format(low)} to {With(high, unit)}."
+            );
+
+    public InputCheck Require(
+        bool holds,
+        RefusalReason reason,
+        string where,
+        string what,
+        string mend
+    ) => holds ? this : Refuse(reason, where, what, mend);
+
+    public Computed<T> Refused<T>()
+        where T : notnull => new(_refusals);
+
+    private InputCheck Refuse(RefusalReason reason, string where, string what, string mend)
+    {
+        _refusals.Add(new(reason, where, what, mend));
+        return this;
+    }
+
+    private static string With(double value, string unit) =>
+        unit.Length == 0 ? Figures.Format(value) : $"{Figures.Format(value)} {unit}";
+}
