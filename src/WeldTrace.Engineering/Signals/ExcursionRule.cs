@@ -1,0 +1,12 @@
+namespace WeldTrace.Engineering.Signals;
+
+/// <summary>When a stretch outside the window counts as an excursion. The defaults are common practice, no published source.</summary>
+/// <param name="SamplePeriod">Time between two samples; more than zero.</param>
+public sealed record ExcursionRule(TimeSpan SamplePeriod)
+{
+    /// <summary>Shortest stretch that counts; zero or more.</summary>
+    public TimeSpan Debounce { get; init; } = TimeSpan.FromSeconds(0.5);
+
+    /// <summary>Longest return inside the window that does not end a stretch; zero or more.</summary>
+    public TimeSpan MergeGap { get; init; } = TimeSpan.FromSeconds(0.25);
+}

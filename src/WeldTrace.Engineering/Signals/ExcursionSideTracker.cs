@@ -1,0 +1,81 @@
+namespace WeldTrace.Engineering.Signals;
+
+internal sealed class ExcursionSideTracker(
+    ExcursionSide side,
+    ExcursionRule rule,
+    List<Excursion> excursions
+)
+{
+    private readonly double _period = rule.SamplePeriod.TotalSeconds;
+    private readonly double _slack = rule.SamplePeriod.TotalSeconds * 1e-3;
+    private readonly double _debounce = rule.Debounce.TotalSeconds;
+    private readonly double _mergeGap = rule.MergeGap.TotalSeconds;
+    private Excursion _open;
+    private bool _isOpen;
+    private bool _wasOutside;
+
+    public long Stretches { get; private set; }
+
+    public long Samples { get; private set; }
+
+    public void Add(bool outside, double timeSeconds, double value, double positionMetres)
+    {
+        if (!outside && !_isOpen)
+        {
+            return;
+        }
+
+        if (_wasOutside)
+        {
+            _open = _open with { EndMetres = positionMetres };
+        }
+
+        if (outside)
+        {
+            Extend(timeSeconds, value, positionMetres);
+        }
+        else if (timeSeconds - _open.EndSeconds > _mergeGap + _slack)
+        {
+            Close();
+        }
+
+        _wasOutside = outside;
+    }
+
+    public void Close()
+    {
+        if (_isOpen && _open.EndSeconds - _open.StartSeconds >= _debounce - _slack)
+        {
+            excursions.Add(_open);
+        }
+
+        (_isOpen, _wasOutside) = (false, false);
+    }
+
+    private void Extend(double timeSeconds, double value, double positionMetres)
+    {
+        Samples++;
+        Stretches += _wasOutside ? 0 : 1;
+        if (_isOpen && timeSeconds - _open.EndSeconds > _mergeGap + _slack)
+        {
+            Close();
+        }
+
+        if (!_isOpen)
+        {
+            _isOpen = true;
+            _open = new(side, timeSeconds, 0, positionMetres, positionMetres, value, timeSeconds);
+        }
+
+        var further =
+            side == ExcursionSide.High
+                ? value > _open.ExtremeInSampleUnit
+                : value < _open.ExtremeInSampleUnit;
+        _open = _open with
+        {
+            EndSeconds = timeSeconds + _period,
+            ExtremeInSampleUnit = further ? value : _open.ExtremeInSampleUnit,
+            ExtremeSeconds = further ? timeSeconds : _open.ExtremeSeconds,
+        };
+    }
+}

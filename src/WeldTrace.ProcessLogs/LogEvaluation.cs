@@ -1,0 +1,126 @@
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Engineering.Signals;
+
+namespace WeldTrace.ProcessLogs;
+
+public enum RunCompletion
+{
+    /// <summary>The tool did not travel in the work.</summary>
+    NoTraverse,
+
+    /// <summary>Shorter than planned, or more than one stay in the work.</summary>
+    Interrupted,
+
+    /// <summary>The whole planned path in one stay.</summary>
+    Complete,
+
+    /// <summary>One stay, and no planned path to compare with.</summary>
+    NotJudged,
+}
+
+/// <summary>A stretch of the steady traverse in which a channel was outside its window.</summary>
+public sealed record ChannelExcursion
+{
+    public required LogChannel Channel { get; init; }
+
+    public required string Column { get; init; }
+
+    public required ExcursionSide Side { get; init; }
+
+    /// <summary>Time stamps as logged.</summary>
+    public required double StartSeconds { get; init; }
+
+    public required double EndSeconds { get; init; }
+
+    /// <summary>Positions along the seam from first contact.</summary>
+    public required Length Start { get; init; }
+
+    public required Length End { get; init; }
+
+    /// <summary>Angles on the track; none when the pass has no circle.</summary>
+    public required Angle? StartAngle { get; init; }
+
+    public required Angle? EndAngle { get; init; }
+
+    public required double ExtremeSi { get; init; }
+
+    public required double ExtremeSeconds { get; init; }
+
+    public required double LimitSi { get; init; }
+
+    public required string SiUnit { get; init; }
+
+    public TimeSpan Duration => TimeSpan.FromSeconds(EndSeconds - StartSeconds);
+
+    public Length LengthAlongSeam => End - Start;
+}
+
+/// <summary>Statistics of one column in one phase, in the SI unit named; percentiles only of the steady traverse.</summary>
+public sealed record PhaseStatistics
+{
+    public required int Ordinal { get; init; }
+
+    public required LogChannel Channel { get; init; }
+
+    public required string Column { get; init; }
+
+    public required WeldPhase Phase { get; init; }
+
+    /// <summary>Whether this is the traverse without its ramps.</summary>
+    public required bool IsSteady { get; init; }
+
+    public required string SiUnit { get; init; }
+
+    public required long Count { get; init; }
+
+    public required double MeanSi { get; init; }
+
+    public required double StandardDeviationSi { get; init; }
+
+    public required double MinimumSi { get; init; }
+
+    public required double MaximumSi { get; init; }
+
+    public double? P1Si { get; init; }
+
+    public double? MedianSi { get; init; }
+
+    public double? P99Si { get; init; }
+}
+
+/// <summary>What a log says about its run.</summary>
+public sealed partial record LogEvaluation
+{
+    public required IReadOnlyList<PhaseSpan> Phases { get; init; }
+
+    /// <summary>The judged stretch or stretches of time: the traverse without its ramps.</summary>
+    public required IReadOnlyList<SteadyStretch> Steady { get; init; }
+
+    /// <summary>Path travelled in contact with the work, also of an interrupted run.</summary>
+    public required Length Travelled { get; init; }
+
+    public required SeamPositionSource? PositionSource { get; init; }
+
+    public required RunCompletion Completion { get; init; }
+
+    /// <summary>Whether the overlap past the start was completed; none when it is not planned.</summary>
+    public required bool? OverlapCompleted { get; init; }
+
+    public required IReadOnlyList<PhaseStatistics> Statistics { get; init; }
+
+    public required IReadOnlyList<ChannelExcursion> Excursions { get; init; }
+
+    /// <summary>Windows whose channel the log does not hold: not judged, which is not a pass.</summary>
+    public required IReadOnlyList<LogChannel> NotLogged { get; init; }
+
+    /// <summary>Mechanical energy of the spindle over the steady traverse; none without torque and spindle speed.</summary>
+    public required Energy? SpindleEnergy { get; init; }
+
+    /// <summary>That energy per length of the steady traverse.</summary>
+    public required LineEnergy? SpindleLineEnergy { get; init; }
+
+    public required IReadOnlyList<LogProblem> Problems { get; init; }
+}
+
+/// <summary>A stretch of the traverse without its ramps; time stamps as logged, both ends included.</summary>
+public sealed record SteadyStretch(double FromSeconds, double ToSeconds, Length From, Length To);
