@@ -38,12 +38,23 @@ public sealed class Machine : Record
     public IReadOnlyList<LogColumn> LogColumns { get; private set; } = [];
 
     /// <summary>Enters a machine.</summary>
-    public static Outcome<Machine> Enter(string name, string description, string controlMode, Actor actor, DateTimeOffset at)
+    public static Outcome<Machine> Enter(
+        string name,
+        string description,
+        string controlMode,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         var checks = new Checks()
             .Role(actor, Role.Engineer, Role.QualityManager)
             .Text(name, LongestText, "Give the machine's name", nameof(Name))
-            .Text(description, LongestText, "Give a serial number or description", nameof(Description))
+            .Text(
+                description,
+                LongestText,
+                "Give a serial number or description",
+                nameof(Description)
+            )
             .Text(controlMode, LongestText, "Give the control mode", nameof(ControlMode));
         if (!checks.AllHold)
         {

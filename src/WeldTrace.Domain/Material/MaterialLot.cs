@@ -55,7 +55,12 @@ public sealed class MaterialLot : Record
             .Text(temper, LongestText, "Give the temper", nameof(Temper))
             .Text(castNumber, LongestText, "Give the cast number", nameof(CastNumber))
             .Text(form, LongestText, "Give the product form", nameof(Form))
-            .Text(certificateNumber, LongestText, "Give the number of the inspection document", nameof(CertificateNumber));
+            .Text(
+                certificateNumber,
+                LongestText,
+                "Give the number of the inspection document",
+                nameof(CertificateNumber)
+            );
         if (!checks.AllHold)
         {
             return checks.Refusals;

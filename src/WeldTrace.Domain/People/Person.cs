@@ -46,7 +46,13 @@ public sealed class Person : Record
         var refusals = Check(printedName, roles);
         if (string.IsNullOrWhiteSpace(signInName) || signInName.Length > LongestName)
         {
-            refusals.Add(new Refusal("sign-in-name", $"Give a sign-in name of 1 to {LongestName} characters.", nameof(SignInName)));
+            refusals.Add(
+                new Refusal(
+                    "sign-in-name",
+                    $"Give a sign-in name of 1 to {LongestName} characters.",
+                    nameof(SignInName)
+                )
+            );
         }
 
         if (refusals.Count > 0)
@@ -66,7 +72,13 @@ public sealed class Person : Record
     }
 
     /// <summary>Changes what the person may do; the printed name stays with signatures already made.</summary>
-    public Outcome Change(string printedName, IReadOnlyList<Role> roles, bool isActive, Actor actor, DateTimeOffset at)
+    public Outcome Change(
+        string printedName,
+        IReadOnlyList<Role> roles,
+        bool isActive,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         var refusals = Check(printedName, roles);
         if (refusals.Count > 0)
@@ -89,7 +101,13 @@ public sealed class Person : Record
         List<Refusal> refusals = [];
         if (string.IsNullOrWhiteSpace(printedName) || printedName.Length > LongestName)
         {
-            refusals.Add(new Refusal("printed-name", $"Give the printed name, 1 to {LongestName} characters.", nameof(PrintedName)));
+            refusals.Add(
+                new Refusal(
+                    "printed-name",
+                    $"Give the printed name, 1 to {LongestName} characters.",
+                    nameof(PrintedName)
+                )
+            );
         }
 
         if (roles.Count == 0)

@@ -12,7 +12,10 @@ public static class RoleRules
         ArgumentNullException.ThrowIfNull(roles);
         return actor.HasAny(roles)
             ? null
-            : new Refusal("role", $"This act is for the {string.Join(" or the ", roles.Select(Word))}; your account has no such role.");
+            : new Refusal(
+                "role",
+                $"This act is for the {string.Join(" or the ", roles.Select(Word))}; your account has no such role."
+            );
     }
 
     /// <summary>The word for a role.</summary>

@@ -16,6 +16,10 @@ public static class ParameterNames
             WeldParameter.DwellTime => "Dwell time",
             WeldParameter.TiltAngle => "Tilt angle",
             WeldParameter.ToolTemperature => "Tool temperature",
-            _ => throw new ArgumentOutOfRangeException(nameof(parameter), parameter, "Unknown parameter."),
+            _ => throw new ArgumentOutOfRangeException(
+                nameof(parameter),
+                parameter,
+                "Unknown parameter."
+            ),
         };
 }

@@ -3,10 +3,17 @@ namespace WeldTrace.Domain.Procedures;
 /// <summary>The units in which each parameter may be stated, with their exact factors to SI (NIST SP 811).</summary>
 public static class ParameterUnits
 {
-    private static readonly Dictionary<WeldParameter, IReadOnlyDictionary<string, UnitScale>> Known = new()
+    private static readonly Dictionary<
+        WeldParameter,
+        IReadOnlyDictionary<string, UnitScale>
+    > Known = new()
     {
         [WeldParameter.SpindleSpeed] = Scales(("rev/min", 1.0 / 60)),
-        [WeldParameter.TravelSpeed] = Scales(("mm/min", 1e-3 / 60), ("mm/s", 1e-3), ("in/min", 0.0254 / 60)),
+        [WeldParameter.TravelSpeed] = Scales(
+            ("mm/min", 1e-3 / 60),
+            ("mm/s", 1e-3),
+            ("in/min", 0.0254 / 60)
+        ),
         [WeldParameter.AxialForce] = Scales(("kN", 1e3), ("N", 1), ("lbf", 4.4482216152605)),
         [WeldParameter.Torque] = Scales(("N·m", 1), ("ft·lbf", 1.3558179483314004)),
         [WeldParameter.PlungeDepth] = Scales(("mm", 1e-3), ("in", 0.0254)),
@@ -24,7 +31,8 @@ public static class ParameterUnits
     public static IReadOnlyList<string> For(WeldParameter parameter) => [.. Known[parameter].Keys];
 
     /// <summary>Whether a parameter may be stated in a unit.</summary>
-    public static bool Allows(WeldParameter parameter, string? unit) => unit is not null && Known[parameter].ContainsKey(unit);
+    public static bool Allows(WeldParameter parameter, string? unit) =>
+        unit is not null && Known[parameter].ContainsKey(unit);
 
     /// <summary>A value in the coherent SI unit (1/s for rotation, m/s, N, N.m, m, s, rad, K).</summary>
     /// <param name="parameter">Parameter.</param>
@@ -50,8 +58,9 @@ public static class ParameterUnits
             ? scale
             : throw new ArgumentException($"{parameter} has no unit '{unit}'.", nameof(unit));
 
-    private static Dictionary<string, UnitScale> Scales(params (string Unit, double Factor)[] scales) =>
-        scales.ToDictionary(s => s.Unit, s => new UnitScale(s.Factor, 0));
+    private static Dictionary<string, UnitScale> Scales(
+        params (string Unit, double Factor)[] scales
+    ) => scales.ToDictionary(s => s.Unit, s => new UnitScale(s.Factor, 0));
 
     private readonly record struct UnitScale(double Factor, double Offset);
 }

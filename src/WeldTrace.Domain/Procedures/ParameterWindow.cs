@@ -32,29 +32,45 @@ public sealed record ParameterWindow(
     {
         if (!ParameterUnits.Allows(Parameter, Unit))
         {
-            yield return Wrong(nameof(Unit), $"has no unit '{Unit}'; choose {string.Join(" or ", ParameterUnits.For(Parameter))}");
+            yield return Wrong(
+                nameof(Unit),
+                $"has no unit '{Unit}'; choose {string.Join(" or ", ParameterUnits.For(Parameter))}"
+            );
             yield break;
         }
 
         if (Lower > Upper)
         {
-            yield return Wrong(nameof(Lower), $"has a lower limit ({Lower} {Unit}) above its upper limit ({Upper} {Unit}); swap them");
+            yield return Wrong(
+                nameof(Lower),
+                $"has a lower limit ({Lower} {Unit}) above its upper limit ({Upper} {Unit}); swap them"
+            );
         }
         else if (SetPoint < Lower || SetPoint > Upper)
         {
-            yield return Wrong(nameof(SetPoint), $"has its set point ({SetPoint} {Unit}) outside {Lower} to {Upper} {Unit}; move one of them");
+            yield return Wrong(
+                nameof(SetPoint),
+                $"has its set point ({SetPoint} {Unit}) outside {Lower} to {Upper} {Unit}; move one of them"
+            );
         }
 
-        if (Parameter is not (WeldParameter.TiltAngle or WeldParameter.ToolTemperature) && Lower < 0)
+        if (
+            Parameter is not (WeldParameter.TiltAngle or WeldParameter.ToolTemperature)
+            && Lower < 0
+        )
         {
             yield return Wrong(nameof(Lower), "has a lower limit below zero; give zero or more");
         }
 
         if (Parameter is WeldParameter.SpindleSpeed or WeldParameter.TravelSpeed && SetPoint <= 0)
         {
-            yield return Wrong(nameof(SetPoint), "has a set point of zero or less; give a value above zero");
+            yield return Wrong(
+                nameof(SetPoint),
+                "has a set point of zero or less; give a value above zero"
+            );
         }
     }
 
-    private Refusal Wrong(string field, string what) => new("window", $"{ParameterNames.Of(Parameter)} {what}.", $"{Parameter}.{field}");
+    private Refusal Wrong(string field, string what) =>
+        new("window", $"{ParameterNames.Of(Parameter)} {what}.", $"{Parameter}.{field}");
 }

@@ -35,7 +35,8 @@ public sealed record ProcedureContent(
     private const decimal LongestDebounceSeconds = 60;
 
     /// <summary>The window of a parameter; null when the procedure doesn't watch it.</summary>
-    public ParameterWindow? WindowOf(WeldParameter parameter) => Windows.FirstOrDefault(w => w.Parameter == parameter);
+    public ParameterWindow? WindowOf(WeldParameter parameter) =>
+        Windows.FirstOrDefault(w => w.Parameter == parameter);
 
     /// <summary>Everything that is wrong, each naming its field.</summary>
     public IReadOnlyList<Refusal> Check()
@@ -46,17 +47,35 @@ public sealed record ProcedureContent(
         RequireWord(JointType, nameof(JointType), "the joint type", refusals);
         if (Thickness.Millimetres is <= 0 or > 200)
         {
-            refusals.Add(new("thickness", "Give the joint's thickness, above 0 and at most 200 mm.", nameof(Thickness)));
+            refusals.Add(
+                new(
+                    "thickness",
+                    "Give the joint's thickness, above 0 and at most 200 mm.",
+                    nameof(Thickness)
+                )
+            );
         }
 
         if (DebounceSeconds is < 0 or > LongestDebounceSeconds)
         {
-            refusals.Add(new("debounce", $"Give the shortest excursion that counts, 0 to {LongestDebounceSeconds} s.", nameof(DebounceSeconds)));
+            refusals.Add(
+                new(
+                    "debounce",
+                    $"Give the shortest excursion that counts, 0 to {LongestDebounceSeconds} s.",
+                    nameof(DebounceSeconds)
+                )
+            );
         }
 
         if (Notes.Length > LongestNotes)
         {
-            refusals.Add(new("notes", $"The notes are longer than {LongestNotes} characters; shorten them.", nameof(Notes)));
+            refusals.Add(
+                new(
+                    "notes",
+                    $"The notes are longer than {LongestNotes} characters; shorten them.",
+                    nameof(Notes)
+                )
+            );
         }
 
         if (ToolDesignId == Guid.Empty)
@@ -66,12 +85,28 @@ public sealed record ProcedureContent(
 
         foreach (var twice in Windows.GroupBy(w => w.Parameter).Where(g => g.Count() > 1))
         {
-            refusals.Add(new("window-twice", $"{ParameterNames.Of(twice.Key)} has two windows; keep one.", nameof(Windows)));
+            refusals.Add(
+                new(
+                    "window-twice",
+                    $"{ParameterNames.Of(twice.Key)} has two windows; keep one.",
+                    nameof(Windows)
+                )
+            );
         }
 
-        foreach (var needed in new[] { WeldParameter.SpindleSpeed, WeldParameter.TravelSpeed }.Where(p => WindowOf(p) is null))
+        foreach (
+            var needed in new[] { WeldParameter.SpindleSpeed, WeldParameter.TravelSpeed }.Where(p =>
+                WindowOf(p) is null
+            )
+        )
         {
-            refusals.Add(new("window-missing", $"{ParameterNames.Of(needed)} needs a window.", nameof(Windows)));
+            refusals.Add(
+                new(
+                    "window-missing",
+                    $"{ParameterNames.Of(needed)} needs a window.",
+                    nameof(Windows)
+                )
+            );
         }
 
         refusals.AddRange(Windows.SelectMany(w => w.Check()));

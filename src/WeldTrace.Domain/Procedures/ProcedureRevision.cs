@@ -79,16 +79,25 @@ public sealed class ProcedureRevision : Record
     public Guid? SupersededById { get; private set; }
 
     /// <summary>Writes the first revision of a new procedure.</summary>
-    public static Outcome<ProcedureRevision> Write(string number, string title, ProcedureContent content, Actor actor, DateTimeOffset at) =>
-        Make(number, 1, title, content, null, "first revision", actor, at);
+    public static Outcome<ProcedureRevision> Write(
+        string number,
+        string title,
+        ProcedureContent content,
+        Actor actor,
+        DateTimeOffset at
+    ) => Make(number, 1, title, content, null, "first revision", actor, at);
 
     /// <summary>Writes the next revision from this one; this one stays as it is until the next is released.</summary>
     /// <param name="nextIndex">Highest existing index of this number plus one.</param>
     /// <param name="reason">Why; 1 to 200 characters.</param>
     /// <param name="actor">Author.</param>
     /// <param name="at">UTC instant.</param>
-    public Outcome<ProcedureRevision> Revise(int nextIndex, string reason, Actor actor, DateTimeOffset at) =>
-        Make(Number, nextIndex, Title, Content, Id, reason, actor, at);
+    public Outcome<ProcedureRevision> Revise(
+        int nextIndex,
+        string reason,
+        Actor actor,
+        DateTimeOffset at
+    ) => Make(Number, nextIndex, Title, Content, Id, reason, actor, at);
 
     /// <summary>Changes a draft.</summary>
     public Outcome Edit(string title, ProcedureContent content, Actor actor, DateTimeOffset at)
@@ -96,7 +105,10 @@ public sealed class ProcedureRevision : Record
         ArgumentNullException.ThrowIfNull(content);
         if (State != ProcedureState.Draft)
         {
-            return Outcome.Refused("state", $"{Label} is {StateWord(State)} and can't be edited; make a new revision from it.");
+            return Outcome.Refused(
+                "state",
+                $"{Label} is {StateWord(State)} and can't be edited; make a new revision from it."
+            );
         }
 
         var refusals = Check(Number, title, content, actor);
@@ -111,11 +123,25 @@ public sealed class ProcedureRevision : Record
 
     /// <summary>Draft to trial: the pWPS may be used on test pieces.</summary>
     public Outcome PutOnTrial(Actor actor, DateTimeOffset at) =>
-        Move(ProcedureState.Draft, ProcedureState.Trial, [Role.Engineer], actor, at, "procedure put on trial");
+        Move(
+            ProcedureState.Draft,
+            ProcedureState.Trial,
+            [Role.Engineer],
+            actor,
+            at,
+            "procedure put on trial"
+        );
 
     /// <summary>Trial to qualified: the qualification results are accepted.</summary>
     public Outcome Qualify(Actor actor, DateTimeOffset at) =>
-        Move(ProcedureState.Trial, ProcedureState.Qualified, [Role.Engineer, Role.QualityManager], actor, at, "procedure qualified");
+        Move(
+            ProcedureState.Trial,
+            ProcedureState.Qualified,
+            [Role.Engineer, Role.QualityManager],
+            actor,
+            at,
+            "procedure qualified"
+        );
 
     /// <summary>Qualified to released, by someone who is not the author.</summary>
     /// <param name="earlier">The revision of this number that is released now; superseded by this act. Null when there is none.</param>
@@ -124,9 +150,15 @@ public sealed class ProcedureRevision : Record
     public Outcome Release(ProcedureRevision? earlier, Actor actor, DateTimeOffset at)
     {
         ArgumentNullException.ThrowIfNull(actor);
-        if (earlier is not null && (earlier.Number != Number || earlier.State != ProcedureState.Released))
+        if (
+            earlier is not null
+            && (earlier.Number != Number || earlier.State != ProcedureState.Released)
+        )
         {
-            throw new ArgumentException("Only a released revision of the same number is superseded.", nameof(earlier));
+            throw new ArgumentException(
+                "Only a released revision of the same number is superseded.",
+                nameof(earlier)
+            );
         }
 
         if (actor.PersonId == AuthorId)
@@ -207,7 +239,12 @@ public sealed class ProcedureRevision : Record
         List<Refusal> refusals = [];
         if (State != from)
         {
-            refusals.Add(new("state", $"{Label} is {StateWord(State)}; only a revision that is {StateWord(from)} becomes {StateWord(to)}."));
+            refusals.Add(
+                new(
+                    "state",
+                    $"{Label} is {StateWord(State)}; only a revision that is {StateWord(from)} becomes {StateWord(to)}."
+                )
+            );
         }
 
         RequireRole(actor, roles, refusals);
@@ -256,13 +293,24 @@ public sealed class ProcedureRevision : Record
         return revision;
     }
 
-    private static List<Refusal> Check(string number, string title, ProcedureContent content, Actor actor)
+    private static List<Refusal> Check(
+        string number,
+        string title,
+        ProcedureContent content,
+        Actor actor
+    )
     {
         List<Refusal> refusals = [];
         RequireRole(actor, [Role.Engineer], refusals);
         if (string.IsNullOrWhiteSpace(number) || number.Length > LongestNumber)
         {
-            refusals.Add(new("number", $"Give the procedure's number, 1 to {LongestNumber} characters.", nameof(Number)));
+            refusals.Add(
+                new(
+                    "number",
+                    $"Give the procedure's number, 1 to {LongestNumber} characters.",
+                    nameof(Number)
+                )
+            );
         }
 
         RequireText(title, "Give the title", nameof(Title), refusals);

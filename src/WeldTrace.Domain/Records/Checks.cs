@@ -13,7 +13,13 @@ internal sealed class Checks
 
     public Outcome ToOutcome() => Outcome.From(_refusals);
 
-    public Checks That(bool holds, string code, string sentence, string? field = null, string? source = null)
+    public Checks That(
+        bool holds,
+        string code,
+        string sentence,
+        string? field = null,
+        string? source = null
+    )
     {
         if (!holds)
         {
@@ -25,7 +31,10 @@ internal sealed class Checks
 
     public Checks Text(string? text, int longest, string ask, string field)
     {
-        var isGood = !string.IsNullOrWhiteSpace(text) && text.Length <= longest && !text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'));
+        var isGood =
+            !string.IsNullOrWhiteSpace(text)
+            && text.Length <= longest
+            && !text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'));
         return That(isGood, "missing", $"{ask}, 1 to {longest} characters.", field);
     }
 

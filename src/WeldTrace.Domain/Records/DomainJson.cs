@@ -22,7 +22,9 @@ public static class DomainJson
             RespectNullableAnnotations = true,
             TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { LeaveOutComputed } },
         };
-        options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
+        options.Converters.Add(
+            new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false)
+        );
         options.Converters.Add(new QuantityConverterFactory());
         options.Converters.Add(new UtcConverter());
         options.MakeReadOnly();
@@ -50,7 +52,11 @@ public static class DomainJson
     {
         private const string Format = "yyyy-MM-dd'T'HH:mm:ss.ffffff'Z'";
 
-        public override DateTimeOffset Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+        public override DateTimeOffset Read(
+            ref Utf8JsonReader reader,
+            Type typeToConvert,
+            JsonSerializerOptions options
+        ) =>
             DateTimeOffset.ParseExact(
                 reader.GetString()!,
                 Format,
@@ -58,17 +64,28 @@ public static class DomainJson
                 DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal
             );
 
-        public override void Write(Utf8JsonWriter writer, DateTimeOffset value, JsonSerializerOptions options) =>
-            writer.WriteStringValue(value.UtcDateTime.ToString(Format, CultureInfo.InvariantCulture));
+        public override void Write(
+            Utf8JsonWriter writer,
+            DateTimeOffset value,
+            JsonSerializerOptions options
+        ) =>
+            writer.WriteStringValue(
+                value.UtcDateTime.ToString(Format, CultureInfo.InvariantCulture)
+            );
     }
 
     private sealed class QuantityConverterFactory : JsonConverterFactory
     {
         public override bool CanConvert(Type typeToConvert) =>
             typeToConvert.IsValueType
-            && typeToConvert.GetInterfaces().Any(i => i.IsGenericType && i.GetGenericTypeDefinition() == typeof(IQuantity<>));
+            && typeToConvert
+                .GetInterfaces()
+                .Any(i => i.IsGenericType && i.GetGenericTypeDefinition() == typeof(IQuantity<>));
 
-        public override JsonConverter CreateConverter(Type typeToConvert, JsonSerializerOptions options) =>
+        public override JsonConverter CreateConverter(
+            Type typeToConvert,
+            JsonSerializerOptions options
+        ) =>
             (JsonConverter)
                 Activator.CreateInstance(
                     typeof(QuantityConverter<>).MakeGenericType(typeToConvert),
@@ -82,12 +99,18 @@ public static class DomainJson
     private sealed class QuantityConverter<T> : JsonConverter<T>
         where T : struct, IQuantity<T>
     {
-        public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+        public override T Read(
+            ref Utf8JsonReader reader,
+            Type typeToConvert,
+            JsonSerializerOptions options
+        )
         {
             var written = JsonSerializer.Deserialize<WrittenQuantity>(ref reader, options);
             return written.Unit == T.SiUnit
                 ? T.FromSi(written.Value)
-                : throw new JsonException($"A {typeof(T).Name} is written in {T.SiUnit}, not in {written.Unit}.");
+                : throw new JsonException(
+                    $"A {typeof(T).Name} is written in {T.SiUnit}, not in {written.Unit}."
+                );
         }
 
         public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) =>

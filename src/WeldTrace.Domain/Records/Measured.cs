@@ -14,13 +14,22 @@ public sealed record Measured(string Digits, string Unit)
 
     /// <summary>The number written by <see cref="Digits"/>, in <see cref="Unit"/>.</summary>
     /// <exception cref="FormatException">The digits are no number; not possible for a value made by <see cref="TryRead"/>.</exception>
-    public double InUnit() => double.Parse(Digits, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+    public double InUnit() =>
+        double.Parse(
+            Digits,
+            NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture
+        );
 
     /// <summary>Reads what a person typed: a decimal point or comma, a leading sign, no exponent.</summary>
     /// <param name="text">Typed text; may be null.</param>
     /// <param name="unit">Unit the value is in.</param>
     /// <param name="measured">The value when it could be read.</param>
-    public static bool TryRead(string? text, string unit, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out Measured? measured)
+    public static bool TryRead(
+        string? text,
+        string unit,
+        [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out Measured? measured
+    )
     {
         measured = null;
         var digits = text?.Trim().Replace(',', '.');

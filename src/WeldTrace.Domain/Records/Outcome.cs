@@ -5,7 +5,12 @@ namespace WeldTrace.Domain.Records;
 /// <param name="Sentence">What is wrong, where, and how to mend it.</param>
 /// <param name="Field">Name of the input it concerns, when it is one.</param>
 /// <param name="Source">Rule or standard behind the refusal, when there is one.</param>
-public sealed record Refusal(string Code, string Sentence, string? Field = null, string? Source = null);
+public sealed record Refusal(
+    string Code,
+    string Sentence,
+    string? Field = null,
+    string? Source = null
+);
 
 /// <summary>Whether an act was accepted, with every reason against it.</summary>
 public sealed class Outcome
@@ -22,8 +27,12 @@ public sealed class Outcome
     public bool IsAccepted => Refusals.Count == 0;
 
     /// <summary>An act that was not done, for one reason.</summary>
-    public static Outcome Refused(string code, string sentence, string? field = null, string? source = null) =>
-        new([new Refusal(code, sentence, field, source)]);
+    public static Outcome Refused(
+        string code,
+        string sentence,
+        string? field = null,
+        string? source = null
+    ) => new([new Refusal(code, sentence, field, source)]);
 
     /// <summary>Accepted when there is no reason against it.</summary>
     public static Outcome From(IReadOnlyList<Refusal> refusals)
@@ -58,7 +67,8 @@ public sealed class Outcome<T>
     public Outcome WithoutValue() => Outcome.From(Refusals);
 
     /// <summary>Makes an accepted outcome.</summary>
-    public static implicit operator Outcome<T>(T value) => new(value ?? throw new ArgumentNullException(nameof(value)), []);
+    public static implicit operator Outcome<T>(T value) =>
+        new(value ?? throw new ArgumentNullException(nameof(value)), []);
 
     /// <summary>Makes a refused outcome; at least one reason is needed.</summary>
     public static implicit operator Outcome<T>(List<Refusal> refusals) =>

@@ -1,4 +1,3 @@
-
 namespace WeldTrace.Domain.Records;
 
 /// <summary>
@@ -57,14 +56,11 @@ public abstract class Record
     protected void Note(Actor actor, DateTimeOffset at, string act, string? reason = null)
     {
         ArgumentNullException.ThrowIfNull(actor);
-        if (IsSealed && _pendingActs.Count == 0 && Version > 0 && !SealingNow)
+        if (IsSealed && Version > 0 && _pendingActs.Count == 0)
         {
             throw new InvalidOperationException($"{Kind} {Id} is signed and can't change.");
         }
 
         _pendingActs.Add(new RecordedAct(actor.PersonId, actor.PrintedName, at, act, reason));
     }
-
-    /// <summary>Set while the act that seals the record is noted.</summary>
-    protected bool SealingNow { get; set; }
 }

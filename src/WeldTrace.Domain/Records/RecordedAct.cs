@@ -6,4 +6,10 @@ namespace WeldTrace.Domain.Records;
 /// <param name="At">UTC instant.</param>
 /// <param name="Act">A few words in the past tense.</param>
 /// <param name="Reason">Why, where a reason is asked for.</param>
-public sealed record RecordedAct(Guid ActorId, string ActorName, DateTimeOffset At, string Act, string? Reason);
+public sealed record RecordedAct(
+    Guid ActorId,
+    string ActorName,
+    DateTimeOffset At,
+    string Act,
+    string? Reason
+);

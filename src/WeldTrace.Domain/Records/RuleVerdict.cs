@@ -16,7 +16,13 @@ public enum RuleStanding
 /// <param name="Standing">How it stands.</param>
 /// <param name="Reason">What was found, in one sentence, with how to mend it when it forbids.</param>
 /// <param name="Source">Published source of the rule.</param>
-public sealed record RuleVerdict(string RuleId, string Title, RuleStanding Standing, string Reason, string Source)
+public sealed record RuleVerdict(
+    string RuleId,
+    string Title,
+    RuleStanding Standing,
+    string Reason,
+    string Source
+)
 {
     /// <summary>The refusal that follows when the rule forbids.</summary>
     public Refusal ToRefusal() => new(RuleId, $"{Title}: {Reason}", null, Source);

@@ -49,7 +49,14 @@ public sealed class Site : Record
     /// <param name="isDemonstration">Whether the data is invented.</param>
     /// <param name="actor">First administrator.</param>
     /// <param name="at">UTC instant.</param>
-    public static Outcome<Site> SetUp(string name, string timeZoneId, UnitSystem units, bool isDemonstration, Actor actor, DateTimeOffset at)
+    public static Outcome<Site> SetUp(
+        string name,
+        string timeZoneId,
+        UnitSystem units,
+        bool isDemonstration,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         var refusals = Check(name, timeZoneId);
         if (refusals.Count > 0)
@@ -69,7 +76,13 @@ public sealed class Site : Record
     }
 
     /// <summary>Changes name, time zone or units.</summary>
-    public Outcome Change(string name, string timeZoneId, UnitSystem units, Actor actor, DateTimeOffset at)
+    public Outcome Change(
+        string name,
+        string timeZoneId,
+        UnitSystem units,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         var refusals = Check(name, timeZoneId);
         if (refusals.Count > 0)
@@ -87,12 +100,24 @@ public sealed class Site : Record
         List<Refusal> refusals = [];
         if (string.IsNullOrWhiteSpace(name) || name.Length > LongestName)
         {
-            refusals.Add(new Refusal("site-name", $"Give the site's name, 1 to {LongestName} characters.", nameof(Name)));
+            refusals.Add(
+                new Refusal(
+                    "site-name",
+                    $"Give the site's name, 1 to {LongestName} characters.",
+                    nameof(Name)
+                )
+            );
         }
 
         if (!TimeZoneInfo.TryFindSystemTimeZoneById(timeZoneId ?? "", out _))
         {
-            refusals.Add(new Refusal("time-zone", $"The time zone '{timeZoneId}' is not known; choose one from the list.", nameof(TimeZoneId)));
+            refusals.Add(
+                new Refusal(
+                    "time-zone",
+                    $"The time zone '{timeZoneId}' is not known; choose one from the list.",
+                    nameof(TimeZoneId)
+                )
+            );
         }
 
         return refusals;

@@ -55,7 +55,13 @@ public enum ChargeBasis
 /// <param name="Length">Length charged; zero or more.</param>
 /// <param name="Basis">Where the length comes from.</param>
 /// <param name="At">UTC instant of the charge.</param>
-public sealed record ToolUse(Guid RunId, string VesselSerial, Length Length, ChargeBasis Basis, DateTimeOffset At);
+public sealed record ToolUse(
+    Guid RunId,
+    string VesselSerial,
+    Length Length,
+    ChargeBasis Basis,
+    DateTimeOffset At
+);
 
 /// <summary>One tool with its permanent mark.</summary>
 public sealed class Tool : Record
@@ -102,7 +108,12 @@ public sealed class Tool : Record
     public Length Remaining => LifeLimit - Used;
 
     /// <summary>Enters a tool with its mark.</summary>
-    public static Outcome<Tool> Enter(string mark, ToolDesign design, Actor actor, DateTimeOffset at)
+    public static Outcome<Tool> Enter(
+        string mark,
+        ToolDesign design,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         ArgumentNullException.ThrowIfNull(design);
         var checks = new Checks()
@@ -129,9 +140,24 @@ public sealed class Tool : Record
     {
         var checks = new Checks()
             .Role(actor, Role.Engineer, Role.Operator, Role.QualityManager)
-            .That(State is ToolState.InStore or ToolState.Held, "state", $"{Mark} is {StateWord(State)} and can't be put in service.")
-            .That(Remaining > Length.Zero, "F6", $"{Mark} has used up its life of {LifeLimit.Metres:0.0} m; retire it.");
-        return Do(checks, () => State = ToolState.InService, actor, at, "tool put in service", null);
+            .That(
+                State is ToolState.InStore or ToolState.Held,
+                "state",
+                $"{Mark} is {StateWord(State)} and can't be put in service."
+            )
+            .That(
+                Remaining > Length.Zero,
+                "F6",
+                $"{Mark} has used up its life of {LifeLimit.Metres:0.0} m; retire it."
+            );
+        return Do(
+            checks,
+            () => State = ToolState.InService,
+            actor,
+            at,
+            "tool put in service",
+            null
+        );
     }
 
     /// <summary>Takes a tool aside until someone clears it.</summary>
@@ -139,7 +165,11 @@ public sealed class Tool : Record
     {
         var checks = new Checks()
             .Role(actor, Role.Engineer, Role.Operator, Role.Inspector, Role.QualityManager)
-            .That(State == ToolState.InService, "state", $"{Mark} is {StateWord(State)}; only a tool in service is held.")
+            .That(
+                State == ToolState.InService,
+                "state",
+                $"{Mark} is {StateWord(State)}; only a tool in service is held."
+            )
             .Text(reason, LongestReason, "Give the reason", "Reason");
         return Do(checks, () => State = ToolState.Held, actor, at, "tool held", reason);
     }
@@ -151,7 +181,14 @@ public sealed class Tool : Record
             .Role(actor, Role.Engineer, Role.Operator, Role.QualityManager)
             .That(State != ToolState.Retired, "state", $"{Mark} is already retired.")
             .Text(reason, LongestReason, "Say what was seen on the tool", "Reason");
-        return Do(checks, () => (State, Retirement) = (ToolState.Retired, why), actor, at, "tool retired", reason);
+        return Do(
+            checks,
+            () => (State, Retirement) = (ToolState.Retired, why),
+            actor,
+            at,
+            "tool retired",
+            reason
+        );
     }
 
     /// <summary>Charges the length of a run; a later, better figure for the same run takes the place of the first.</summary>
@@ -176,7 +213,14 @@ public sealed class Tool : Record
             _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Unknown state."),
         };
 
-    private Outcome Do(Checks checks, Action change, Actor actor, DateTimeOffset at, string act, string? reason)
+    private Outcome Do(
+        Checks checks,
+        Action change,
+        Actor actor,
+        DateTimeOffset at,
+        string act,
+        string? reason
+    )
     {
         if (checks.AllHold)
         {

@@ -49,24 +49,60 @@ public sealed class ToolDesign : Record
     public ToolGeometry Geometry { get; private set; } = null!;
 
     /// <summary>Enters a drawing revision.</summary>
-    public static Outcome<ToolDesign> Enter(string number, int revisionIndex, ToolGeometry geometry, Actor actor, DateTimeOffset at)
+    public static Outcome<ToolDesign> Enter(
+        string number,
+        int revisionIndex,
+        ToolGeometry geometry,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         ArgumentNullException.ThrowIfNull(geometry);
         var checks = new Checks()
             .Role(actor, Role.Engineer)
             .Text(number, LongestText, "Give the drawing number", nameof(Number))
-            .That(revisionIndex >= 1, "revision", "Give the revision, from A.", nameof(RevisionIndex))
-            .Text(geometry.Material, LongestText, "Give the tool material", nameof(ToolGeometry.Material))
-            .Text(geometry.LifeEvidence, LongestText, "Say where the evidence for the life is kept", nameof(ToolGeometry.LifeEvidence))
-            .That(geometry.PinDiameter > Length.Zero, "pin", "Give the pin's diameter, above zero.", nameof(ToolGeometry.PinDiameter))
-            .That(geometry.PinLength > Length.Zero, "pin", "Give the pin's length, above zero.", nameof(ToolGeometry.PinLength))
+            .That(
+                revisionIndex >= 1,
+                "revision",
+                "Give the revision, from A.",
+                nameof(RevisionIndex)
+            )
+            .Text(
+                geometry.Material,
+                LongestText,
+                "Give the tool material",
+                nameof(ToolGeometry.Material)
+            )
+            .Text(
+                geometry.LifeEvidence,
+                LongestText,
+                "Say where the evidence for the life is kept",
+                nameof(ToolGeometry.LifeEvidence)
+            )
+            .That(
+                geometry.PinDiameter > Length.Zero,
+                "pin",
+                "Give the pin's diameter, above zero.",
+                nameof(ToolGeometry.PinDiameter)
+            )
+            .That(
+                geometry.PinLength > Length.Zero,
+                "pin",
+                "Give the pin's length, above zero.",
+                nameof(ToolGeometry.PinLength)
+            )
             .That(
                 geometry.ShoulderDiameter > geometry.PinDiameter,
                 "shoulder",
                 "The shoulder must be wider than the pin; check both diameters.",
                 nameof(ToolGeometry.ShoulderDiameter)
             )
-            .That(geometry.LifeLimit > Length.Zero, "life", "Give the life limit, above zero metres.", nameof(ToolGeometry.LifeLimit));
+            .That(
+                geometry.LifeLimit > Length.Zero,
+                "life",
+                "Give the life limit, above zero metres.",
+                nameof(ToolGeometry.LifeLimit)
+            );
         if (!checks.AllHold)
         {
             return checks.Refusals;

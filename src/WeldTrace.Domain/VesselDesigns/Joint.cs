@@ -10,7 +10,13 @@ namespace WeldTrace.Domain.VesselDesigns;
 /// <param name="Overlap">Angle welded twice at the closing, 0 to 180 degrees.</param>
 /// <param name="Travel">Travel sense, looking from the shoulder side on the work.</param>
 /// <param name="Start">Angle of the start from the joint's reference mark, positive in counter-clockwise sense.</param>
-public sealed record PassPlan(int Number, Length TrackRadius, Angle Overlap, RotationSense Travel, Angle Start);
+public sealed record PassPlan(
+    int Number,
+    Length TrackRadius,
+    Angle Overlap,
+    RotationSense Travel,
+    Angle Start
+);
 
 /// <summary>A welded joint of the vessel with its passes.</summary>
 /// <param name="Code">Short code on the drawing, for instance <c>J1</c>.</param>
@@ -39,9 +45,24 @@ public sealed record Joint(
             .Text(Code, 10, "Give each joint a code", nameof(Code))
             .Text(Name, LongestText, $"Say what joint {Code} joins", nameof(Name))
             .Text(JointType, LongestText, $"Give the joint type of {Code}", nameof(JointType))
-            .Text(ProcedureNumber, LongestText, $"Name the welding procedure of joint {Code}", nameof(ProcedureNumber))
-            .That(Thickness > Length.Zero, "thickness", $"Give the thickness of joint {Code}, above zero.", nameof(Thickness))
-            .That(Passes.Count > 0, "passes", $"Joint {Code} needs at least one pass.", nameof(Passes))
+            .Text(
+                ProcedureNumber,
+                LongestText,
+                $"Name the welding procedure of joint {Code}",
+                nameof(ProcedureNumber)
+            )
+            .That(
+                Thickness > Length.Zero,
+                "thickness",
+                $"Give the thickness of joint {Code}, above zero.",
+                nameof(Thickness)
+            )
+            .That(
+                Passes.Count > 0,
+                "passes",
+                $"Joint {Code} needs at least one pass.",
+                nameof(Passes)
+            )
             .That(
                 Passes.Select(p => p.Number).SequenceEqual(Enumerable.Range(1, Passes.Count)),
                 "passes",
@@ -51,7 +72,12 @@ public sealed record Joint(
         foreach (var pass in Passes)
         {
             checks
-                .That(pass.TrackRadius > Length.Zero, "radius", $"Joint {Code} pass {pass.Number}: give a track radius above zero.", nameof(Passes))
+                .That(
+                    pass.TrackRadius > Length.Zero,
+                    "radius",
+                    $"Joint {Code} pass {pass.Number}: give a track radius above zero.",
+                    nameof(Passes)
+                )
                 .That(
                     pass.Overlap.Degrees is >= 0 and <= 180,
                     "overlap",

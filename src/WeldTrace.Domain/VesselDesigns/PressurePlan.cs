@@ -67,22 +67,72 @@ public sealed record PressurePlan(
     internal void Check(Checks checks)
     {
         checks
-            .That(Meop > Pressure.Zero, "meop", "Give the maximum expected operating pressure, above zero.", nameof(Meop))
+            .That(
+                Meop > Pressure.Zero,
+                "meop",
+                "Give the maximum expected operating pressure, above zero.",
+                nameof(Meop)
+            )
             .Text(Medium, 40, "Name the test medium", nameof(Medium))
             .Text(FactorSource, 200, "Say where the test factors come from", nameof(FactorSource))
-            .That(Stages.Count > 0, "stages", "The ladder needs at least one stage.", nameof(Stages))
-            .That(TargetTolerance is > 0 and <= 0.2m, "tolerance", "Give the tolerance on the stage pressures, above 0 and at most 20 %.", nameof(TargetTolerance))
-            .That(AllowedHoldDrop > Pressure.Zero, "drop", "Give the permitted pressure drop during a hold, above zero.", nameof(AllowedHoldDrop))
-            .That(AllowedPermanentSet > Length.Zero, "set", "Give the permitted permanent set, above zero.", nameof(AllowedPermanentSet))
-            .That(LeakTestPressure > Pressure.Zero, "leak", "Give the leak test pressure, above zero.", nameof(LeakTestPressure))
-            .That(LeakRateLimit > LeakRate.Zero, "leak", "Give the greatest permitted leak rate, above zero.", nameof(LeakRateLimit))
-            .That(LeakHoldSeconds > 0, "leak", "Give the least observation time of a leak test, above zero seconds.", nameof(LeakHoldSeconds));
+            .That(
+                Stages.Count > 0,
+                "stages",
+                "The ladder needs at least one stage.",
+                nameof(Stages)
+            )
+            .That(
+                TargetTolerance is > 0 and <= 0.2m,
+                "tolerance",
+                "Give the tolerance on the stage pressures, above 0 and at most 20 %.",
+                nameof(TargetTolerance)
+            )
+            .That(
+                AllowedHoldDrop > Pressure.Zero,
+                "drop",
+                "Give the permitted pressure drop during a hold, above zero.",
+                nameof(AllowedHoldDrop)
+            )
+            .That(
+                AllowedPermanentSet > Length.Zero,
+                "set",
+                "Give the permitted permanent set, above zero.",
+                nameof(AllowedPermanentSet)
+            )
+            .That(
+                LeakTestPressure > Pressure.Zero,
+                "leak",
+                "Give the leak test pressure, above zero.",
+                nameof(LeakTestPressure)
+            )
+            .That(
+                LeakRateLimit > LeakRate.Zero,
+                "leak",
+                "Give the greatest permitted leak rate, above zero.",
+                nameof(LeakRateLimit)
+            )
+            .That(
+                LeakHoldSeconds > 0,
+                "leak",
+                "Give the least observation time of a leak test, above zero seconds.",
+                nameof(LeakHoldSeconds)
+            );
         foreach (var stage in Stages)
         {
             var needsPressure = stage.Kind != PressureStageKind.ReturnToZero;
             checks
-                .That(needsPressure ? stage.FactorOnMeop is > 0 and <= 10 : stage.FactorOnMeop == 0, "factor", $"{stage.Name}: give a factor above 0 and at most 10 (0 for the return to zero).", nameof(Stages))
-                .That(stage.HoldSeconds is >= 0 and <= 604800, "hold", $"{stage.Name}: give a hold of 0 s to one week.", nameof(Stages));
+                .That(
+                    needsPressure ? stage.FactorOnMeop is > 0 and <= 10 : stage.FactorOnMeop == 0,
+                    "factor",
+                    $"{stage.Name}: give a factor above 0 and at most 10 (0 for the return to zero).",
+                    nameof(Stages)
+                )
+                .That(
+                    stage.HoldSeconds is >= 0 and <= 604800,
+                    "hold",
+                    $"{stage.Name}: give a hold of 0 s to one week.",
+                    nameof(Stages)
+                );
         }
     }
 }

@@ -49,12 +49,37 @@ public sealed record DesignContent(
         var checks = new Checks()
             .Text(Alloy, 60, "Give the parent alloy", nameof(Alloy))
             .Text(Temper, 60, "Give the temper", nameof(Temper))
-            .That(InnerDiameter > Length.Zero, "diameter", "Give the inner diameter, above zero.", nameof(InnerDiameter))
-            .That(WallThickness > Length.Zero, "wall", "Give the wall thickness, above zero.", nameof(WallThickness))
-            .That(Volume > Volume.Zero, "volume", "Give the inner volume, above zero.", nameof(Volume))
-            .That(AllowableStress > Pressure.Zero, "stress", "Give the allowable stress, above zero.", nameof(AllowableStress))
+            .That(
+                InnerDiameter > Length.Zero,
+                "diameter",
+                "Give the inner diameter, above zero.",
+                nameof(InnerDiameter)
+            )
+            .That(
+                WallThickness > Length.Zero,
+                "wall",
+                "Give the wall thickness, above zero.",
+                nameof(WallThickness)
+            )
+            .That(
+                Volume > Volume.Zero,
+                "volume",
+                "Give the inner volume, above zero.",
+                nameof(Volume)
+            )
+            .That(
+                AllowableStress > Pressure.Zero,
+                "stress",
+                "Give the allowable stress, above zero.",
+                nameof(AllowableStress)
+            )
             .That(Joints.Count > 0, "joints", "A design needs at least one joint.", nameof(Joints))
-            .That(Joints.Select(j => j.Code).Distinct().Count() == Joints.Count, "joints", "Two joints have the same code; change one.", nameof(Joints));
+            .That(
+                Joints.Select(j => j.Code).Distinct().Count() == Joints.Count,
+                "joints",
+                "Two joints have the same code; change one.",
+                nameof(Joints)
+            );
         foreach (var joint in Joints)
         {
             joint.Check(checks);
@@ -80,7 +105,12 @@ public sealed record DesignContent(
             checks.Text(step.Title, 120, $"Give step {step.Sequence} a title", nameof(Route));
             if (step.Kind is StepKind.Weld or StepKind.Section)
             {
-                checks.That(Joint(step.JointCode) is not null, "route", $"Step {step.Sequence} names joint '{step.JointCode}', which the design doesn't have.", nameof(Route));
+                checks.That(
+                    Joint(step.JointCode) is not null,
+                    "route",
+                    $"Step {step.Sequence} names joint '{step.JointCode}', which the design doesn't have.",
+                    nameof(Route)
+                );
             }
 
             if (step.Kind == StepKind.Weld)
@@ -96,8 +126,15 @@ public sealed record DesignContent(
 
         foreach (var (joint, pass) in Joints.SelectMany(j => j.Passes.Select(p => (j, p))))
         {
-            var count = Route.Count(s => s.Kind == StepKind.Weld && s.JointCode == joint.Code && s.PassNumber == pass.Number);
-            checks.That(count == 1, "route", $"Pass {pass.Number} of joint {joint.Code} is welded by {count} steps of the route; one is right.", nameof(Route));
+            var count = Route.Count(s =>
+                s.Kind == StepKind.Weld && s.JointCode == joint.Code && s.PassNumber == pass.Number
+            );
+            checks.That(
+                count == 1,
+                "route",
+                $"Pass {pass.Number} of joint {joint.Code} is welded by {count} steps of the route; one is right.",
+                nameof(Route)
+            );
         }
     }
 }
@@ -148,19 +185,32 @@ public sealed class VesselDesign : Record
     public Guid? SupersededById { get; private set; }
 
     /// <summary>Draws the first revision of a new design.</summary>
-    public static Outcome<VesselDesign> Draw(string number, string title, DesignContent content, Actor actor, DateTimeOffset at) =>
-        Make(number, 1, title, content, "first revision", actor, at);
+    public static Outcome<VesselDesign> Draw(
+        string number,
+        string title,
+        DesignContent content,
+        Actor actor,
+        DateTimeOffset at
+    ) => Make(number, 1, title, content, "first revision", actor, at);
 
     /// <summary>Draws the next revision from this one.</summary>
-    public Outcome<VesselDesign> Revise(int nextIndex, string reason, Actor actor, DateTimeOffset at) =>
-        Make(Number, nextIndex, Title, Content, reason, actor, at);
+    public Outcome<VesselDesign> Revise(
+        int nextIndex,
+        string reason,
+        Actor actor,
+        DateTimeOffset at
+    ) => Make(Number, nextIndex, Title, Content, reason, actor, at);
 
     /// <summary>Changes a draft.</summary>
     public Outcome Edit(string title, DesignContent content, Actor actor, DateTimeOffset at)
     {
         ArgumentNullException.ThrowIfNull(content);
         var checks = Check(Number, title, content, actor)
-            .That(State == DesignState.Draft, "state", $"{Label} is {StateWord(State)} and can't be edited; make a new revision from it.");
+            .That(
+                State == DesignState.Draft,
+                "state",
+                $"{Label} is {StateWord(State)} and can't be edited; make a new revision from it."
+            );
         if (checks.AllHold)
         {
             (Title, Content) = (title.Trim(), content);
@@ -179,8 +229,16 @@ public sealed class VesselDesign : Record
         ArgumentNullException.ThrowIfNull(actor);
         var checks = new Checks()
             .Role(actor, Role.Engineer, Role.QualityManager)
-            .That(State == DesignState.Draft, "state", $"{Label} is {StateWord(State)}; only a draft is released.")
-            .That(actor.PersonId != AuthorId, "F17", $"You drew {Label}; its release needs a second person. Ask another engineer or the quality manager.")
+            .That(
+                State == DesignState.Draft,
+                "state",
+                $"{Label} is {StateWord(State)}; only a draft is released."
+            )
+            .That(
+                actor.PersonId != AuthorId,
+                "F17",
+                $"You drew {Label}; its release needs a second person. Ask another engineer or the quality manager."
+            )
             .Add(Content.Check());
         if (checks.AllHold)
         {
@@ -220,7 +278,8 @@ public sealed class VesselDesign : Record
     {
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(actor);
-        var checks = Check(number, title, content, actor).Text(reason, LongestText, "Give the reason for the revision", "Reason");
+        var checks = Check(number, title, content, actor)
+            .Text(reason, LongestText, "Give the reason for the revision", "Reason");
         if (!checks.AllHold)
         {
             return checks.Refusals;

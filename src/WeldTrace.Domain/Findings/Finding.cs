@@ -1,0 +1,373 @@
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Vessels;
+using WeldTrace.Engineering.Quantities;
+
+namespace WeldTrace.Domain.Findings;
+
+/// <summary>State of a finding.</summary>
+public enum FindingState
+{
+    /// <summary>Nobody has decided what happens.</summary>
+    Open,
+
+    /// <summary>Decided; not yet verified.</summary>
+    Disposed,
+
+    /// <summary>Verified and done with.</summary>
+    Closed,
+}
+
+/// <summary>What happens to a vessel with a finding.</summary>
+public enum DispositionKind
+{
+    /// <summary>It stays as it is.</summary>
+    UseAsIs,
+
+    /// <summary>Done again, so that it fully conforms.</summary>
+    Rework,
+
+    /// <summary>Mended, acceptable without fully conforming.</summary>
+    Repair,
+
+    /// <summary>Rejected for ever.</summary>
+    Scrap,
+}
+
+/// <summary>Where a finding comes from.</summary>
+public enum FindingOrigin
+{
+    /// <summary>A parameter left its window during a run.</summary>
+    Excursion,
+
+    /// <summary>A run ended before its planned path.</summary>
+    InterruptedRun,
+
+    /// <summary>A leak test failed or was undecided.</summary>
+    LeakTest,
+
+    /// <summary>A pressure test failed or was undecided.</summary>
+    PressureTest,
+
+    /// <summary>A section or examination was rejected.</summary>
+    Examination,
+
+    /// <summary>Seen and reported by someone.</summary>
+    Report,
+}
+
+/// <summary>Where on the seam a finding lies.</summary>
+/// <param name="JointCode">Joint.</param>
+/// <param name="PassNumber">Pass.</param>
+/// <param name="Start">Angle from the pass's start at which it begins; null when unknown.</param>
+/// <param name="End">Angle from the pass's start at which it ends; null when unknown.</param>
+public sealed record SeamPlace(string JointCode, int? PassNumber, Angle? Start, Angle? End);
+
+/// <summary>The decision on a finding.</summary>
+/// <param name="Kind">What happens.</param>
+/// <param name="Reason">Why; 1 to 1000 characters.</param>
+/// <param name="PersonId">Who decided.</param>
+/// <param name="PrintedName">Printed name of that person.</param>
+/// <param name="At">UTC instant.</param>
+public sealed record Disposition(
+    DispositionKind Kind,
+    string Reason,
+    Guid PersonId,
+    string PrintedName,
+    DateTimeOffset At
+);
+
+/// <summary>The verification that a decision was carried out.</summary>
+/// <param name="Note">What was seen.</param>
+/// <param name="PersonId">Who verified.</param>
+/// <param name="PrintedName">Printed name of that person.</param>
+/// <param name="At">UTC instant.</param>
+public sealed record Verification(
+    string Note,
+    Guid PersonId,
+    string PrintedName,
+    DateTimeOffset At
+);
+
+/// <summary>Something that went wrong on a vessel (non-conformance report).</summary>
+public sealed class Finding : Record
+{
+    /// <summary>Longest description or reason.</summary>
+    public const int LongestText = 1000;
+
+    private Finding(Guid id)
+        : base(id) { }
+
+    /// <inheritdoc/>
+    public override string Kind => "finding";
+
+    /// <inheritdoc/>
+    public override string Label => FormattableString.Invariant($"F-{Number:00000}");
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Guid> ConcernedVessels => [VesselId];
+
+    /// <inheritdoc/>
+    public override bool IsSealed => State == FindingState.Closed;
+
+    /// <summary>Running number at the site, from 1; given when it is first saved.</summary>
+    public int Number { get; private set; }
+
+    /// <summary>Vessel.</summary>
+    public Guid VesselId { get; private set; }
+
+    /// <summary>Serial of the vessel.</summary>
+    public string VesselSerial { get; private set; } = "";
+
+    /// <summary>Step on the route where it arose.</summary>
+    public int StepSequence { get; private set; }
+
+    /// <summary>Where it comes from.</summary>
+    public FindingOrigin Origin { get; private set; }
+
+    /// <summary>Kind of record that shows it; null when someone reported it.</summary>
+    public string? EvidenceKind { get; private set; }
+
+    /// <summary>Record that shows it.</summary>
+    public Guid? EvidenceId { get; private set; }
+
+    /// <summary>What was found.</summary>
+    public string Description { get; private set; } = "";
+
+    /// <summary>Where on the seam; null when it has no place there.</summary>
+    public SeamPlace? Place { get; private set; }
+
+    /// <summary>State.</summary>
+    public FindingState State { get; private set; }
+
+    /// <summary>The decision; null while open.</summary>
+    public Disposition? Disposition { get; private set; }
+
+    /// <summary>The verification; null until closed.</summary>
+    public Verification? Verification { get; private set; }
+
+    /// <summary>Opens a finding and puts the vessel on hold.</summary>
+    public static Finding Open(
+        Vessel vessel,
+        int stepSequence,
+        FindingOrigin origin,
+        string description,
+        Record? evidence,
+        SeamPlace? place,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentException.ThrowIfNullOrWhiteSpace(description);
+        var finding = new Finding(Guid.CreateVersion7(at))
+        {
+            VesselId = vessel.Id,
+            VesselSerial = vessel.Serial,
+            StepSequence = stepSequence,
+            Origin = origin,
+            EvidenceKind = evidence?.Kind,
+            EvidenceId = evidence?.Id,
+            Description =
+                description.Length <= LongestText ? description : description[..LongestText],
+            Place = place,
+        };
+        finding.Note(actor, at, "finding opened", finding.Description);
+        vessel.PlaceOnHold(actor, at, finding.Description);
+        return finding;
+    }
+
+    /// <summary>Opens a finding that somebody reports.</summary>
+    public static Outcome<Finding> Report(
+        Vessel vessel,
+        int stepSequence,
+        string description,
+        SeamPlace? place,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(vessel);
+        var checks = new Checks()
+            .Role(actor, Role.Engineer, Role.Operator, Role.Inspector, Role.QualityManager)
+            .Text(description, LongestText, "Say what was found", nameof(Description))
+            .That(
+                vessel.Step(stepSequence) is not null,
+                "step",
+                $"The route of {vessel.Serial} has no step {stepSequence}.",
+                nameof(StepSequence)
+            )
+            .That(
+                !vessel.IsFinal,
+                "state",
+                $"{vessel.Serial} is {Vessel.StateWord(vessel.State)}; write to the quality manager instead."
+            );
+        if (!checks.AllHold)
+        {
+            return checks.Refusals;
+        }
+
+        return Open(
+            vessel,
+            stepSequence,
+            FindingOrigin.Report,
+            description.Trim(),
+            null,
+            place,
+            actor,
+            at
+        );
+    }
+
+    /// <summary>Called by the storage on the first save.</summary>
+    /// <param name="number">Next running number; 1 or more.</param>
+    public void GiveNumber(int number)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(number, 1);
+        Number =
+            Number == 0
+                ? number
+                : throw new InvalidOperationException($"{Label} has its number already.");
+    }
+
+    /// <summary>Whether the finding stops work on a step.</summary>
+    /// <param name="stepSequence">Step about to be begun.</param>
+    public bool Stops(int stepSequence) =>
+        State switch
+        {
+            FindingState.Closed => false,
+            FindingState.Disposed => !(IsDoneAgain && stepSequence == StepSequence),
+            _ => true,
+        };
+
+    /// <summary>Decides what happens to the vessel.</summary>
+    /// <param name="kind">Decision.</param>
+    /// <param name="reason">Why; 1 to 1000 characters.</param>
+    /// <param name="vessel">The vessel; its route follows the decision.</param>
+    /// <param name="weldedBy">Everyone who welded on the vessel.</param>
+    /// <param name="actor">Who decides.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome Dispose(
+        DispositionKind kind,
+        string reason,
+        Vessel vessel,
+        IReadOnlyCollection<Guid> weldedBy,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentNullException.ThrowIfNull(actor);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(vessel.Id, VesselId);
+        var checks = new Checks()
+            .Role(actor, Role.Inspector, Role.QualityManager)
+            .Text(
+                reason,
+                LongestText,
+                "Give the reason for the decision",
+                nameof(Disposition.Reason)
+            )
+            .That(State == FindingState.Open, "state", $"{Label} is already {StateWord(State)}.")
+            .Add(SecondPerson.Check(weldedBy, actor));
+        if (checks.AllHold)
+        {
+            State = FindingState.Disposed;
+            Disposition = new(kind, reason.Trim(), actor.PersonId, actor.PrintedName, at);
+            Note(actor, at, $"finding disposed: {DispositionWord(kind)}", reason.Trim());
+            Follow(vessel, actor, at);
+        }
+
+        return checks.ToOutcome();
+    }
+
+    /// <summary>Verifies that the decision was carried out, and lifts the hold when no other finding keeps it.</summary>
+    /// <param name="note">What was seen; 1 to 1000 characters.</param>
+    /// <param name="vessel">The vessel.</param>
+    /// <param name="others">Every other finding of the vessel.</param>
+    /// <param name="weldedBy">Everyone who welded on the vessel.</param>
+    /// <param name="actor">Who verified.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome Close(
+        string note,
+        Vessel vessel,
+        IReadOnlyCollection<Finding> others,
+        IReadOnlyCollection<Guid> weldedBy,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentNullException.ThrowIfNull(others);
+        ArgumentNullException.ThrowIfNull(actor);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(vessel.Id, VesselId);
+        var checks = new Checks()
+            .Role(actor, Role.Inspector, Role.QualityManager)
+            .Text(note, LongestText, "Say what was verified", nameof(Verification.Note))
+            .That(
+                State == FindingState.Disposed,
+                "state",
+                $"{Label} is {StateWord(State)}; it is closed after its disposition."
+            )
+            .That(
+                !IsDoneAgain || vessel.Step(StepSequence) is { IsDone: true },
+                "rework",
+                $"Step {StepSequence} of {VesselSerial} isn't done again yet; finish it first."
+            )
+            .Add(SecondPerson.Check(weldedBy, actor));
+        if (!checks.AllHold)
+        {
+            return checks.ToOutcome();
+        }
+
+        Verification = new(note.Trim(), actor.PersonId, actor.PrintedName, at);
+        Note(actor, at, "finding closed", note.Trim());
+        State = FindingState.Closed;
+        if (others.All(f => f.Id == Id || f.State == FindingState.Closed))
+        {
+            vessel.LiftHold(actor, at);
+        }
+
+        return Outcome.Accepted;
+    }
+
+    /// <summary>The word for a state, as shown.</summary>
+    public static string StateWord(FindingState state) =>
+        state switch
+        {
+            FindingState.Open => "open",
+            FindingState.Disposed => "disposed",
+            FindingState.Closed => "closed",
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Unknown state."),
+        };
+
+    /// <summary>The words for a decision, as shown.</summary>
+    public static string DispositionWord(DispositionKind kind) =>
+        kind switch
+        {
+            DispositionKind.UseAsIs => "use as is",
+            DispositionKind.Rework => "rework",
+            DispositionKind.Repair => "repair",
+            DispositionKind.Scrap => "scrap",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown decision."),
+        };
+
+    private bool IsDoneAgain =>
+        Disposition?.Kind is DispositionKind.Rework or DispositionKind.Repair;
+
+    private void Follow(Vessel vessel, Actor actor, DateTimeOffset at)
+    {
+        var why = $"{Label}: {Disposition!.Reason}";
+        switch (Disposition.Kind)
+        {
+            case DispositionKind.UseAsIs:
+                vessel.WaiveStep(StepSequence, actor, at, why);
+                break;
+            case DispositionKind.Scrap:
+                vessel.Scrap(actor, at, why);
+                break;
+            default:
+                vessel.ReopenStep(StepSequence, actor, at, why);
+                break;
+        }
+    }
+}

@@ -1,0 +1,322 @@
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.VesselDesigns;
+
+namespace WeldTrace.Domain.Vessels;
+
+/// <summary>State of a vessel.</summary>
+public enum VesselState
+{
+    /// <summary>Entered; nothing done yet.</summary>
+    Planned,
+
+    /// <summary>On its route.</summary>
+    InWork,
+
+    /// <summary>A finding stops it.</summary>
+    OnHold,
+
+    /// <summary>All steps done and accepted.</summary>
+    Accepted,
+
+    /// <summary>Left the site.</summary>
+    Shipped,
+
+    /// <summary>Used up as a destructive sample.</summary>
+    Expended,
+
+    /// <summary>Rejected for ever.</summary>
+    Scrapped,
+}
+
+/// <summary>A serial-numbered vessel on its route.</summary>
+public sealed class Vessel : Record
+{
+    /// <summary>Longest serial number, lot or component name.</summary>
+    public const int LongestText = 40;
+
+    private Vessel(Guid id)
+        : base(id) { }
+
+    /// <inheritdoc/>
+    public override string Kind => "vessel";
+
+    /// <inheritdoc/>
+    public override string Label => Serial;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Guid> ConcernedVessels => [Id];
+
+    /// <summary>Serial number; unique at the site.</summary>
+    public string Serial { get; private set; } = "";
+
+    /// <summary>Design revision it is made to.</summary>
+    public Guid DesignId { get; private set; }
+
+    /// <summary>Number and revision of that design.</summary>
+    public string DesignLabel { get; private set; } = "";
+
+    /// <summary>Production lot.</summary>
+    public string ProductionLot { get; private set; } = "";
+
+    /// <summary>State.</summary>
+    public VesselState State { get; private set; }
+
+    /// <summary>Route with the state of each step.</summary>
+    public IReadOnlyList<RouteStep> Steps { get; private set; } = [];
+
+    /// <summary>Components with their material lots.</summary>
+    public IReadOnlyList<Component> Components { get; private set; } = [];
+
+    /// <summary>First step that is not done; null when all are.</summary>
+    public RouteStep? NextStep => Steps.FirstOrDefault(s => !s.IsDone);
+
+    /// <summary>Whether nothing more happens to the vessel here.</summary>
+    public bool IsFinal =>
+        State is VesselState.Shipped or VesselState.Expended or VesselState.Scrapped;
+
+    /// <summary>The step of a sequence number; null when the route has none.</summary>
+    public RouteStep? Step(int sequence) => Steps.FirstOrDefault(s => s.Sequence == sequence);
+
+    /// <summary>Enters a vessel on the route of its design.</summary>
+    public static Outcome<Vessel> Plan(
+        string serial,
+        VesselDesign design,
+        string productionLot,
+        IReadOnlyList<Component> components,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(components);
+        var checks = new Checks()
+            .Role(actor, Role.Engineer, Role.QualityManager)
+            .Text(serial, LongestText, "Give the serial number", nameof(Serial))
+            .Text(productionLot, LongestText, "Give the production lot", nameof(ProductionLot))
+            .That(
+                design.State == DesignState.Released,
+                "design",
+                $"{design.Label} is {VesselDesign.StateWord(design.State)}; a vessel needs a released design.",
+                nameof(DesignId)
+            )
+            .That(
+                components.Count > 0,
+                "components",
+                "Enter at least one component with its material lot.",
+                nameof(Components)
+            );
+        foreach (var component in components)
+        {
+            checks
+                .Text(component.Name, LongestText, "Name each component", nameof(Components))
+                .Text(
+                    component.Serial,
+                    LongestText,
+                    $"Give the serial or batch mark of {component.Name}",
+                    nameof(Components)
+                )
+                .That(
+                    component.MaterialLotId != Guid.Empty,
+                    "lot",
+                    $"Choose the material lot of {component.Name}.",
+                    nameof(Components)
+                );
+        }
+
+        if (!checks.AllHold)
+        {
+            return checks.Refusals;
+        }
+
+        var vessel = new Vessel(Guid.CreateVersion7(at))
+        {
+            Serial = serial.Trim(),
+            DesignId = design.Id,
+            DesignLabel = design.Label,
+            ProductionLot = productionLot.Trim(),
+            Components = [.. components],
+            Steps =
+            [
+                .. design.Content.Route.Select(
+                    (s, index) =>
+                        new RouteStep(
+                            s.Sequence,
+                            s.Kind,
+                            s.Title,
+                            s.JointCode,
+                            s.PassNumber,
+                            s.Stop,
+                            index == 0 ? StepState.Ready : StepState.Waiting,
+                            null,
+                            null
+                        )
+                ),
+            ],
+        };
+        vessel.Note(actor, at, "vessel planned");
+        return vessel;
+    }
+
+    /// <summary>Begins a step that is ready.</summary>
+    public Outcome BeginStep(int sequence, Actor actor, DateTimeOffset at)
+    {
+        var outcome = CheckStep(sequence, StepState.Ready).ToOutcome();
+        if (outcome.IsAccepted)
+        {
+            Replace(Step(sequence)! with { State = StepState.InProgress });
+            State = State == VesselState.Planned ? VesselState.InWork : State;
+            Note(actor, at, $"step {sequence} begun");
+        }
+
+        return outcome;
+    }
+
+    /// <summary>Finishes a step that is ready or in progress; the next one becomes ready.</summary>
+    public Outcome PassStep(int sequence, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        var outcome = CheckStep(sequence, StepState.Ready, StepState.InProgress).ToOutcome();
+        if (outcome.IsAccepted)
+        {
+            Finish(Step(sequence)!, StepState.Passed, actor, at);
+            Note(actor, at, $"step {sequence} passed");
+        }
+
+        return outcome;
+    }
+
+    /// <summary>Finishes a step that did not turn out well; a finding follows.</summary>
+    public Outcome FailStep(int sequence, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        var outcome = CheckStep(sequence, StepState.Ready, StepState.InProgress).ToOutcome();
+        if (outcome.IsAccepted)
+        {
+            Replace(
+                Step(sequence)! with
+                {
+                    State = StepState.Failed,
+                    DoneBy = actor.PrintedName,
+                    DoneAt = at,
+                }
+            );
+            State = State == VesselState.Planned ? VesselState.InWork : State;
+            Note(actor, at, $"step {sequence} failed");
+        }
+
+        return outcome;
+    }
+
+    /// <summary>Ships an accepted vessel.</summary>
+    public Outcome Ship(Actor actor, DateTimeOffset at)
+    {
+        var checks = new Checks()
+            .Role(actor, Role.Inspector, Role.QualityManager)
+            .That(
+                State == VesselState.Accepted,
+                "state",
+                $"{Serial} is {StateWord(State)}; only an accepted vessel is shipped."
+            );
+        if (checks.AllHold)
+        {
+            State = VesselState.Shipped;
+            Note(actor, at, "vessel shipped");
+        }
+
+        return checks.ToOutcome();
+    }
+
+    /// <summary>The word for a state, as shown.</summary>
+    public static string StateWord(VesselState state) =>
+        state switch
+        {
+            VesselState.Planned => "planned",
+            VesselState.InWork => "in work",
+            VesselState.OnHold => "on hold",
+            VesselState.Accepted => "accepted",
+            VesselState.Shipped => "shipped",
+            VesselState.Expended => "expended",
+            VesselState.Scrapped => "scrapped",
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Unknown state."),
+        };
+
+    internal void PlaceOnHold(Actor actor, DateTimeOffset at, string reason)
+    {
+        if (!IsFinal && State != VesselState.OnHold)
+        {
+            State = VesselState.OnHold;
+            Note(actor, at, "vessel put on hold", reason);
+        }
+    }
+
+    internal void LiftHold(Actor actor, DateTimeOffset at)
+    {
+        if (State == VesselState.OnHold)
+        {
+            State = NextStep is null ? VesselState.Accepted : VesselState.InWork;
+            Note(actor, at, "hold lifted");
+        }
+    }
+
+    internal void Scrap(Actor actor, DateTimeOffset at, string reason)
+    {
+        State = VesselState.Scrapped;
+        Note(actor, at, "vessel scrapped", reason);
+    }
+
+    internal void WaiveStep(int sequence, Actor actor, DateTimeOffset at, string reason)
+    {
+        if (Step(sequence) is { State: StepState.Failed } step)
+        {
+            Finish(step, StepState.Waived, actor, at);
+            Note(actor, at, $"step {sequence} waived", reason);
+        }
+    }
+
+    internal void ReopenStep(int sequence, Actor actor, DateTimeOffset at, string reason)
+    {
+        if (Step(sequence) is { } step)
+        {
+            Replace(step with { State = StepState.Ready, DoneBy = null, DoneAt = null });
+            Note(actor, at, $"step {sequence} opened again", reason);
+        }
+    }
+
+    private Checks CheckStep(int sequence, params StepState[] from)
+    {
+        var step = Step(sequence);
+        return new Checks()
+            .That(step is not null, "step", $"The route of {Serial} has no step {sequence}.")
+            .That(
+                !IsFinal,
+                "state",
+                $"{Serial} is {StateWord(State)}; nothing more is recorded on its route."
+            )
+            .That(
+                step is null || from.Contains(step.State),
+                "F1",
+                step is null
+                    ? ""
+                    : $"Step {sequence} of {Serial} is {RouteStep.StateWord(step.State)}; step {NextStep?.Sequence} comes next."
+            );
+    }
+
+    private void Finish(RouteStep step, StepState state, Actor actor, DateTimeOffset at)
+    {
+        Replace(step with { State = state, DoneBy = actor.PrintedName, DoneAt = at });
+        if (NextStep is { State: StepState.Waiting } next)
+        {
+            Replace(next with { State = StepState.Ready });
+        }
+
+        State = State switch
+        {
+            VesselState.OnHold => VesselState.OnHold,
+            _ => NextStep is null ? VesselState.Accepted : VesselState.InWork,
+        };
+    }
+
+    private void Replace(RouteStep step) =>
+        Steps = [.. Steps.Select(s => s.Sequence == step.Sequence ? step : s)];
+}
