@@ -1,0 +1,54 @@
+using System.Globalization;
+
+namespace WeldTrace.Web.Components.Figures;
+
+/// <summary>Numbers for reading: a stated count of significant digits, a true minus sign, powers of ten for the very small and large.</summary>
+public static class SensibleDigits
+{
+    private const string Superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+    /// <summary>The number with the given count of significant digits, from 1 to 15.</summary>
+    public static string Show(double value, int significant = 4)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(significant, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(significant, 15);
+        if (!double.IsFinite(value))
+        {
+            return "–";
+        }
+
+        if (value == 0)
+        {
+            return "0";
+        }
+
+        var format = "E" + (significant - 1).ToString(CultureInfo.InvariantCulture);
+        var scientific = value.ToString(format, CultureInfo.InvariantCulture);
+        var cut = scientific.IndexOf('E', StringComparison.Ordinal);
+        var exponent = int.Parse(scientific.AsSpan(cut + 1), CultureInfo.InvariantCulture);
+        return exponent is < -4 or > 8
+            ? Minus(scientific[..cut]) + " × 10" + Raised(exponent)
+            : Fixed(value, Math.Max(0, significant - 1 - exponent));
+    }
+
+    /// <summary>The number with a fixed count of decimals, groups of three parted by a narrow space from 10 000 on.</summary>
+    public static string Fixed(double value, int decimals)
+    {
+        var letter = Math.Abs(value) >= 9999.5 ? "N" : "F";
+        var text = value.ToString(
+            letter + decimals.ToString(CultureInfo.InvariantCulture),
+            CultureInfo.InvariantCulture
+        );
+        return Minus(text.Replace(",", "\u202f", StringComparison.Ordinal));
+    }
+
+    private static string Minus(string text) => text.Replace('-', '−');
+
+    private static string Raised(int exponent) =>
+        (exponent < 0 ? "⁻" : "")
+        + string.Concat(
+            Math.Abs(exponent)
+                .ToString(CultureInfo.InvariantCulture)
+                .Select(digit => Superscripts[digit - '0'])
+        );
+}
