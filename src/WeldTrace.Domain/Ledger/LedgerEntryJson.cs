@@ -43,43 +43,24 @@ internal static class LedgerEntryJson
         return json.ToArray();
     }
 
-    public static LedgerEntry Read(ReadOnlyMemory<byte> utf8)
-    {
-        using var document = StrictJson.Parse(utf8, Limits);
-        var entry = Read(document.RootElement);
-        return entry.ToCanonicalBytes().AsSpan().SequenceEqual(utf8.Span)
-            ? entry
-            : throw new FormatException("The entry is not in its canonical form.");
-    }
+    public static LedgerEntry Read(ReadOnlyMemory<byte> utf8) =>
+        CanonicalDocument.Read(utf8, Limits, Read, Write);
 
-    private static LedgerEntry Read(JsonElement json)
-    {
-        try
+    private static LedgerEntry Read(JsonElement json) =>
+        new()
         {
-            return new LedgerEntry
-            {
-                Number = json.GetProperty("number").GetInt64(),
-                At = LedgerTime.Read(json.GetProperty("at").GetString()!),
-                ActorId = json.GetProperty("actorId").GetGuid(),
-                ActorName = json.GetProperty("actorName").GetString()!,
-                Act = json.GetProperty("act").GetString()!,
-                Reason = json.GetProperty("reason").GetString(),
-                RecordKind = json.GetProperty("recordKind").GetString()!,
-                RecordId = json.GetProperty("recordId").GetGuid(),
-                RecordVersion = json.GetProperty("recordVersion").GetInt32(),
-                Vessels =
-                [
-                    .. json.GetProperty("vessels").EnumerateArray().Select(v => v.GetGuid()),
-                ],
-                Content = json.GetProperty("content").GetRawText(),
-            };
-        }
-        catch (Exception error)
-            when (error is InvalidOperationException or KeyNotFoundException or ArgumentException)
-        {
-            throw new FormatException("Not a ledger entry: " + error.Message, error);
-        }
-    }
+            Number = json.GetProperty("number").GetInt64(),
+            At = LedgerTime.Read(json.Text("at")),
+            ActorId = json.GetProperty("actorId").GetGuid(),
+            ActorName = json.Text("actorName"),
+            Act = json.Text("act"),
+            Reason = json.GetProperty("reason").GetString(),
+            RecordKind = json.Text("recordKind"),
+            RecordId = json.GetProperty("recordId").GetGuid(),
+            RecordVersion = json.GetProperty("recordVersion").GetInt32(),
+            Vessels = [.. json.GetProperty("vessels").EnumerateArray().Select(v => v.GetGuid())],
+            Content = json.GetProperty("content").GetRawText(),
+        };
 
     private static string Text(Guid id) => id.ToString("D", CultureInfo.InvariantCulture);
 }

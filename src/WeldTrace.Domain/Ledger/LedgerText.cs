@@ -33,6 +33,14 @@ internal static class LedgerText
         return value;
     }
 
+    public static string Sha256Hex(string value, string name)
+    {
+        ArgumentNullException.ThrowIfNull(value, name);
+        return value.Length == 64 && value.All(char.IsAsciiHexDigitLower)
+            ? value
+            : throw new ArgumentException("Expected 64 lower-case hexadecimal digits.", name);
+    }
+
     private static string Bounded(string value, int maximumLength, string name)
     {
         if (value.Length > maximumLength)

@@ -1,0 +1,83 @@
+using System.Globalization;
+
+namespace WeldTrace.Domain.Ledger;
+
+/// <summary>Where things stand inside a history bundle.</summary>
+public static class BundlePaths
+{
+    /// <summary>The list of all other files.</summary>
+    public const string Manifest = "manifest.json";
+
+    /// <summary>The site's signature over the manifest.</summary>
+    public const string ManifestSignature = "manifest.sig";
+
+    /// <summary>The site's public key.</summary>
+    public const string SiteKey = "site-key.pem";
+
+    /// <summary>The printed traveler.</summary>
+    public const string Traveler = "traveler.pdf";
+
+    /// <summary>How to check the bundle.</summary>
+    public const string Instructions = "VERIFY.txt";
+
+    /// <summary>The state of the ledger that the proofs lead to.</summary>
+    public const string Checkpoint = "ledger/checkpoint.json";
+
+    /// <summary>The site's signature over the checkpoint.</summary>
+    public const string CheckpointSignature = "ledger/checkpoint.sig";
+
+    /// <summary>The inclusion proofs of the entries.</summary>
+    public const string Proofs = "ledger/proofs.json";
+
+    private const int LongestPath = 200;
+
+    /// <summary>Path of a record.</summary>
+    /// <param name="kind">Kind of the record.</param>
+    /// <param name="id">The record.</param>
+    public static string Record(string kind, Guid id) =>
+        $"records/{LedgerText.Kind(kind, nameof(kind))}/{Text(id)}.json";
+
+    /// <summary>Path of a ledger entry: at least ten digits, so that names sort as numbers do.</summary>
+    /// <param name="number">Number of the entry.</param>
+    public static string Entry(long number) =>
+        $"ledger/{number.ToString("D10", CultureInfo.InvariantCulture)}.json";
+
+    /// <summary>Path of a run's process log.</summary>
+    /// <param name="runId">The weld run.</param>
+    public static string Log(Guid runId) => $"logs/{Text(runId)}.csv";
+
+    /// <summary>Path of an attachment.</summary>
+    /// <param name="sha256">Its SHA-256, 64 lower-case hexadecimal digits.</param>
+    /// <param name="extension">Without a dot: 1 to 8 of a-z and 0-9.</param>
+    public static string Attachment(string sha256, string extension)
+    {
+        ArgumentNullException.ThrowIfNull(extension);
+        if (extension.Length is < 1 or > 8 || !extension.All(IsLowerOrDigit))
+        {
+            throw new ArgumentException("1 to 8 of a-z and 0-9.", nameof(extension));
+        }
+        return $"attachments/{LedgerText.Sha256Hex(sha256, nameof(sha256))}.{extension}";
+    }
+
+    /// <summary>
+    /// Whether the path can be unpacked anywhere without harm: relative, at most 200 characters, parts
+    /// of A-Z a-z 0-9 . _ - with single slashes between, no part that begins or ends with a dot.
+    /// </summary>
+    /// <param name="path">The path.</param>
+    public static bool IsSafe(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return path.Length <= LongestPath && path.Split('/').All(IsSafePart);
+    }
+
+    private static bool IsSafePart(string part) =>
+        part.Length > 0
+        && part[0] != '.'
+        && part[^1] != '.'
+        && part.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '_' or '-');
+
+    private static bool IsLowerOrDigit(char c) =>
+        char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c);
+
+    private static string Text(Guid id) => id.ToString("D", CultureInfo.InvariantCulture);
+}
