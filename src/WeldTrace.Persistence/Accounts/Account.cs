@@ -1,0 +1,12 @@
+using Microsoft.AspNetCore.Identity;
+
+namespace WeldTrace.Persistence.Accounts;
+
+/// <summary>The means by which a person signs in. Who the person is and may do stands in the person's record.</summary>
+public sealed class Account : IdentityUser<Guid>
+{
+    public required Guid PersonId { get; set; }
+
+    /// <summary>Someone else set the password, so it proves nothing until its owner has changed it.</summary>
+    public bool MustChangePassword { get; set; }
+}

@@ -1,0 +1,19 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace WeldTrace.Persistence;
+
+/// <summary>The one way in which a context is set up, in the application, in tools and in tests.</summary>
+public static class ContextOptions
+{
+    private const int Retries = 4;
+    private static readonly TimeSpan LongestRetryDelay = TimeSpan.FromSeconds(3);
+
+    public static TBuilder UseWeldTrace<TBuilder>(this TBuilder options, string connectionString)
+        where TBuilder : DbContextOptionsBuilder
+    {
+        options
+            .UseNpgsql(connectionString, npgsql => npgsql.EnableRetryOnFailure(Retries, LongestRetryDelay, null))
+            .UseSnakeCaseNamingConvention();
+        return options;
+    }
+}

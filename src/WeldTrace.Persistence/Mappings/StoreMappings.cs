@@ -1,0 +1,98 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using WeldTrace.Persistence.Accounts;
+using WeldTrace.Persistence.Attachments;
+using WeldTrace.Persistence.LedgerStore;
+using WeldTrace.Persistence.ProcessLogStore;
+
+namespace WeldTrace.Persistence.Mappings;
+
+internal sealed class AccountMapping : IEntityTypeConfiguration<Account>
+{
+    public void Configure(EntityTypeBuilder<Account> builder)
+    {
+        builder.ToTable("accounts");
+        builder.HasIndex(a => a.PersonId).IsUnique();
+    }
+}
+
+internal sealed class LedgerRowMapping : IEntityTypeConfiguration<LedgerRow>
+{
+    public void Configure(EntityTypeBuilder<LedgerRow> builder)
+    {
+        builder.ToTable("ledger_entries");
+        builder.HasKey(r => r.Number);
+        builder.Property(r => r.Number).ValueGeneratedNever();
+        builder.Property(r => r.RecordKind).HasMaxLength(40);
+        builder.HasIndex(r => new { r.RecordId, r.RecordVersion }).IsUnique();
+        builder.HasIndex(r => r.Vessels).HasMethod("gin");
+    }
+}
+
+internal sealed class LedgerNodeMapping : IEntityTypeConfiguration<LedgerNodeRow>
+{
+    public void Configure(EntityTypeBuilder<LedgerNodeRow> builder)
+    {
+        builder.ToTable("ledger_nodes");
+        builder.HasKey(n => new { n.Level, n.Position });
+    }
+}
+
+internal sealed class LedgerHeadMapping : IEntityTypeConfiguration<LedgerHead>
+{
+    public void Configure(EntityTypeBuilder<LedgerHead> builder)
+    {
+        builder.ToTable("ledger_head");
+        builder.Property(h => h.Id).ValueGeneratedNever();
+    }
+}
+
+internal sealed class AttachmentMapping : IEntityTypeConfiguration<Attachment>
+{
+    public void Configure(EntityTypeBuilder<Attachment> builder)
+    {
+        builder.ToTable("attachments");
+        builder.HasKey(a => a.Sha256);
+        builder.Property(a => a.Sha256).HasMaxLength(64).IsFixedLength();
+        builder.Property(a => a.MediaType).HasMaxLength(80);
+    }
+}
+
+internal sealed class ProcessLogMapping : IEntityTypeConfiguration<ProcessLogRow>
+{
+    public void Configure(EntityTypeBuilder<ProcessLogRow> builder)
+    {
+        builder.ToTable("process_logs");
+        builder.HasKey(l => l.RunId);
+        builder.Property(l => l.Header).HasColumnType("jsonb");
+        builder.Property(l => l.OriginalAttachment).HasMaxLength(64).IsFixedLength();
+    }
+}
+
+internal sealed class ProcessLogChunkMapping : IEntityTypeConfiguration<ProcessLogChunkRow>
+{
+    public void Configure(EntityTypeBuilder<ProcessLogChunkRow> builder)
+    {
+        builder.ToTable("process_log_chunks");
+        builder.HasKey(c => new
+        {
+            c.RunId,
+            c.Ordinal,
+            c.Position,
+        });
+    }
+}
+
+internal sealed class ProcessLogLevelMapping : IEntityTypeConfiguration<ProcessLogLevelRow>
+{
+    public void Configure(EntityTypeBuilder<ProcessLogLevelRow> builder)
+    {
+        builder.ToTable("process_log_levels");
+        builder.HasKey(l => new
+        {
+            l.RunId,
+            l.Ordinal,
+            l.SamplesPerBucket,
+        });
+    }
+}

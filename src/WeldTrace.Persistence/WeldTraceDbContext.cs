@@ -1,0 +1,69 @@
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Material;
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sites;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Domain.Vessels;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Persistence.Accounts;
+using WeldTrace.Persistence.Attachments;
+using WeldTrace.Persistence.LedgerStore;
+using WeldTrace.Persistence.ProcessLogStore;
+
+namespace WeldTrace.Persistence;
+
+/// <summary>All records of the site. Saving writes each changed record together with its ledger entry, or nothing.</summary>
+public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> options)
+    : IdentityUserContext<Account, Guid>(options)
+{
+    /// <summary>Tables to which the application's role may only add.</summary>
+    public static IReadOnlyCollection<string> AppendOnlyTables { get; } =
+    ["ledger_entries", "ledger_nodes", "signatures", "attachments", "process_logs", "process_log_chunks", "process_log_levels"];
+
+    public DbSet<Site> Sites => Set<Site>();
+    public DbSet<Person> People => Set<Person>();
+    public DbSet<ProcedureRevision> ProcedureRevisions => Set<ProcedureRevision>();
+    public DbSet<VesselDesign> VesselDesigns => Set<VesselDesign>();
+    public DbSet<ToolDesign> ToolDesigns => Set<ToolDesign>();
+    public DbSet<Tool> Tools => Set<Tool>();
+    public DbSet<Machine> Machines => Set<Machine>();
+    public DbSet<MaterialLot> MaterialLots => Set<MaterialLot>();
+    public DbSet<Vessel> Vessels => Set<Vessel>();
+    public DbSet<WeldRun> WeldRuns => Set<WeldRun>();
+    public DbSet<Finding> Findings => Set<Finding>();
+    public DbSet<Signature> Signatures => Set<Signature>();
+    public DbSet<Attachment> Attachments => Set<Attachment>();
+    public DbSet<ProcessLogRow> ProcessLogs => Set<ProcessLogRow>();
+    public DbSet<ProcessLogChunkRow> ProcessLogChunks => Set<ProcessLogChunkRow>();
+    public DbSet<ProcessLogLevelRow> ProcessLogLevels => Set<ProcessLogLevelRow>();
+    public DbSet<LedgerRow> LedgerEntries => Set<LedgerRow>();
+    public DbSet<LedgerNodeRow> LedgerNodes => Set<LedgerNodeRow>();
+    public DbSet<LedgerHead> LedgerHeads => Set<LedgerHead>();
+
+    public override int SaveChanges(bool acceptAllChangesOnSuccess) =>
+        throw new NotSupportedException("Save asynchronously.");
+
+    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        var records = ChangedRecords.Of(ChangeTracker);
+        return records.IsEmpty
+            ? base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken)
+            : LedgerSave.RunAsync(this, records, token => base.SaveChangesAsync(false, token), cancellationToken);
+    }
+
+    protected override void OnModelCreating(ModelBuilder builder)
+    {
+        base.OnModelCreating(builder);
+        builder.Entity<IdentityUserClaim<Guid>>().ToTable("account_claims");
+        builder.Entity<IdentityUserLogin<Guid>>().ToTable("account_logins");
+        builder.Entity<IdentityUserToken<Guid>>().ToTable("account_tokens");
+        builder.ApplyConfigurationsFromAssembly(typeof(WeldTraceDbContext).Assembly);
+    }
+}
