@@ -3,6 +3,9 @@ namespace WeldTrace.Engineering;
 /// <summary>Gathers every refusal of a set of inputs, never just the first.</summary>
 internal sealed class InputCheck
 {
+    /// <summary>Nothing that people weld or test is larger, in any unit; keeps products of inputs finite.</summary>
+    private const double Largest = 1e30;
+
     private readonly List<Refusal> _refusals = [];
 
     public IReadOnlyList<Refusal> Refusals => _refusals;
@@ -10,22 +13,22 @@ internal sealed class InputCheck
     public bool IsClean => _refusals.Count == 0;
 
     public InputCheck Positive(string where, double value, string unit = "") =>
-        value > 0 && double.IsFinite(value)
+        value is > 1 / Largest and < Largest
             ? this
             : Refuse(
                 RefusalReason.NotPositive,
                 where,
-                $"It is {With(value, unit)}, but must be above zero.",
+                $"It is {With(value, unit)}, but must be above zero and of a sensible size.",
                 "Enter a value above zero."
             );
 
     public InputCheck NotNegative(string where, double value, string unit = "") =>
-        value >= 0 && double.IsFinite(value)
+        value is >= 0 and < Largest
             ? this
             : Refuse(
                 RefusalReason.OutOfRange,
                 where,
-                $"It is {With(value, unit)}, but cannot be below zero.",
+                $"It is {With(value, unit)}, but must be zero or more and of a sensible size.",
                 "Enter zero or a value above it."
             );
 

@@ -32,7 +32,7 @@ public sealed class CircularPassLayoutTests
         var result = CircularPassLayout.Compute(
             Passes.Usual with
             {
-                TravelSpeed = Speed.FromMetresPerSecond(1e-300),
+                TravelSpeed = Speed.FromMetresPerSecond(1e-20),
             }
         );
         Assert.Equal("speeds", Assert.Single(result.Refusals).Where);
