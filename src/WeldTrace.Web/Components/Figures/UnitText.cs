@@ -20,60 +20,38 @@ public sealed record UnitText(string Number, string Unit)
     )
         where TQuantity : struct, IQuantity<TQuantity>
     {
-        var (value, unit) = Convert(quantity, system == UnitSystem.InchPound, scale);
-        return new UnitText(SensibleDigits.Show(value, significant), unit);
+        var unit = SiteUnit.For<TQuantity>(system, scale);
+        return new UnitText(
+            SensibleDigits.Show(unit.FromSi(quantity.SiValue), significant),
+            unit.Symbol
+        );
     }
 
-    private static (double Value, string Unit) Convert(
+    /// <summary>The same for a quantity whose type is known only at run time.</summary>
+    /// <exception cref="ArgumentException">It is none of the quantities of WeldTrace.Engineering.</exception>
+    public static UnitText Of(
         object quantity,
-        bool inch,
-        UnitScale scale
+        UnitSystem system,
+        int significant = 4,
+        UnitScale scale = UnitScale.Usual
     ) =>
         quantity switch
         {
-            Length length => OfLength(length, inch, scale),
-            Pressure pressure => OfPressure(pressure, inch, scale),
-            Speed speed => inch
-                ? (speed.InchesPerMinute, "in/min")
-                : (speed.MillimetresPerMinute, "mm/min"),
-            RotationSpeed speed => (speed.RevolutionsPerMinute, "rev/min"),
-            WeldPitch pitch => inch
-                ? (pitch.InchesPerRevolution, "in/rev")
-                : (pitch.MillimetresPerRevolution, "mm/rev"),
-            Force force => inch ? (force.PoundsForce, "lbf") : (force.Kilonewtons, "kN"),
-            Torque torque => inch
-                ? (torque.FootPoundsForce, "ft·lbf")
-                : (torque.NewtonMetres, "N·m"),
-            Temperature temperature => inch
-                ? (temperature.DegreesFahrenheit, "°F")
-                : (temperature.DegreesCelsius, "°C"),
-            Angle angle => (angle.Degrees, "°"),
-            Mass mass => inch ? (mass.Pounds, "lb") : (mass.Kilograms, "kg"),
-            Volume volume => inch ? (volume.CubicInches, "in³") : (volume.Litres, "L"),
-            Power power => (power.Kilowatts, "kW"),
-            Energy energy => (energy.Kilojoules, "kJ"),
-            LineEnergy energy => (energy.JoulesPerMillimetre, "J/mm"),
-            LeakRate rate => (rate.PascalCubicMetresPerSecond, "Pa·m³/s"),
+            Length length => For(length, system, significant, scale),
+            Pressure pressure => For(pressure, system, significant, scale),
+            Speed speed => For(speed, system, significant, scale),
+            RotationSpeed rotation => For(rotation, system, significant, scale),
+            WeldPitch pitch => For(pitch, system, significant, scale),
+            Force force => For(force, system, significant, scale),
+            Torque torque => For(torque, system, significant, scale),
+            Temperature temperature => For(temperature, system, significant, scale),
+            Angle angle => For(angle, system, significant, scale),
+            Mass mass => For(mass, system, significant, scale),
+            Volume volume => For(volume, system, significant, scale),
+            Power power => For(power, system, significant, scale),
+            Energy energy => For(energy, system, significant, scale),
+            LineEnergy energy => For(energy, system, significant, scale),
+            LeakRate rate => For(rate, system, significant, scale),
             _ => throw new ArgumentException($"{quantity.GetType().Name} has no unit on screen."),
-        };
-
-    private static (double, string) OfLength(Length length, bool inch, UnitScale scale) =>
-        (inch, scale) switch
-        {
-            (false, UnitScale.Path) => (length.Metres, "m"),
-            (true, UnitScale.Path) => (length.Inches / 12, "ft"),
-            (false, UnitScale.Fine) => (length.Micrometres, "µm"),
-            (true, UnitScale.Fine) => (length.Inches * 1000, "mil"),
-            (false, _) => (length.Millimetres, "mm"),
-            (true, _) => (length.Inches, "in"),
-        };
-
-    private static (double, string) OfPressure(Pressure pressure, bool inch, UnitScale scale) =>
-        (inch, scale) switch
-        {
-            (true, _) => (pressure.PoundsPerSquareInch, "psi"),
-            (false, UnitScale.Stress) => (pressure.Megapascals, "MPa"),
-            (false, UnitScale.Fine) => (pressure.Millibar, "mbar"),
-            (false, _) => (pressure.Bar, "bar"),
         };
 }

@@ -1,1 +1,25 @@
-import "./notices.js";
+// The one script of every page; the rest is loaded from here, the chart only where there is one.
+import { onPage } from "./page.js";
+import { watchPosts } from "./posts.js";
+import { watchDrafts, restoreDrafts } from "./drafts.js";
+import { watchScanner, focusScanField } from "./scanner.js";
+import { watchDialogs, openDialogs } from "./dialogs.js";
+import { echoDates } from "./dates.js";
+import { watchConnection } from "./connection.js";
+
+watchPosts();
+watchDrafts();
+watchScanner();
+watchDialogs();
+watchConnection();
+
+onPage(() => {
+  restoreDrafts();
+  openDialogs();
+  echoDates();
+  document.querySelector("[data-error-summary]")?.focus();
+  focusScanField();
+  if (document.querySelector("[data-chart]")) {
+    import("./chart.js").then((chart) => chart.drawCharts());
+  }
+});

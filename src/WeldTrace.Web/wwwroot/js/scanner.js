@@ -1,0 +1,46 @@
+// A scanner types a code and ends it with Enter. In a scan field Enter goes on to the next empty one, and sends the form
+// only from the last. Keys that arrive as fast as a scanner's, with no field in focus, go to the first empty scan field.
+const FastMilliseconds = 35;
+let last = 0;
+
+export function watchScanner() {
+  document.addEventListener("keydown", (event) => {
+    const target = event.target;
+    if (target.matches?.("input[data-scan]")) {
+      if (event.key === "Enter") {
+        goOn(event, target);
+      }
+      return;
+    }
+    const isTyping = target.matches?.("input, textarea, select, [contenteditable]");
+    const now = event.timeStamp;
+    const isFast = now - last < FastMilliseconds;
+    last = now;
+    if (!isTyping && event.key.length === 1 && !event.ctrlKey && !event.altKey && !event.metaKey) {
+      takeOver(isFast);
+    }
+  });
+}
+
+export function focusScanField() {
+  if (document.querySelector("[data-error-summary]")) {
+    return;
+  }
+  document.querySelector("input[data-scan][data-scan-first]")?.focus();
+}
+
+function goOn(event, field) {
+  const next = [...(field.form?.querySelectorAll("input[data-scan]") ?? [])].find((f) => f !== field && f.value === "");
+  if (next) {
+    event.preventDefault();
+    next.focus();
+  }
+}
+
+// The first key of a scan is lost to no field: it arrives with the focus already moved.
+function takeOver(isFast) {
+  const field = [...document.querySelectorAll("input[data-scan]")].find((f) => f.value === "");
+  if (field && (isFast || field.hasAttribute("data-scan-first"))) {
+    field.focus();
+  }
+}
