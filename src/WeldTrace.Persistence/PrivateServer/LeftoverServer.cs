@@ -6,6 +6,7 @@ namespace WeldTrace.Persistence.PrivateServer;
 /// <summary>What a killed application left behind: a server that still stops, or a process id that means nothing now.</summary>
 internal static class LeftoverServer
 {
+    private static readonly TimeSpan _step = TimeSpan.FromMilliseconds(100);
     private static readonly TimeSpan _patience = TimeSpan.FromSeconds(5);
     private static readonly TimeSpan _longest = TimeSpan.FromSeconds(30);
 
@@ -15,33 +16,11 @@ internal static class LeftoverServer
         CancellationToken cancellation
     )
     {
-        var file = Path.Combine(cluster, "postmaster.pid");
-        for (
-            var waited = TimeSpan.Zero;
-            ReadProcessId(file) is { } id;
-            waited += TimeSpan.FromMilliseconds(100)
-        )
+        string[] marks = ["postmaster.pid", $"{ServerAddress.SocketName}.lock"];
+        foreach (var mark in marks.Select(name => Path.Combine(cluster, name)))
         {
-            if (!IsServerOf(cluster, id))
-            {
-                RemoveIfMisleading(file, id, logger);
-                return;
-            }
-
-            if (waited >= _longest)
-            {
-                throw StillRunning(cluster, id);
-            }
-
-            if (waited == _patience)
-            {
-                await Command.RunAsync(
-                    ["kill", "-INT", id.ToString(CultureInfo.InvariantCulture)],
-                    cancellation
-                );
-            }
-
-            await Task.Delay(TimeSpan.FromMilliseconds(100), cancellation);
+            await WaitAsync(cluster, mark, cancellation);
+            RemoveIfMisleading(mark, logger);
         }
     }
 
@@ -65,10 +44,34 @@ internal static class LeftoverServer
         }
     }
 
-    private static void RemoveIfMisleading(string file, int id, ILogger logger)
+    private static async Task WaitAsync(string cluster, string mark, CancellationToken cancellation)
     {
-        // The file of a dead server stays: PostgreSQL finds through it whether old sessions still hold the memory.
-        if (Directory.Exists($"/proc/{id}"))
+        var waited = TimeSpan.Zero;
+        while (ReadProcessId(mark) is { } id && IsServerOf(cluster, id))
+        {
+            if (waited >= _longest)
+            {
+                throw StillRunning(cluster, id);
+            }
+
+            if (waited == _patience)
+            {
+                await Command.RunAsync(
+                    ["kill", "-INT", id.ToString(CultureInfo.InvariantCulture)],
+                    cancellation
+                );
+            }
+
+            await Task.Delay(_step, cancellation);
+            waited += _step;
+        }
+    }
+
+    private static void RemoveIfMisleading(string file, ILogger logger)
+    {
+        // PostgreSQL removes the file of a dead server by itself, but not one whose number another process has now,
+        // or that of a killed server which nobody has collected yet.
+        if (ReadProcessId(file) is { } id && Directory.Exists($"/proc/{id}"))
         {
             logger.LogWarning(
                 "Removing the stale file {File}: process {Id} is not its server",

@@ -80,6 +80,8 @@ public sealed class PrivatePostgresServer(
             _process = null;
             await process.StopAsync(_stopPatience);
             process.Dispose();
+            // Sessions kept for later use belong to the server that has just ended.
+            NpgsqlConnection.ClearAllPools();
             logger.LogInformation("The database server has stopped");
         }
 
@@ -100,7 +102,11 @@ public sealed class PrivatePostgresServer(
     {
         var account = await ServerAccount.ChooseAsync(folder, cancellation);
         await account.RequireWayToAsync(folder.Path, cancellation);
-        var programs = ServerPrograms.Find(settings.BinFolder, folder.Cluster);
+        var programs = await ServerPrograms.FindAsync(
+            settings.BinFolder,
+            folder.Cluster,
+            cancellation
+        );
         if (!folder.HasCluster)
         {
             logger.LogInformation("Making a new database in {Folder}", folder.Path);
@@ -125,6 +131,7 @@ public sealed class PrivatePostgresServer(
                 await Task.Delay(pause, stopping);
                 _process?.Dispose();
                 _process = null;
+                NpgsqlConnection.ClearAllPools();
                 logger.LogWarning(
                     "The database server has ended unexpectedly; it is started again"
                 );

@@ -11,6 +11,8 @@ internal sealed record ServerAddress(string Host, int Port)
     private const int LongestSocketPath = 107;
     private const int SocketPort = 5432;
 
+    public static string SocketName => FormattableString.Invariant($".s.PGSQL.{SocketPort}");
+
     private bool IsSocket => Host.StartsWith('/');
 
     public IReadOnlyList<string> Options =>
@@ -36,7 +38,7 @@ internal sealed record ServerAddress(string Host, int Port)
 
     public static ServerAddress Choose(string clusterFolder, bool usesLoopback)
     {
-        var socket = Path.Combine(clusterFolder, $".s.PGSQL.{SocketPort}");
+        var socket = Path.Combine(clusterFolder, SocketName);
         // Npgsql reads a comma as the start of a second host.
         var fits =
             Encoding.UTF8.GetByteCount(socket) <= LongestSocketPath

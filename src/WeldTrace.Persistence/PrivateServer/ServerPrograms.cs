@@ -11,30 +11,45 @@ internal sealed record ServerPrograms(string Folder)
 
     public string Postgres => Path.Combine(Folder, "postgres");
 
-    public static ServerPrograms Find(string? binFolder, string clusterFolder)
+    /// <exception cref="DatabaseStartException">There are no programs, or none of the cluster's version.</exception>
+    public static async Task<ServerPrograms> FindAsync(
+        string? binFolder,
+        string clusterFolder,
+        CancellationToken cancellation
+    )
     {
-        var made = ClusterVersion(clusterFolder);
-        if (!string.IsNullOrWhiteSpace(binFolder))
+        var isNamed = !string.IsNullOrWhiteSpace(binFolder);
+        ServerPrograms[] places = isNamed
+            ? [new ServerPrograms(Path.GetFullPath(binFolder!))]
+            : [.. Installed(), .. SearchPath()];
+        var needed = ClusterVersion(clusterFolder);
+        foreach (var place in places.Where(place => place.AreComplete))
         {
-            var named = new ServerPrograms(Path.GetFullPath(binFolder));
-            return named.AreComplete ? named : throw Missing(named.Folder, made);
+            if (needed is null || await place.IsOfVersionAsync(needed, cancellation))
+            {
+                return place;
+            }
         }
 
-        var places = made is null ? [.. Installed(), .. SearchPath()] : Fitting(made);
-        return places.FirstOrDefault(place => place.AreComplete)
-            ?? throw Missing(DebianFolder, made);
+        throw Missing(isNamed ? places[0].Folder : DebianFolder, needed);
     }
 
     private bool AreComplete => File.Exists(InitDb) && File.Exists(Postgres);
+
+    private async Task<bool> IsOfVersionAsync(string version, CancellationToken cancellation)
+    {
+        var answer = await Command.RunAsync([Postgres, "--version"], cancellation);
+        var words = answer.Output.Split(' ', StringSplitOptions.TrimEntries);
+        return words.Any(word =>
+            word == version || word.StartsWith(version + ".", StringComparison.Ordinal)
+        );
+    }
 
     private static string? ClusterVersion(string clusterFolder)
     {
         var file = Path.Combine(clusterFolder, "PG_VERSION");
         return File.Exists(file) ? File.ReadAllText(file).Trim() : null;
     }
-
-    private static IEnumerable<ServerPrograms> Fitting(string version) =>
-        [new ServerPrograms(Path.Combine(DebianFolder, version, "bin")), .. SearchPath()];
 
     private static IEnumerable<ServerPrograms> Installed() =>
         Directory.Exists(DebianFolder)

@@ -8,7 +8,7 @@ namespace WeldTrace.Persistence.Roles;
 /// The form in which PostgreSQL stores a SCRAM-SHA-256 password (RFC 5803), made here so that the password itself is
 /// never part of a statement that a server might log.
 /// </summary>
-internal static class ScramVerifier
+public static class ScramVerifier
 {
     private const int Iterations = 4096;
 

@@ -1,0 +1,4 @@
+using WeldTrace.TestSupport.Database;
+using Xunit;
+
+[assembly: AssemblyFixture(typeof(PostgresServerFixture))]

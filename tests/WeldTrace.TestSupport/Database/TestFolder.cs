@@ -1,0 +1,46 @@
+namespace WeldTrace.TestSupport.Database;
+
+/// <summary>
+/// A folder directly below /tmp. The usual calls for temporary folders make one of mode 700, which a database server
+/// that stepped down from root cannot walk through.
+/// </summary>
+public sealed class TestFolder : IDisposable
+{
+    private const string Prefix = "weldtrace-tests-";
+    private static readonly TimeSpan _abandonedAfter = TimeSpan.FromHours(3);
+
+    public TestFolder(string suffix = "")
+    {
+        var id = Guid.CreateVersion7(TimeProvider.System.GetUtcNow());
+        Path = System.IO.Path.Combine("/tmp", $"{Prefix}{id:N}{suffix}");
+    }
+
+    public string Path { get; }
+
+    /// <summary>Removes what test runs that were killed left behind.</summary>
+    public static void RemoveAbandoned()
+    {
+        var limit = TimeProvider.System.GetUtcNow() - _abandonedAfter;
+        foreach (var folder in new DirectoryInfo("/tmp").EnumerateDirectories(Prefix + "*"))
+        {
+            if (folder.LastWriteTimeUtc < limit)
+            {
+                Remove(folder.FullName);
+            }
+        }
+    }
+
+    public void Dispose() => Remove(Path);
+
+    private static void Remove(string path)
+    {
+        try
+        {
+            Directory.Delete(path, recursive: true);
+        }
+        catch (Exception left) when (left is IOException or UnauthorizedAccessException)
+        {
+            // Another user's folder, or one that a second run removes at the same time.
+        }
+    }
+}
