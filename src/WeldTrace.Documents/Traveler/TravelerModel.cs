@@ -30,6 +30,9 @@ public sealed record TravelerModel
 
     public IReadOnlyList<SignatureEntry> Signatures { get; init; } = [];
 
+    /// <summary>Roles for which the last page leaves room to sign by hand, for instance an invited witness.</summary>
+    public IReadOnlyList<string> SignedOnPaper { get; init; } = [];
+
     /// <summary>Limits whose source nobody has yet checked against the site's own copy; printed in a notice.</summary>
     public IReadOnlyList<string> UncheckedLimits { get; init; } = [];
 }

@@ -1,0 +1,101 @@
+using WeldTrace.Documents.Layout;
+using WeldTrace.Engineering.Paths;
+
+namespace WeldTrace.Documents.Drawings;
+
+/// <summary>A circular seam with the excursions of a run at the angle where they happened.</summary>
+internal sealed class SeamDrawing(SeamPlan plan) : Drawing
+{
+    private const double LabelRoom = 24;
+    private const double Shortest = 1.6;
+
+    public override string AlternativeText =>
+        plan.Excursions.Count == 0
+            ? "Circular seam without excursions, seen from the shoulder side."
+            : "Circular seam, seen from the shoulder side, with excursions: "
+                + string.Join("; ", plan.Excursions.Select(InWords))
+                + ".";
+
+    private int Sense => plan.Travel == RotationSense.Clockwise ? 1 : -1;
+
+    private double Whole => 360 + plan.Overlap.Degrees;
+
+    public override double Height(double width) => width;
+
+    public override void Draw(Surface surface, double width)
+    {
+        var centre = new Spot(width / 2, width / 2);
+        var radius = (width / 2) - LabelRoom;
+        var travelled = Math.Min(Whole, Travelled());
+        surface.Circle(centre, radius, 0.5, Tone.Rule);
+        surface.Arc(centre, radius, plan.Start.Degrees, Sense * Math.Min(travelled, 360), 1.8);
+        if (travelled > 360)
+        {
+            var overlap = travelled - 360;
+            surface.Arc(centre, radius - 3.5, plan.Start.Degrees, Sense * overlap, 1.2);
+        }
+
+        DrawEnds(surface, centre, radius, travelled);
+        foreach (var excursion in plan.Excursions)
+        {
+            DrawExcursion(surface, centre, radius, excursion);
+        }
+    }
+
+    private void DrawEnds(Surface surface, Spot centre, double radius, double travelled)
+    {
+        var start = plan.Start.Degrees;
+        surface.Disc(centre.Polar(radius, start), 3, Tone.Ink);
+        var end = centre.Polar(
+            travelled > 360 ? radius - 3.5 : radius,
+            start + (Sense * travelled)
+        );
+        surface.Disc(end, 3, Tone.Paper);
+        surface.Circle(end, 3, 0.9);
+        surface.Text(
+            "start",
+            centre.Polar(radius - 14, start - (Sense * 9)),
+            Styles.Drawing,
+            TextAnchor.Middle
+        );
+        surface.Text(
+            travelled < Whole - 0.5 ? "stopped" : "exit",
+            centre.Polar(radius - 14, start + (Sense * (travelled + 9))),
+            Styles.Drawing,
+            TextAnchor.Middle
+        );
+        Arrow.Along(surface, centre, radius - 9, start + (Sense * 70), Sense * 40, 1);
+        surface.Text(
+            "travel",
+            centre.Polar(radius - 24, start + (Sense * 90)),
+            Styles.Drawing,
+            TextAnchor.Middle
+        );
+    }
+
+    private void DrawExcursion(Surface surface, Spot centre, double radius, SeamExcursion excursion)
+    {
+        var from = Degrees(excursion.From.Metres);
+        var sweep = Math.Max(
+            Degrees(excursion.To.Metres) - from,
+            Shortest / radius * 180 / Math.PI
+        );
+        var begin = plan.Start.Degrees + (Sense * from);
+        var middle = begin + (Sense * sweep / 2);
+        surface.Arc(centre, radius + 4, begin, Sense * sweep, 5, Tone.Ink);
+        surface.Line(centre.Polar(radius, middle), centre.Polar(radius + 12, middle), 0.4);
+        var label = centre.Polar(radius + 17, middle);
+        surface.Text(excursion.Number, label, Styles.DrawingStrong, TextAnchor.Middle);
+    }
+
+    private double Travelled() =>
+        plan.Travelled is { } path ? Math.Max(0, Degrees(path.Metres)) : Whole;
+
+    private double Degrees(double metres) =>
+        plan.TrackRadius.Metres > 0 ? metres / plan.TrackRadius.Metres * 180 / Math.PI : 0;
+
+    private static string InWords(SeamExcursion excursion) =>
+        FormattableString.Invariant(
+            $"{excursion.Number}, {excursion.Parameter}, from {excursion.From.Millimetres:0} mm to {excursion.To.Millimetres:0} mm of the path"
+        );
+}

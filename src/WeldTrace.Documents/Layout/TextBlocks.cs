@@ -1,0 +1,122 @@
+using PdfSharp.UniversalAccessibility;
+
+namespace WeldTrace.Documents.Layout;
+
+/// <summary>A heading of level 1 to 3 with its bookmark; a state may stand at its right end.</summary>
+internal sealed class Heading(string text, int level, StateMark? state = null, bool struck = false)
+    : Block
+{
+    private const int MostLines = 12;
+
+    private readonly TextStyle _style = level switch
+    {
+        1 => Styles.Title,
+        2 => Styles.Section,
+        3 => Styles.Record,
+        _ => Styles.Part,
+    };
+
+    public override bool KeepsWithNext => true;
+
+    public override double SpaceBefore =>
+        level switch
+        {
+            1 => 0,
+            2 => 20,
+            3 => 14,
+            _ => 8,
+        };
+
+    public override double SpaceAfter => level <= 2 ? 6 : 3;
+
+    private double RuleRoom => level == 2 ? 5 : 0;
+
+    public override double Height(double width) => RuleRoom + (Lines(width).Count * _style.Leading);
+
+    public override void Draw(Canvas canvas, Area area)
+    {
+        if (level == 2)
+        {
+            canvas.Decoration(() => canvas.Rule(area.X, area.Y, area.Right, area.Y, 0.8, Tone.Ink));
+        }
+
+        var lines = Lines(area.Width);
+        if (level <= 3)
+        {
+            canvas.Bookmark(string.Join(' ', lines), level, area.Y);
+        }
+
+        canvas.Tagged(Tag, () => DrawLines(canvas, lines, area));
+    }
+
+    private PdfBlockLevelElementTag Tag =>
+        level switch
+        {
+            1 => PdfBlockLevelElementTag.Heading1,
+            2 => PdfBlockLevelElementTag.Heading2,
+            3 => PdfBlockLevelElementTag.Heading3,
+            _ => PdfBlockLevelElementTag.Heading4,
+        };
+
+    private void DrawLines(Canvas canvas, IReadOnlyList<string> lines, Area area)
+    {
+        var y = area.Y + RuleRoom;
+        TextLines.Draw(canvas, lines, _style, area.X, y, struck);
+        if (state is not null)
+        {
+            var width = StateText.Width(state, Styles.Strong);
+            var x = area.Right - width;
+            StateText.Draw(canvas, state, Styles.Strong with { Leading = _style.Leading }, x, y);
+        }
+    }
+
+    private IReadOnlyList<string> Lines(double width)
+    {
+        var room = state is null ? width : width - StateText.Width(state, Styles.Strong) - 12;
+        var lines = LineBreaker.Break(text, _style, room);
+        return lines.Count <= MostLines ? lines : [.. lines.Take(MostLines - 1), "…"];
+    }
+}
+
+/// <summary>Running text; it may be divided between lines.</summary>
+internal sealed class Paragraph(string? text, TextStyle? style = null, bool struck = false) : Block
+{
+    private readonly TextStyle _style = style ?? Styles.Body;
+
+    public override double Height(double width) => Lines(width).Count * _style.Leading;
+
+    public override double StartHeight(double width) =>
+        Math.Min(2, Lines(width).Count) * _style.Leading;
+
+    public override void Draw(Canvas canvas, Area area) =>
+        canvas.Tagged(
+            PdfBlockLevelElementTag.Paragraph,
+            () => TextLines.Draw(canvas, Lines(area.Width), _style, area.X, area.Y, struck)
+        );
+
+    public override void Place(Flow flow)
+    {
+        var lines = Lines(Flow.Width);
+        flow.Paint(canvas => canvas.Open(PdfBlockLevelElementTag.Paragraph));
+        foreach (var line in lines)
+        {
+            flow.Require(_style.Leading);
+            var area = flow.Take(_style.Leading);
+            flow.Paint(canvas => TextLines.Draw(canvas, [line], _style, area.X, area.Y, struck));
+        }
+
+        flow.Paint(canvas => canvas.Close());
+    }
+
+    private IReadOnlyList<string> Lines(double width) => LineBreaker.Break(text, _style, width);
+}
+
+/// <summary>Empty room.</summary>
+internal sealed class Gap(double height) : Block
+{
+    public override double SpaceAfter => 0;
+
+    public override double Height(double width) => height;
+
+    public override void Draw(Canvas canvas, Area area) { }
+}

@@ -1,0 +1,31 @@
+using WeldTrace.Documents.Layout;
+
+namespace WeldTrace.Documents.Traveler;
+
+/// <summary>Signatures of the ledger, and room for signatures by hand.</summary>
+internal static class SignaturePart
+{
+    public static IEnumerable<Block> Blocks(TravelerModel model)
+    {
+        yield return new Heading("Signatures", 2);
+        if (model.Signatures.Count == 0)
+        {
+            yield return new Paragraph("Nothing has been signed yet.");
+        }
+        else
+        {
+            yield return new Paragraph(SignatureTable.Explanation);
+            yield return SignatureTable.Of(model.Signatures, model.Stamp.TimeZone);
+        }
+
+        if (model.SignedOnPaper.Count > 0)
+        {
+            yield return new Heading("Signed on this paper", 4);
+        }
+
+        foreach (var role in model.SignedOnPaper)
+        {
+            yield return new SignatureBlock(role);
+        }
+    }
+}

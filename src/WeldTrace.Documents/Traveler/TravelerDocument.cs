@@ -1,0 +1,69 @@
+using WeldTrace.Documents.Layout;
+
+namespace WeldTrace.Documents.Traveler;
+
+/// <summary>The order of a traveler's parts; a part without records is left out, findings and signatures never are.</summary>
+internal static class TravelerDocument
+{
+    public static IReadOnlyList<Block> Blocks(TravelerModel model)
+    {
+        var stamp = model.Stamp;
+        return
+        [
+            .. TravelerHead.Blocks(model),
+            .. Part("Route", RouteBlocks(model)),
+            .. Part("Components and material", ComponentBlocks(model)),
+            .. Part("Joints and passes", model.Joints.SelectMany(j => JointPart.Blocks(j, stamp))),
+            .. Part("Weld runs", model.WeldRuns.SelectMany(run => WeldRunPart.Blocks(run, stamp))),
+            .. Part("Leak tests", model.LeakTests.SelectMany(t => LeakTestPart.Blocks(t, stamp))),
+            .. Part(
+                "Pressure tests",
+                model.PressureTests.SelectMany(test => PressureTestPart.Blocks(test, stamp))
+            ),
+            .. Part(
+                "Sections and examinations",
+                model.Sections.SelectMany(section => SectionPart.Blocks(section, stamp))
+            ),
+            .. FindingPart.Blocks(model),
+            .. SignaturePart.Blocks(model),
+        ];
+    }
+
+    private static IEnumerable<Block> Part(string title, IEnumerable<Block> blocks)
+    {
+        Block[] content = [.. blocks];
+        return content.Length == 0 ? [] : [new Heading(title, 2), .. content];
+    }
+
+    private static IEnumerable<Block> RouteBlocks(TravelerModel model) =>
+        model.Route.Count == 0 ? [] : [new SeamLine(model.Route, model.Stamp.TimeZone)];
+
+    private static IEnumerable<Block> ComponentBlocks(TravelerModel model)
+    {
+        if (model.Components.Count == 0)
+        {
+            return [];
+        }
+
+        TableColumn[] columns =
+        [
+            new("Component", 20),
+            new("Serial or batch", 18),
+            new("Alloy and temper", 18),
+            new("Cast no.", 16),
+            new("Certificate", 24),
+        ];
+        var rows = model.Components.Select(line => new TableRow([
+            line.Name,
+            line.Serial,
+            line.Material,
+            line.CastNumber,
+            line.Certificate,
+        ])
+        {
+            Struck = line.Superseded is not null,
+            Note = CorrectionText.Note(line.Superseded, model.Stamp.TimeZone),
+        });
+        return [new Table(columns, [.. rows])];
+    }
+}
