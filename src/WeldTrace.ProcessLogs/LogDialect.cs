@@ -5,6 +5,9 @@ public enum LogEncoding
     Utf8,
     Utf16LittleEndian,
     Utf16BigEndian,
+
+    /// <summary>One byte per character, ISO 8859-1; for logs whose header holds a degree sign.</summary>
+    Latin1,
 }
 
 /// <summary>How a log is written down. Lines are counted from 1; zero means that there is no such line.</summary>

@@ -1,5 +1,6 @@
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Engineering.Signals;
+using WeldTrace.ProcessLogs.Evaluation;
 
 namespace WeldTrace.ProcessLogs;
 
@@ -89,7 +90,7 @@ public sealed record PhaseStatistics
 }
 
 /// <summary>What a log says about its run.</summary>
-public sealed partial record LogEvaluation
+public sealed record LogEvaluation
 {
     public required IReadOnlyList<PhaseSpan> Phases { get; init; }
 
@@ -120,6 +121,16 @@ public sealed partial record LogEvaluation
     public required LineEnergy? SpindleLineEnergy { get; init; }
 
     public required IReadOnlyList<LogProblem> Problems { get; init; }
+
+    /// <summary>Judges a log by a plan, in two passes over its chunks.</summary>
+    /// <exception cref="ArgumentException">A window is not in the SI unit of its channel.</exception>
+    /// <exception cref="InvalidDataException">The chunks are damaged.</exception>
+    public static LogEvaluation Evaluate(ProcessLog log, EvaluationPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(plan);
+        return RunJudgement.Of(log, plan);
+    }
 }
 
 /// <summary>A stretch of the traverse without its ramps; time stamps as logged, both ends included.</summary>

@@ -1,3 +1,5 @@
+using WeldTrace.ProcessLogs.Reading;
+
 namespace WeldTrace.ProcessLogs;
 
 /// <summary>What one column of a machine's logs means.</summary>
@@ -13,4 +15,13 @@ public sealed record ColumnMapping(
 );
 
 /// <summary>What the columns of a machine's logs mean; remembered per machine.</summary>
-public sealed partial record LogMapping(IReadOnlyList<ColumnMapping> Columns);
+/// <param name="Columns">Every column of the machine's logs, in the order of the file it was made from.</param>
+public sealed record LogMapping(IReadOnlyList<ColumnMapping> Columns)
+{
+    /// <summary>What is wrong with the mapping itself; empty when it can be used.</summary>
+    public IReadOnlyList<LogProblem> Check() => MappingCheck.Of(this);
+
+    /// <summary>How the columns of a file differ from the mapping; empty when they agree. Their order is free.</summary>
+    public IReadOnlyList<LogProblem> CompareWith(IReadOnlyList<PreviewColumn> columns) =>
+        MappingComparison.Of(this, columns);
+}

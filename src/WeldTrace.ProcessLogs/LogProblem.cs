@@ -9,7 +9,7 @@ public enum LogProblemCode
     NoDataRows,
     TooFewRows,
     LineTooLong,
-    MappingIncomplete,
+    MappingInvalid,
     MissingColumn,
     RepeatedColumn,
     RenamedColumn,

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace WeldTrace.ProcessLogs;
 
 /// <summary>One kept column of a log.</summary>
@@ -16,7 +18,30 @@ public sealed record LogColumn(
     double Factor,
     int Decimals,
     bool IsFixedDecimal
-);
+)
+{
+    /// <summary>Unit of the numbers as logged.</summary>
+    [JsonIgnore]
+    public LogUnit LoggedUnit =>
+        LogChannels.QuantityOf(Channel) == LogQuantity.None
+            ? LogUnit.None
+            : LogUnits.Find(Unit)
+                ?? throw new InvalidDataException($"The unit '{Unit}' is not known.");
+
+    /// <summary>Unit of the numbers in SI; the unit as logged for a channel without a quantity.</summary>
+    [JsonIgnore]
+    public string SiUnit =>
+        LogChannels.QuantityOf(Channel) is var quantity && quantity == LogQuantity.None
+            ? Unit
+            : LogUnits.SiUnitOf(quantity);
+
+    /// <summary>Turns a number as logged into the SI unit.</summary>
+    public double ToSi(double asLogged) => (asLogged * ScaleToSi) + LoggedUnit.OffsetSi;
+
+    /// <summary>SI units per unit as logged, sign included.</summary>
+    [JsonIgnore]
+    public double ScaleToSi => Factor * LoggedUnit.Factor;
+}
 
 /// <summary>Everything about a log but its samples; plain and serialisable.</summary>
 public sealed record LogHeader

@@ -1,0 +1,82 @@
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Engineering.Signals;
+
+namespace WeldTrace.ProcessLogs.Evaluation;
+
+/// <summary>Puts the judgement of a run together.</summary>
+internal static class RunJudgement
+{
+    public static LogEvaluation Of(ProcessLog log, EvaluationPlan plan)
+    {
+        var channels = RunChannels.Of(log.Header, plan);
+        var phases = PhasePass.Run(log, plan, channels);
+        var pass = new JudgePass(log, plan, channels, phases);
+        pass.Run();
+        SteadyStretch[] steady = [.. pass.Steady];
+        var isJudged = phases.HasTraverse && channels.Source is not null;
+        return new LogEvaluation
+        {
+            Phases = phases.Spans,
+            Steady = steady,
+            Travelled = pass.Travelled,
+            PositionSource = channels.Source,
+            Completion = isJudged
+                ? CompletionOf(phases, plan, pass.Travelled)
+                : RunCompletion.NoTraverse,
+            OverlapCompleted = OverlapOf(plan, pass.Travelled),
+            Statistics = [.. pass.Statistics],
+            Excursions = [.. pass.Excursions(plan.Track)],
+            NotLogged =
+            [
+                .. plan
+                    .Windows.Select(window => window.Channel)
+                    .Where(channel => RunChannels.Find(log.Header, channel) is null),
+            ],
+            SpindleEnergy = phases.HasTraverse ? pass.SpindleEnergy : null,
+            SpindleLineEnergy = PerLength(pass.SpindleEnergy, steady),
+            Problems = isJudged ? [] : [NoTraverse(channels, plan)],
+        };
+    }
+
+    private static RunCompletion CompletionOf(
+        RunPhases phases,
+        EvaluationPlan plan,
+        Length travelled
+    ) =>
+        phases.Passes.Count > 1 ? RunCompletion.Interrupted
+        : plan.PlannedPath is not { } planned ? RunCompletion.NotJudged
+        : travelled >= planned - plan.PathTolerance ? RunCompletion.Complete
+        : RunCompletion.Interrupted;
+
+    private static bool? OverlapOf(EvaluationPlan plan, Length travelled) =>
+        plan is { Track: { } track, PlannedOverlap: { } overlap }
+            ? travelled >= track.Circumference + overlap - plan.PathTolerance
+            : null;
+
+    private static LineEnergy? PerLength(Energy? energy, SteadyStretch[] steady)
+    {
+        var metres = steady.Sum(stretch => (stretch.To - stretch.From).Metres);
+        return energy is { } total && metres > 0
+            ? LineEnergy.FromJoulesPerMetre(total.Joules / metres)
+            : null;
+    }
+
+    private static LogProblem NoTraverse(RunChannels channels, EvaluationPlan plan)
+    {
+        var thresholds = plan.Thresholds;
+        return channels.Source is null
+            ? new(
+                LogProblemCode.NoTraverse,
+                "The path travelled cannot be measured: the log has no travel speed, and neither an axis angle with a known radius nor a programmed speed stands in for it.",
+                "Map the column that holds the travel speed or the axis angle."
+            )
+            : new(
+                LogProblemCode.NoTraverse,
+                string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"No traverse was found: the tool never travelled at {thresholds.TraverseSpeed.MillimetresPerMinute:0.###} mm/min or more for {thresholds.TravelHold.TotalSeconds:0.###} s while it pressed with {thresholds.ContactForce.Kilonewtons:0.###} kN or more."
+                ),
+                "Check the units and signs of force, depth and travel speed in the mapping, and that the log is of this run."
+            );
+    }
+}

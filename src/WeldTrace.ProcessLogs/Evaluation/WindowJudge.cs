@@ -1,0 +1,102 @@
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Engineering.Signals;
+using WeldTrace.ProcessLogs.Storage;
+
+namespace WeldTrace.ProcessLogs.Evaluation;
+
+/// <summary>
+/// Judges one column by one window. Limits are brought into the unit as logged and rounded to the last digit of
+/// the column when they are within a millionth of it, so that a sample equal to its limit is inside.
+/// </summary>
+internal sealed class WindowJudge
+{
+    private const double DigitSlack = 1e-6;
+    private const double RelativeSlack = 1e-12;
+
+    private readonly LogColumn _column;
+    private readonly ChannelWindow _window;
+    private readonly ExcursionDetector _detector;
+
+    public WindowJudge(LogColumn column, ChannelWindow window, ExcursionRule rule)
+    {
+        if (window.SiUnit != column.SiUnit)
+        {
+            throw new ArgumentException(
+                $"The window is in {window.SiUnit}, the channel in {column.SiUnit}.",
+                nameof(window)
+            );
+        }
+
+        (_column, _window) = (column, window);
+        var (lower, upper) = (AsLogged(window.LowerSi), AsLogged(window.UpperSi));
+        var (from, to) = column.ScaleToSi < 0 ? (upper, lower) : (lower, upper);
+        _detector = new ExcursionDetector(Inside(from, -1), Inside(to, 1), rule);
+    }
+
+    public LogColumn Column => _column;
+
+    public void Add(
+        ReadOnlySpan<double> seconds,
+        ReadOnlySpan<double> asLogged,
+        ReadOnlySpan<double> metres
+    )
+    {
+        for (var i = 0; i < asLogged.Length; i++)
+        {
+            _detector.Add(seconds[i], asLogged[i], metres[i]);
+        }
+    }
+
+    public void Interrupt() => _detector.Interrupt();
+
+    public IEnumerable<ChannelExcursion> Complete(CircularTrack? track) =>
+        _detector.Complete().Select(excursion => Describe(excursion, track));
+
+    private ChannelExcursion Describe(Excursion found, CircularTrack? track)
+    {
+        var isTurned = _column.ScaleToSi < 0;
+        var side =
+            isTurned == (found.Side == ExcursionSide.High) ? ExcursionSide.Low : ExcursionSide.High;
+        var (start, end) = (
+            Length.FromMetres(found.StartMetres),
+            Length.FromMetres(found.EndMetres)
+        );
+        return new ChannelExcursion
+        {
+            Channel = _column.Channel,
+            Column = _column.Name,
+            Side = side,
+            StartSeconds = found.StartSeconds,
+            EndSeconds = found.EndSeconds,
+            Start = start,
+            End = end,
+            StartAngle = track?.AngleAt(start),
+            EndAngle = track?.AngleAt(end),
+            ExtremeSi = _column.ToSi(found.ExtremeInSampleUnit),
+            ExtremeSeconds = found.ExtremeSeconds,
+            LimitSi = (side == ExcursionSide.High ? _window.UpperSi : _window.LowerSi)!.Value,
+            SiUnit = _column.SiUnit,
+        };
+    }
+
+    private double? AsLogged(double? si) => (si - _column.LoggedUnit.OffsetSi) / _column.ScaleToSi;
+
+    /// <summary>The outermost value that is still inside, on the lower (-1) or the upper (1) side.</summary>
+    private double? Inside(double? limit, int side)
+    {
+        if (limit is not { } value)
+        {
+            return null;
+        }
+
+        if (!_column.IsFixedDecimal)
+        {
+            return value + (side * RelativeSlack * Math.Abs(value));
+        }
+
+        var scale = PowersOfTen.AsDouble(_column.Decimals);
+        var digits = value * scale;
+        return (side < 0 ? Math.Ceiling(digits - DigitSlack) : Math.Floor(digits + DigitSlack))
+            / scale;
+    }
+}

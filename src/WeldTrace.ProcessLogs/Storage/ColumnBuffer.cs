@@ -1,0 +1,113 @@
+namespace WeldTrace.ProcessLogs.Storage;
+
+/// <summary>
+/// Collects the samples of one column for one chunk: as whole numbers of the last digit while they fit in
+/// 32 bits, else as floating point. The number of decimals only grows.
+/// </summary>
+internal sealed class ColumnBuffer
+{
+    public const int Capacity = 16_384;
+
+    private readonly int[] _codes = new int[Capacity];
+    private double[] _values = [];
+
+    /// <summary>Decimals of the last digit of the codes.</summary>
+    public int Decimals { get; private set; }
+
+    /// <summary>Whether the samples of this chunk are kept as floating point.</summary>
+    public bool IsFloat { get; private set; }
+
+    /// <summary>Whether all chunks so far were whole numbers of the last digit.</summary>
+    public bool IsFixedDecimal { get; private set; } = true;
+
+    /// <summary>Whether every number so far was written with the same number of decimals.</summary>
+    public bool IsUniform { get; private set; } = true;
+
+    private bool IsStarted { get; set; }
+
+    public ReadOnlySpan<int> Codes(int count) => _codes.AsSpan(0, count);
+
+    public ReadOnlySpan<double> Values(int count) => _values.AsSpan(0, count);
+
+    public double ValueAt(int row) =>
+        IsFloat ? _values[row] : _codes[row] / PowersOfTen.AsDouble(Decimals);
+
+    /// <summary>Sets a sample; mantissa and decimals have at most 15 digits.</summary>
+    public void Set(int row, bool isNegative, long mantissa, int decimals)
+    {
+        if (decimals == Decimals && mantissa <= int.MaxValue && !IsFloat)
+        {
+            _codes[row] = isNegative ? -(int)mantissa : (int)mantissa;
+            IsStarted = true;
+            return;
+        }
+
+        SetUnusual(row, isNegative ? -mantissa : mantissa, decimals);
+    }
+
+    public void Set(int row, double value)
+    {
+        ToFloat(row);
+        IsUniform = false;
+        _values[row] = value;
+    }
+
+    public void Clear() => IsFloat = false;
+
+    private void SetUnusual(int row, long mantissa, int decimals)
+    {
+        IsUniform &= !IsStarted || IsFloat || decimals == Decimals;
+        IsStarted = true;
+        if (!IsFloat && decimals > Decimals && decimals <= PowersOfTen.MostDecimals)
+        {
+            Refine(row, decimals);
+        }
+
+        var isCoarser = decimals <= Decimals && Decimals - decimals <= PowersOfTen.MostDecimals;
+        var factor = isCoarser ? PowersOfTen.AsInteger(Decimals - decimals) : 0;
+        if (!IsFloat && isCoarser && Math.Abs(mantissa) <= int.MaxValue / factor)
+        {
+            _codes[row] = (int)(mantissa * factor);
+            return;
+        }
+
+        Set(row, mantissa / PowersOfTen.AsDouble(decimals));
+    }
+
+    private void Refine(int rows, int decimals)
+    {
+        var factor = PowersOfTen.AsInteger(decimals - Decimals);
+        var most = int.MaxValue / factor;
+        foreach (var code in _codes.AsSpan(0, rows))
+        {
+            if (Math.Abs((long)code) > most)
+            {
+                ToFloat(rows);
+                return;
+            }
+        }
+
+        foreach (ref var code in _codes.AsSpan(0, rows))
+        {
+            code = (int)(code * factor);
+        }
+
+        Decimals = decimals;
+    }
+
+    private void ToFloat(int rows)
+    {
+        if (IsFloat)
+        {
+            return;
+        }
+
+        _values = _values.Length == 0 ? new double[Capacity] : _values;
+        for (var i = 0; i < rows; i++)
+        {
+            _values[i] = _codes[i] / PowersOfTen.AsDouble(Decimals);
+        }
+
+        (IsFloat, IsFixedDecimal) = (true, false);
+    }
+}
