@@ -1,3 +1,48 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Identity;
+using WeldTrace.Documents;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Accounts;
+using WeldTrace.Web;
+using WeldTrace.Web.Demo;
+using WeldTrace.Web.Features;
+using WeldTrace.Web.Reading;
+using WeldTrace.Web.Security;
+
+CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
+CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
+
 var builder = WebApplication.CreateBuilder(args);
+builder.Services.AddPersistence();
+builder.Services.AddDocuments();
+builder.Services.AddSecurity(builder.Configuration);
+builder.Services.AddReading();
+builder.Services.AddDemo(builder.Configuration);
+builder.Services.AddFeatures();
+builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+builder.Services.AddProblemDetails();
+builder.Host.UseDefaultServiceProvider(provider => (provider.ValidateScopes, provider.ValidateOnBuild) = (true, true));
+
 var app = builder.Build();
-app.Run();
+DemoMode.RequireLoopback(app);
+app.UseExceptionHandler("/failure", createScopeForErrors: true);
+app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+app.UseSecurityHeaders();
+app.UseAuthentication();
+app.UseFirstRun();
+app.UseAuthorization();
+app.UseAntiforgery();
+app.MapStaticAssets().AllowAnonymous();
+app.MapHealthChecks(Routes.Health).AllowAnonymous();
+app.MapPost(
+    Routes.SignOut,
+    async (SignInManager<Account> signIn) =>
+    {
+        await signIn.SignOutAsync();
+        return Results.LocalRedirect(Routes.SignIn);
+    }
+);
+app.MapFeatures();
+app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+await app.RunAsync();

@@ -1,0 +1,48 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sites;
+using WeldTrace.Persistence;
+using WeldTrace.Web.Reading;
+using WeldTrace.Web.Security;
+
+namespace WeldTrace.Web.Features.FirstRun;
+
+public sealed class FirstRunHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    NewAccount accounts,
+    SiteReader sites,
+    TimeProvider clock
+)
+{
+    public async Task<Outcome> HandleAsync(FirstRunForm form, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        if (await db.Sites.AnyAsync(cancellation))
+        {
+            return Outcome.Refused("set-up", "The site is set up already; sign in instead.");
+        }
+
+        var at = clock.GetUtcNow();
+        var person = Person.Enter(form.PrintedName ?? "", form.SignInName ?? "", [Role.Administrator], null, at);
+        var site = person.IsAccepted
+            ? Site.SetUp(form.Name ?? "", form.TimeZoneId ?? "", form.Units, false, person.Value.AsActor(), at)
+            : null;
+        List<Refusal> refusals = [.. person.Refusals, .. site?.Refusals ?? []];
+        if (PasswordRules.FaultOf(form.Password ?? "", form.SignInName ?? "") is { } fault)
+        {
+            refusals.Add(new Refusal("password", fault, nameof(form.Password)));
+        }
+
+        if (refusals.Count > 0)
+        {
+            return Outcome.From(refusals);
+        }
+
+        db.AddRange(person.Value!, site!.Value!, accounts.For(person.Value!, form.Password!, mustChangePassword: false));
+        var saved = await db.SaveAsync(cancellation);
+        sites.Forget();
+        return saved;
+    }
+}

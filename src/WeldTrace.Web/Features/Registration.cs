@@ -1,0 +1,13 @@
+using WeldTrace.Web.Features.FirstRun;
+using WeldTrace.Web.Features.SignIn;
+
+namespace WeldTrace.Web.Features;
+
+/// <summary>Each feature adds its handlers and its addresses here, a line each.</summary>
+public static class Registration
+{
+    public static IServiceCollection AddFeatures(this IServiceCollection services) =>
+        services.AddScoped<SignInHandler>().AddScoped<FirstRunHandler>();
+
+    public static void MapFeatures(this IEndpointRouteBuilder endpoints) { }
+}

@@ -1,0 +1,40 @@
+using Microsoft.AspNetCore.Components;
+using WeldTrace.Web.Components.Forms;
+using WeldTrace.Web.Demo;
+
+namespace WeldTrace.Web.Features.SignIn;
+
+public sealed partial class SignIn
+{
+    private IReadOnlyList<FieldFault> _faults = [];
+
+    [Inject]
+    public required SignInHandler Handler { get; init; }
+
+    [Inject]
+    public required NavigationManager Navigation { get; init; }
+
+    [Inject]
+    public required DemoMode Demo { get; init; }
+
+    [SupplyParameterFromForm]
+    private SignInForm In { get; set; } = null!;
+
+    [SupplyParameterFromQuery(Name = "from")]
+    private string? From { get; set; }
+
+    protected override void OnInitialized() => In ??= new();
+
+    private async Task EnterAsync()
+    {
+        var outcome = await Handler.HandleAsync(In);
+        _faults = Faults.Of<SignInForm>(outcome);
+        if (outcome.IsAccepted)
+        {
+            Navigation.NavigateTo(IsLocal(From) ? From! : Routes.Home);
+        }
+    }
+
+    private static bool IsLocal(string? address) =>
+        address is ['/', ..] && !address.StartsWith("//", StringComparison.Ordinal) && !address.Contains('\\', StringComparison.Ordinal);
+}

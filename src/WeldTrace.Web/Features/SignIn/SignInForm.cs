@@ -1,0 +1,8 @@
+namespace WeldTrace.Web.Features.SignIn;
+
+public sealed class SignInForm
+{
+    public string? Name { get; set; }
+
+    public string? Password { get; set; }
+}

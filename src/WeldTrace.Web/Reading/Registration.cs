@@ -1,0 +1,6 @@
+namespace WeldTrace.Web.Reading;
+
+public static class Registration
+{
+    public static IServiceCollection AddReading(this IServiceCollection services) => services.AddSingleton<SiteReader>();
+}

@@ -1,0 +1,79 @@
+namespace WeldTrace.Web;
+
+/// <summary>Every address of the application; pages repeat them in their <c>@page</c> line.</summary>
+public static class Routes
+{
+    public const string Home = "/";
+    public const string SignIn = "/sign-in";
+    public const string SignOut = "/sign-out";
+    public const string FirstRun = "/first-run";
+    public const string ChangePassword = "/me/password";
+    public const string Me = "/me";
+    public const string Vessels = "/vessels";
+    public const string NewVessel = "/vessels/new";
+    public const string Designs = "/designs";
+    public const string NewDesign = "/designs/new";
+    public const string Procedures = "/procedures";
+    public const string NewProcedure = "/procedures/new";
+    public const string Tools = "/tools";
+    public const string NewTool = "/tools/new";
+    public const string ToolDesigns = "/tools/designs";
+    public const string NewToolDesign = "/tools/designs/new";
+    public const string Tests = "/tests";
+    public const string Findings = "/findings";
+    public const string Equipment = "/equipment";
+    public const string NewMachine = "/equipment/machines/new";
+    public const string MaterialLots = "/equipment/material";
+    public const string NewMaterialLot = "/equipment/material/new";
+    public const string People = "/people";
+    public const string NewPerson = "/people/new";
+    public const string Ledger = "/ledger";
+    public const string SiteSettings = "/site";
+    public const string Health = "/health";
+
+    public static string Vessel(string serial) => $"/vessels/{Uri.EscapeDataString(serial)}";
+
+    public static string Step(string serial, int sequence) => FormattableString.Invariant($"{Vessel(serial)}/steps/{sequence}");
+
+    public static string Traveler(string serial) => $"{Vessel(serial)}/traveler.pdf";
+
+    public static string Bundle(string serial) => $"{Vessel(serial)}/history.zip";
+
+    public static string ReportFinding(string serial) => $"{Vessel(serial)}/findings/new";
+
+    public static string Design(Guid id) => $"/designs/{id:D}";
+
+    public static string EditDesign(Guid id) => $"/designs/{id:D}/edit";
+
+    public static string Procedure(Guid id) => $"/procedures/{id:D}";
+
+    public static string EditProcedure(Guid id) => $"/procedures/{id:D}/edit";
+
+    public static string ProcedureSheet(Guid id) => $"/procedures/{id:D}/sheet.pdf";
+
+    public static string Run(Guid id) => $"/runs/{id:D}";
+
+    public static string RunLogCsv(Guid id) => $"/runs/{id:D}/log.csv";
+
+    public static string RunLogSamples(Guid id) => $"/runs/{id:D}/samples";
+
+    public static string Tool(Guid id) => $"/tools/{id:D}";
+
+    public static string ToolCard(Guid id) => $"/tools/{id:D}/card.pdf";
+
+    public static string LeakTest(Guid id) => $"/tests/leak/{id:D}";
+
+    public static string PressureTest(Guid id) => $"/tests/pressure/{id:D}";
+
+    public static string Section(Guid id) => $"/tests/sections/{id:D}";
+
+    public static string Finding(Guid id) => $"/findings/{id:D}";
+
+    public static string Person(Guid id) => $"/people/{id:D}";
+
+    public static string Machine(Guid id) => $"/equipment/machines/{id:D}";
+
+    public static string MaterialLot(Guid id) => $"/equipment/material/{id:D}";
+
+    public static string Attachment(string sha256) => $"/attachments/{sha256}";
+}

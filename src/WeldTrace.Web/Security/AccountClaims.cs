@@ -1,0 +1,72 @@
+using System.Security.Claims;
+using Microsoft.AspNetCore.Authentication.Cookies;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Options;
+using WeldTrace.Domain.People;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Accounts;
+
+namespace WeldTrace.Web.Security;
+
+/// <summary>Turns an account into claims: the person, the printed name and the roles, as the person's record says now.</summary>
+public sealed class AccountClaims(
+    UserManager<Account> accounts,
+    IOptions<IdentityOptions> options,
+    IDbContextFactory<WeldTraceDbContext> contexts
+) : UserClaimsPrincipalFactory<Account>(accounts, options)
+{
+    public const string PersonId = "person";
+    public const string PersonVersion = "person-version";
+    public const string MustChangePassword = "must-change-password";
+
+    protected override async Task<ClaimsIdentity> GenerateClaimsAsync(Account user)
+    {
+        ArgumentNullException.ThrowIfNull(user);
+        var identity = await base.GenerateClaimsAsync(user);
+        await using var db = await contexts.CreateDbContextAsync();
+        var person = await db.People.AsNoTracking().SingleAsync(p => p.Id == user.PersonId);
+        identity.AddClaim(new Claim(PersonId, person.Id.ToString("D")));
+        identity.AddClaim(new Claim(PersonVersion, person.Version.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+        identity.AddClaim(new Claim(ClaimTypes.GivenName, person.PrintedName));
+        identity.AddClaims(person.Roles.Select(role => new Claim(identity.RoleClaimType, role.ToString())));
+        if (user.MustChangePassword)
+        {
+            identity.AddClaim(new Claim(MustChangePassword, "true"));
+        }
+
+        return identity;
+    }
+
+    /// <summary>Ends the session of an inactive person at once, and takes over changed roles without a new sign-in.</summary>
+    public static async Task ValidateAsync(CookieValidatePrincipalContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        var services = context.HttpContext.RequestServices;
+        var contexts = services.GetRequiredService<IDbContextFactory<WeldTraceDbContext>>();
+        await using var db = await contexts.CreateDbContextAsync(context.HttpContext.RequestAborted);
+        _ = Guid.TryParse(context.Principal?.FindFirstValue(PersonId), out var personId);
+        var current = await db
+            .People.AsNoTracking()
+            .Where(p => p.Id == personId && p.IsActive)
+            .Join(db.Users, p => p.Id, a => a.PersonId, (p, a) => new { p.Version, a.SecurityStamp })
+            .SingleOrDefaultAsync(context.HttpContext.RequestAborted);
+        var stamp = context.Principal?.FindFirstValue(new ClaimsIdentityOptions().SecurityStampClaimType);
+        if (current is null || current.SecurityStamp != stamp)
+        {
+            context.RejectPrincipal();
+            await services.GetRequiredService<SignInManager<Account>>().SignOutAsync();
+            return;
+        }
+
+        if (context.Principal!.FindFirstValue(PersonVersion) != current.Version.ToString(System.Globalization.CultureInfo.InvariantCulture))
+        {
+            var signIn = services.GetRequiredService<SignInManager<Account>>();
+            if (await signIn.UserManager.GetUserAsync(context.Principal!) is { } account)
+            {
+                context.ReplacePrincipal(await signIn.CreateUserPrincipalAsync(account));
+                context.ShouldRenew = true;
+            }
+        }
+    }
+}

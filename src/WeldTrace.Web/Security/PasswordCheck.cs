@@ -1,0 +1,76 @@
+using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Records;
+using WeldTrace.Persistence.Accounts;
+
+namespace WeldTrace.Web.Security;
+
+/// <summary>Checks a password at sign-in and at each signature, with a delay that grows with each failure.</summary>
+public sealed class PasswordCheck(UserManager<Account> accounts, TimeProvider clock)
+{
+    /// <summary>After so many failures in a row the account waits for the administrator (NIST SP 800-63B 5.2.2).</summary>
+    public const int MostFailures = 100;
+
+    private const int FreeFailures = 3;
+    private static readonly TimeSpan LongestDelay = TimeSpan.FromHours(1);
+
+    /// <summary>Checks the password of whoever signs a record.</summary>
+    public async Task<Outcome> ForSignatureAsync(Actor actor, string? password, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        var account = await accounts.Users.SingleOrDefaultAsync(a => a.PersonId == actor.PersonId, cancellation);
+        if (account is { MustChangePassword: true })
+        {
+            return Outcome.Refused("password", "Someone else set your password; change it before you sign.", "Password");
+        }
+
+        return await CheckAsync(account, password, "Your password is not right; nothing was signed. Try again.");
+    }
+
+    /// <summary>Checks a password and counts failures.</summary>
+    /// <param name="account">The account; null when the name is unknown, which is told in the same words.</param>
+    /// <param name="password">What was typed.</param>
+    /// <param name="wrong">What to say when it is wrong.</param>
+    public async Task<Outcome> CheckAsync(Account? account, string? password, string wrong)
+    {
+        if (account is null)
+        {
+            accounts.PasswordHasher.HashPassword(new Account { PersonId = Guid.Empty }, password ?? "");
+            return Outcome.Refused("password", wrong, "Password");
+        }
+
+        var now = clock.GetUtcNow();
+        if (account.AccessFailedCount >= MostFailures)
+        {
+            return Outcome.Refused("locked", "Too many wrong passwords: the account is locked. The administrator can set a new password.", "Password");
+        }
+
+        if (account.LockoutEnd > now)
+        {
+            var seconds = Math.Ceiling((account.LockoutEnd.Value - now).TotalSeconds);
+            return Outcome.Refused("delay", FormattableString.Invariant($"Several wrong passwords in a row: wait {seconds:0} s, then try again."), "Password");
+        }
+
+        if (await accounts.CheckPasswordAsync(account, password ?? ""))
+        {
+            if (account.AccessFailedCount > 0)
+            {
+                (account.AccessFailedCount, account.LockoutEnd) = (0, null);
+                await accounts.UpdateAsync(account);
+            }
+
+            return Outcome.Accepted;
+        }
+
+        account.AccessFailedCount++;
+        account.LockoutEnd = account.AccessFailedCount > FreeFailures ? now + Delay(account.AccessFailedCount) : null;
+        await accounts.UpdateAsync(account);
+        return Outcome.Refused("password", wrong, "Password");
+    }
+
+    private static TimeSpan Delay(int failures)
+    {
+        var seconds = Math.Pow(2, Math.Min(failures - FreeFailures, 16));
+        return seconds < LongestDelay.TotalSeconds ? TimeSpan.FromSeconds(seconds) : LongestDelay;
+    }
+}

@@ -1,0 +1,61 @@
+using Microsoft.AspNetCore.Identity;
+using WeldTrace.Persistence.Accounts;
+
+namespace WeldTrace.Web.Security;
+
+/// <summary>
+/// Passwords by NIST SP 800-63B-4: fifteen characters or more as the only factor, any character, no composition rule, no
+/// routine expiry, and a blocklist that says why.
+/// </summary>
+public sealed class PasswordRules : IPasswordValidator<Account>
+{
+    public const int Shortest = 15;
+    public const int Longest = 256;
+
+    private const int FewestDifferentCharacters = 5;
+
+    // Long, well-known and therefore tried first.
+    private static readonly string[] Common =
+    [
+        "passwordpassword",
+        "password12345678",
+        "correcthorsebatterystaple",
+        "qwertyuiopasdfgh",
+        "1q2w3e4r5t6y7u8i",
+        "letmeinletmeinletmein",
+        "iloveyouiloveyou",
+        "administratoradministrator",
+        "changemechangeme",
+        "welcomewelcome123",
+    ];
+
+    private static readonly string[] Rows = ["abcdefghijklmnopqrstuvwxyz", "01234567890123456789", "qwertyuiopasdfghjklzxcvbnm"];
+
+    public Task<IdentityResult> ValidateAsync(UserManager<Account> manager, Account user, string? password)
+    {
+        ArgumentNullException.ThrowIfNull(user);
+        var fault = FaultOf(password ?? "", user.UserName ?? "");
+        return Task.FromResult(
+            fault is null ? IdentityResult.Success : IdentityResult.Failed(new IdentityError { Code = "password", Description = fault })
+        );
+    }
+
+    /// <summary>What is wrong with a password; null when nothing is.</summary>
+    public static string? FaultOf(string password, string signInName)
+    {
+        ArgumentNullException.ThrowIfNull(password);
+        ArgumentNullException.ThrowIfNull(signInName);
+        var runes = password.EnumerateRunes().Count();
+        var plain = new string([.. password.Where(char.IsLetterOrDigit)]).ToLowerInvariant();
+        return runes < Shortest ? $"The password has {runes} characters; use {Shortest} or more. Several words in a row are easy to remember."
+            : runes > Longest ? $"The password is longer than {Longest} characters; shorten it."
+            : password.Distinct().Count() < FewestDifferentCharacters ? "The password repeats very few characters, so it is guessed at once; vary it."
+            : signInName.Length > 2 && plain.Contains(signInName, StringComparison.OrdinalIgnoreCase) ? "The password contains the sign-in name, so it is guessed early; leave it out."
+            : Common.Any(c => plain.Contains(c, StringComparison.Ordinal)) ? "The password is on the list of those that are tried first; choose another."
+            : Rows.Any(row => IsRow(plain, row)) ? "The password is a row of the keyboard or alphabet, so it is guessed early; choose another."
+            : null;
+    }
+
+    private static bool IsRow(string plain, string row) =>
+        plain.Length >= 10 && (row + row + row).Contains(plain, StringComparison.Ordinal);
+}

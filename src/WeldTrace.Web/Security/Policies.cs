@@ -1,0 +1,30 @@
+using Microsoft.AspNetCore.Authorization;
+using WeldTrace.Domain.People;
+
+namespace WeldTrace.Web.Security;
+
+/// <summary>Who may open which page. What a person may do there is asked of the domain at every act.</summary>
+public static class Policies
+{
+    public const string Engineering = "engineering";
+    public const string Welding = "welding";
+    public const string Inspecting = "inspecting";
+    public const string Working = "working";
+    public const string Quality = "quality";
+    public const string Accounts = "accounts";
+
+    public static void Add(AuthorizationOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        options.FallbackPolicy = new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build();
+        Allow(options, Engineering, Role.Engineer);
+        Allow(options, Welding, Role.Operator);
+        Allow(options, Inspecting, Role.Inspector);
+        Allow(options, Working, Role.Engineer, Role.Operator, Role.Inspector, Role.QualityManager);
+        Allow(options, Quality, Role.Engineer, Role.Inspector, Role.QualityManager);
+        Allow(options, Accounts, Role.Administrator, Role.QualityManager);
+    }
+
+    private static void Allow(AuthorizationOptions options, string policy, params Role[] roles) =>
+        options.AddPolicy(policy, p => p.RequireAuthenticatedUser().RequireRole(roles.Select(r => r.ToString())));
+}

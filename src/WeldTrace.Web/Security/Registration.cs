@@ -1,0 +1,57 @@
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Identity;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Accounts;
+using WeldTrace.Persistence.Roles;
+
+namespace WeldTrace.Web.Security;
+
+public static class Registration
+{
+    private static readonly TimeSpan IdleTime = TimeSpan.FromMinutes(30);
+
+    public static IServiceCollection AddSecurity(this IServiceCollection services, IConfiguration configuration)
+    {
+        services.AddCascadingAuthenticationState();
+        services.AddScoped<CurrentActor>();
+        services.AddScoped<PasswordCheck>();
+        services.AddScoped<ActivePeople>();
+        services.AddScoped<NewAccount>();
+        services.AddSingleton<SetUpCode>();
+        services.AddAuthorization(Policies.Add);
+        services.AddAuthentication(IdentityConstants.ApplicationScheme).AddIdentityCookies();
+        services
+            .AddIdentityCore<Account>(options =>
+            {
+                options.Password.RequiredLength = 1;
+                options.Password.RequireDigit = false;
+                options.Password.RequireLowercase = false;
+                options.Password.RequireUppercase = false;
+                options.Password.RequireNonAlphanumeric = false;
+                options.User.AllowedUserNameCharacters = "";
+            })
+            .AddEntityFrameworkStores<WeldTraceDbContext>()
+            .AddSignInManager()
+            .AddPasswordValidator<PasswordRules>()
+            .AddClaimsPrincipalFactory<AccountClaims>();
+        services.Configure<PasswordHasherOptions>(options => options.IterationCount = 210_000);
+        services.ConfigureApplicationCookie(options =>
+        {
+            options.Cookie.Name = "weld-records";
+            options.Cookie.SameSite = SameSiteMode.Strict;
+            options.Cookie.HttpOnly = true;
+            options.LoginPath = Routes.SignIn;
+            options.AccessDeniedPath = "/not-allowed";
+            options.ReturnUrlParameter = "from";
+            options.ExpireTimeSpan = IdleTime;
+            options.SlidingExpiration = true;
+            options.Events.OnValidatePrincipal = AccountClaims.ValidateAsync;
+        });
+        var folder = new DatabaseSettings(configuration).Folder;
+        services
+            .AddDataProtection()
+            .SetApplicationName("WeldTrace")
+            .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
+        return services;
+    }
+}
