@@ -7,7 +7,9 @@ using WeldTrace.Domain.Material;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Sites;
+using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
@@ -37,6 +39,9 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<MaterialLot> MaterialLots => Set<MaterialLot>();
     public DbSet<Vessel> Vessels => Set<Vessel>();
     public DbSet<WeldRun> WeldRuns => Set<WeldRun>();
+    public DbSet<LeakTest> LeakTests => Set<LeakTest>();
+    public DbSet<PressureTest> PressureTests => Set<PressureTest>();
+    public DbSet<SectionExamination> Sections => Set<SectionExamination>();
     public DbSet<Finding> Findings => Set<Finding>();
     public DbSet<Signature> Signatures => Set<Signature>();
     public DbSet<Attachment> Attachments => Set<Attachment>();
@@ -61,6 +66,8 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     protected override void OnModelCreating(ModelBuilder builder)
     {
         base.OnModelCreating(builder);
+        builder.Ignore<Record>();
+        builder.Ignore<TestRecord>();
         builder.Entity<IdentityUserClaim<Guid>>().ToTable("account_claims");
         builder.Entity<IdentityUserLogin<Guid>>().ToTable("account_logins");
         builder.Entity<IdentityUserToken<Guid>>().ToTable("account_tokens");

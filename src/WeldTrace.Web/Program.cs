@@ -1,6 +1,5 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Identity;
-using WeldTrace.Documents;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Accounts;
 using WeldTrace.Web;
@@ -14,7 +13,6 @@ CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
 
 var builder = WebApplication.CreateBuilder(args);
 builder.Services.AddPersistence();
-builder.Services.AddDocuments();
 builder.Services.AddSecurity(builder.Configuration);
 builder.Services.AddReading();
 builder.Services.AddDemo(builder.Configuration);

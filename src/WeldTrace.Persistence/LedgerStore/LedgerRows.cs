@@ -1,3 +1,5 @@
+using WeldTrace.Domain.Ledger;
+
 namespace WeldTrace.Persistence.LedgerStore;
 
 /// <summary>One ledger entry: its canonical bytes as text, with what is needed to find it.</summary>
@@ -34,6 +36,12 @@ public sealed class LedgerNodeRow
 public sealed class LedgerHead
 {
     public const int OnlyId = 1;
+
+    /// <summary>Makes the head of an empty ledger.</summary>
+    public static string FirstRow { get; } =
+        FormattableString.Invariant(
+            $"INSERT INTO ledger_head (id, frontier) VALUES ({OnlyId}, '\\x{Convert.ToHexStringLower(MerkleFrontier.Empty.ToBytes())}')"
+        );
 
     public required int Id { get; init; }
 

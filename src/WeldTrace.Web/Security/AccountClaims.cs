@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Options;
-using WeldTrace.Domain.People;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Accounts;
 

@@ -1,0 +1,51 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using WeldTrace.Domain.Sectioning;
+using WeldTrace.Domain.Testing;
+
+namespace WeldTrace.Persistence.Mappings;
+
+internal sealed class LeakTestMapping : IEntityTypeConfiguration<LeakTest>
+{
+    public void Configure(EntityTypeBuilder<LeakTest> builder)
+    {
+        builder.IsTest("leak_tests");
+        builder.Property(t => t.Method).IsWord();
+        builder.Property(t => t.Decay).IsJson();
+        builder.Property(t => t.Bubble).IsJson();
+        builder.Property(t => t.Result).IsJson();
+    }
+}
+
+internal sealed class PressureTestMapping : IEntityTypeConfiguration<PressureTest>
+{
+    public void Configure(EntityTypeBuilder<PressureTest> builder)
+    {
+        builder.IsTest("pressure_tests");
+        builder.Property(t => t.SetUp).IsJson();
+        builder.Property(t => t.Stages).IsJson();
+    }
+}
+
+internal sealed class SectionMapping : IEntityTypeConfiguration<SectionExamination>
+{
+    public void Configure(EntityTypeBuilder<SectionExamination> builder)
+    {
+        builder.IsTest("sections");
+        builder.Property(t => t.Cut).IsJson();
+        builder.Property(t => t.Measurement).IsJson();
+        builder.Property(t => t.Photograph).IsJson();
+    }
+}
+
+internal static class TestMapping
+{
+    public static void IsTest<T>(this EntityTypeBuilder<T> builder, string table)
+        where T : TestRecord
+    {
+        builder.IsRecord(table);
+        builder.Property(t => t.Verdict).HasConversion<string>().HasMaxLength(40);
+        builder.Property(t => t.Remark).HasMaxLength(TestRecord.LongestText);
+        builder.HasIndex(t => t.VesselId);
+    }
+}
