@@ -12,7 +12,10 @@ public static class ContextOptions
         where TBuilder : DbContextOptionsBuilder
     {
         options
-            .UseNpgsql(connectionString, npgsql => npgsql.EnableRetryOnFailure(Retries, LongestRetryDelay, null))
+            .UseNpgsql(
+                connectionString,
+                npgsql => npgsql.EnableRetryOnFailure(Retries, LongestRetryDelay, null)
+            )
             .UseSnakeCaseNamingConvention();
         return options;
     }

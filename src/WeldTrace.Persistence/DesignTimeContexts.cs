@@ -7,5 +7,7 @@ namespace WeldTrace.Persistence;
 internal sealed class DesignTimeContexts : IDesignTimeDbContextFactory<WeldTraceDbContext>
 {
     public WeldTraceDbContext CreateDbContext(string[] args) =>
-        new(new DbContextOptionsBuilder<WeldTraceDbContext>().UseWeldTrace("Host=/nowhere").Options);
+        new(
+            new DbContextOptionsBuilder<WeldTraceDbContext>().UseWeldTrace("Host=/nowhere").Options
+        );
 }

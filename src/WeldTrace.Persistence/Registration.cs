@@ -11,7 +11,9 @@ public static class Registration
         services.AddDatabaseServer<WeldTraceDbContext>(WeldTraceDbContext.AppendOnlyTables);
         services.AddDbContextFactory<WeldTraceDbContext>(
             (provider, options) =>
-                options.UseWeldTrace(provider.GetRequiredService<IDatabaseConnections>().Current.Application)
+                options.UseWeldTrace(
+                    provider.GetRequiredService<IDatabaseConnections>().Current.Application
+                )
         );
         return services;
     }

@@ -13,18 +13,26 @@ public static class Saving
 
     private static readonly Dictionary<string, string> UniqueSentences = new()
     {
-        ["ix_vessels_serial"] = "This serial number exists already; a serial is given once. Check the number.",
+        ["ix_vessels_serial"] =
+            "This serial number exists already; a serial is given once. Check the number.",
         ["ix_tools_mark"] = "This tool mark exists already; a mark is given once. Check the mark.",
         ["ix_machines_name"] = "A machine of this name exists already; choose another name.",
         ["ix_material_lots_number"] = "This lot number exists already; check the number.",
         ["ix_people_sign_in_name"] = "This sign-in name is taken; choose another.",
-        ["ix_tool_designs_number_revision_index"] = "This revision of the tool drawing exists already.",
-        ["ix_procedure_revisions_number_revision_index"] = "This procedure number and revision exist already; choose another number, or revise the existing one.",
-        ["ix_procedure_revisions_one_released"] = "Another revision of this procedure was released just now; open it and look first.",
-        ["ix_vessel_designs_number_revision_index"] = "This drawing number and revision exist already; choose another number, or revise the existing one.",
+        ["ix_tool_designs_number_revision_index"] =
+            "This revision of the tool drawing exists already.",
+        ["ix_procedure_revisions_number_revision_index"] =
+            "This procedure number and revision exist already; choose another number, or revise the existing one.",
+        ["ix_procedure_revisions_one_released"] =
+            "Another revision of this procedure was released just now; open it and look first.",
+        ["ix_vessel_designs_number_revision_index"] =
+            "This drawing number and revision exist already; choose another number, or revise the existing one.",
     };
 
-    public static async Task<Outcome> SaveAsync(this WeldTraceDbContext db, CancellationToken cancellation)
+    public static async Task<Outcome> SaveAsync(
+        this WeldTraceDbContext db,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(db);
         try
@@ -34,21 +42,42 @@ public static class Saving
         }
         catch (DbUpdateConcurrencyException race)
         {
-            return await TellRaceAsync(db, [.. race.Entries.Select(e => e.Entity).OfType<Record>()], cancellation);
+            return await TellRaceAsync(
+                db,
+                [.. race.Entries.Select(e => e.Entity).OfType<Record>()],
+                cancellation
+            );
         }
         catch (Exception failure) when (UniqueViolation(failure) is { } violation)
         {
             return violation.ConstraintName is "ix_ledger_entries_record_id_record_version" or null
-                ? await TellRaceAsync(db, [.. db.ChangeTracker.Entries<Record>().Select(e => e.Entity)], cancellation)
-                : Outcome.Refused("exists", UniqueSentences.GetValueOrDefault(violation.ConstraintName, "This was recorded already; look before you enter it again."));
+                ? await TellRaceAsync(
+                    db,
+                    [.. db.ChangeTracker.Entries<Record>().Select(e => e.Entity)],
+                    cancellation
+                )
+                : Outcome.Refused(
+                    "exists",
+                    UniqueSentences.GetValueOrDefault(
+                        violation.ConstraintName,
+                        "This was recorded already; look before you enter it again."
+                    )
+                );
         }
         catch (Exception failure) when (IsDiskFull(failure))
         {
-            return Outcome.Refused("disk-full", "The disk of the server is full, so nothing was saved. Your entry is still here: make room on the disk, then save again.");
+            return Outcome.Refused(
+                "disk-full",
+                "The disk of the server is full, so nothing was saved. Your entry is still here: make room on the disk, then save again."
+            );
         }
     }
 
-    private static async Task<Outcome> TellRaceAsync(WeldTraceDbContext db, IReadOnlyList<Record> records, CancellationToken cancellation)
+    private static async Task<Outcome> TellRaceAsync(
+        WeldTraceDbContext db,
+        IReadOnlyList<Record> records,
+        CancellationToken cancellation
+    )
     {
         db.ChangeTracker.Clear();
         var ids = records.Select(r => r.Id).ToList();
@@ -61,10 +90,15 @@ public static class Saving
         var label = records.Count > 0 ? records[0].Label : "The record";
         if (rows.Count == 0)
         {
-            return Outcome.Refused(LostRace, $"{label} was saved by someone else at the same moment. Your entry is kept below; look at the record, then save again.");
+            return Outcome.Refused(
+                LostRace,
+                $"{label} was saved by someone else at the same moment. Your entry is kept below; look at the record, then save again."
+            );
         }
 
-        var entry = LedgerEntry.FromCanonicalBytes(System.Text.Encoding.UTF8.GetBytes(rows[0].Entry));
+        var entry = LedgerEntry.FromCanonicalBytes(
+            System.Text.Encoding.UTF8.GetBytes(rows[0].Entry)
+        );
         return Outcome.Refused(
             LostRace,
             FormattableString.Invariant(
@@ -74,9 +108,13 @@ public static class Saving
     }
 
     private static PostgresException? UniqueViolation(Exception failure) =>
-        Inner<PostgresException>(failure) is { SqlState: PostgresErrorCodes.UniqueViolation } violation ? violation : null;
+        Inner<PostgresException>(failure)
+            is { SqlState: PostgresErrorCodes.UniqueViolation } violation
+            ? violation
+            : null;
 
-    private static bool IsDiskFull(Exception failure) => Inner<PostgresException>(failure) is { SqlState: PostgresErrorCodes.DiskFull };
+    private static bool IsDiskFull(Exception failure) =>
+        Inner<PostgresException>(failure) is { SqlState: PostgresErrorCodes.DiskFull };
 
     private static T? Inner<T>(Exception? failure)
         where T : Exception

@@ -27,7 +27,15 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
 {
     /// <summary>Tables to which the application's role may only add.</summary>
     public static IReadOnlyCollection<string> AppendOnlyTables { get; } =
-    ["ledger_entries", "ledger_nodes", "signatures", "attachments", "process_logs", "process_log_chunks", "process_log_levels"];
+    [
+        "ledger_entries",
+        "ledger_nodes",
+        "signatures",
+        "attachments",
+        "process_logs",
+        "process_log_chunks",
+        "process_log_levels",
+    ];
 
     public DbSet<Site> Sites => Set<Site>();
     public DbSet<Person> People => Set<Person>();
@@ -55,12 +63,20 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public override int SaveChanges(bool acceptAllChangesOnSuccess) =>
         throw new NotSupportedException("Save asynchronously.");
 
-    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    public override Task<int> SaveChangesAsync(
+        bool acceptAllChangesOnSuccess,
+        CancellationToken cancellationToken = default
+    )
     {
         var records = ChangedRecords.Of(ChangeTracker);
         return records.IsEmpty
             ? base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken)
-            : LedgerSave.RunAsync(this, records, token => base.SaveChangesAsync(false, token), cancellationToken);
+            : LedgerSave.RunAsync(
+                this,
+                records,
+                token => base.SaveChangesAsync(false, token),
+                cancellationToken
+            );
     }
 
     protected override void OnModelCreating(ModelBuilder builder)

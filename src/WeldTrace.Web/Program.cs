@@ -20,7 +20,9 @@ builder.Services.AddFeatures();
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 builder.Services.AddProblemDetails();
-builder.Host.UseDefaultServiceProvider(provider => (provider.ValidateScopes, provider.ValidateOnBuild) = (true, true));
+builder.Host.UseDefaultServiceProvider(provider =>
+    (provider.ValidateScopes, provider.ValidateOnBuild) = (true, true)
+);
 
 var app = builder.Build();
 DemoMode.RequireLoopback(app);

@@ -33,7 +33,8 @@ public static class Routes
 
     public static string Vessel(string serial) => $"/vessels/{Uri.EscapeDataString(serial)}";
 
-    public static string Step(string serial, int sequence) => FormattableString.Invariant($"{Vessel(serial)}/steps/{sequence}");
+    public static string Step(string serial, int sequence) =>
+        FormattableString.Invariant($"{Vessel(serial)}/steps/{sequence}");
 
     public static string Traveler(string serial) => $"{Vessel(serial)}/traveler.pdf";
 

@@ -15,7 +15,13 @@ namespace WeldTrace.Domain.Sectioning;
 /// <param name="MediaType">Media type, found from the content.</param>
 /// <param name="WidthPixels">Width.</param>
 /// <param name="HeightPixels">Height.</param>
-public sealed record Photograph(string Sha256, string FileName, string MediaType, int WidthPixels, int HeightPixels);
+public sealed record Photograph(
+    string Sha256,
+    string FileName,
+    string MediaType,
+    int WidthPixels,
+    int HeightPixels
+);
 
 /// <summary>Imperfections of friction-stir welds that a section can show (terms of ISO 25239-1 and -5).</summary>
 public enum Imperfection
@@ -72,7 +78,13 @@ public sealed record SectionMeasurement(
 /// <param name="Angle">Angle of the cut from the start of the pass.</param>
 /// <param name="Etchant">Etchant and time.</param>
 /// <param name="Magnification">Magnification as on the photograph, or the scale's length.</param>
-public sealed record SectionCut(string JointCode, int? PassNumber, Angle Angle, string Etchant, string Magnification);
+public sealed record SectionCut(
+    string JointCode,
+    int? PassNumber,
+    Angle Angle,
+    string Etchant,
+    string Magnification
+);
 
 /// <summary>A section of a weld, photographed, measured and judged.</summary>
 public sealed class SectionExamination : TestRecord
@@ -84,7 +96,8 @@ public sealed class SectionExamination : TestRecord
     public override string Kind => "section";
 
     /// <inheritdoc/>
-    public override string Label => $"{VesselSerial} section of {Cut.JointCode}, step {StepSequence}";
+    public override string Label =>
+        $"{VesselSerial} section of {Cut.JointCode}, step {StepSequence}";
 
     /// <summary>Where and how it was cut.</summary>
     public SectionCut Cut { get; private set; } = null!;
@@ -117,12 +130,37 @@ public sealed class SectionExamination : TestRecord
         ArgumentNullException.ThrowIfNull(measurement);
         ArgumentNullException.ThrowIfNull(photograph);
         var checks = CheckBeginning(facts, StepKind.Section, actor)
-            .That(facts.Design.Content.Joint(cut.JointCode) is not null, "joint", $"The design has no joint '{cut.JointCode}'.", nameof(SectionCut.JointCode))
-            .That(cut.Angle.Degrees is >= 0 and < 540, "angle", "Give the angle of the cut from the start of the pass, 0° to 540°.", nameof(SectionCut.Angle))
+            .That(
+                facts.Design.Content.Joint(cut.JointCode) is not null,
+                "joint",
+                $"The design has no joint '{cut.JointCode}'.",
+                nameof(SectionCut.JointCode)
+            )
+            .That(
+                cut.Angle.Degrees is >= 0 and < 540,
+                "angle",
+                "Give the angle of the cut from the start of the pass, 0° to 540°.",
+                nameof(SectionCut.Angle)
+            )
             .Text(cut.Etchant, 80, "Name the etchant and the time", nameof(SectionCut.Etchant))
-            .Text(cut.Magnification, 80, "Give the magnification or the length of the scale", nameof(SectionCut.Magnification))
-            .Text(measurement.LimitSource, LongestText, "Name the standard or specification behind the limit, with its edition", nameof(SectionMeasurement.LimitSource))
-            .That((remark?.Length ?? 0) <= LongestText, "remark", $"Keep the remark within {LongestText} characters.", nameof(Remark));
+            .Text(
+                cut.Magnification,
+                80,
+                "Give the magnification or the length of the scale",
+                nameof(SectionCut.Magnification)
+            )
+            .Text(
+                measurement.LimitSource,
+                LongestText,
+                "Name the standard or specification behind the limit, with its edition",
+                nameof(SectionMeasurement.LimitSource)
+            )
+            .That(
+                (remark?.Length ?? 0) <= LongestText,
+                "remark",
+                $"Keep the remark within {LongestText} characters.",
+                nameof(Remark)
+            );
         CheckSize(checks, measurement);
         if (!checks.AllHold)
         {
@@ -157,22 +195,45 @@ public sealed class SectionExamination : TestRecord
             Imperfection.ToeFlash => "toe flash",
             Imperfection.LinearMisalignment => "linear misalignment",
             Imperfection.Crack => "crack",
-            _ => throw new ArgumentOutOfRangeException(nameof(imperfection), imperfection, "Unknown imperfection."),
+            _ => throw new ArgumentOutOfRangeException(
+                nameof(imperfection),
+                imperfection,
+                "Unknown imperfection."
+            ),
         };
 
     private static void CheckSize(Checks checks, SectionMeasurement measurement)
     {
         if (measurement.Imperfection == Imperfection.None)
         {
-            checks.That(measurement.Size is null, "size", "Nothing was found, so there is no size; take it out or choose the imperfection.", nameof(SectionMeasurement.Size));
+            checks.That(
+                measurement.Size is null,
+                "size",
+                "Nothing was found, so there is no size; take it out or choose the imperfection.",
+                nameof(SectionMeasurement.Size)
+            );
             return;
         }
 
         Reading.Between(checks, measurement.Size, 0, 200, "Size", nameof(SectionMeasurement.Size));
-        Reading.Between(checks, measurement.SizeUncertainty, 0, 20, "Expanded uncertainty of the size", nameof(SectionMeasurement.SizeUncertainty));
+        Reading.Between(
+            checks,
+            measurement.SizeUncertainty,
+            0,
+            20,
+            "Expanded uncertainty of the size",
+            nameof(SectionMeasurement.SizeUncertainty)
+        );
         if (measurement.Limit is not null)
         {
-            Reading.Between(checks, measurement.Limit, 0, 200, "Limit", nameof(SectionMeasurement.Limit));
+            Reading.Between(
+                checks,
+                measurement.Limit,
+                0,
+                200,
+                "Limit",
+                nameof(SectionMeasurement.Limit)
+            );
         }
     }
 
@@ -186,11 +247,18 @@ public sealed class SectionExamination : TestRecord
 
         if (measurement.Limit is null || measurement.Imperfection == Imperfection.Crack)
         {
-            return (Engineering.Conformity.Verdict.Fail, $"The section shows a {name} of {measurement.Size}; none is permitted.");
+            return (
+                Engineering.Conformity.Verdict.Fail,
+                $"The section shows a {name} of {measurement.Size}; none is permitted."
+            );
         }
 
         var judged = Comparison.AtMost(
-            new Engineering.Conformity.Measured(measurement.Size!.InUnit(), "mm", measurement.SizeUncertainty!.InUnit()),
+            new Engineering.Conformity.Measured(
+                measurement.Size!.InUnit(),
+                "mm",
+                measurement.SizeUncertainty!.InUnit()
+            ),
             WrittenLimit.Parse(measurement.Limit.Digits, "mm")
         );
         return (judged.Verdict, $"The section shows a {name}: {judged.Sentence}");

@@ -67,7 +67,12 @@ public sealed record BubbleTest(
 /// <param name="ExpandedUncertainty">Expanded uncertainty, k = 2.</param>
 /// <param name="Smallest">Smallest rate that this test could have shown.</param>
 /// <param name="Limit">Greatest permitted rate.</param>
-public sealed record LeakResult(LeakRate Rate, LeakRate ExpandedUncertainty, LeakRate Smallest, LeakRate Limit);
+public sealed record LeakResult(
+    LeakRate Rate,
+    LeakRate ExpandedUncertainty,
+    LeakRate Smallest,
+    LeakRate Limit
+);
 
 /// <summary>A leak test of a vessel with its readings and the computed verdict.</summary>
 public sealed class LeakTest : TestRecord
@@ -100,7 +105,14 @@ public sealed class LeakTest : TestRecord
     protected override FindingOrigin Origin => FindingOrigin.LeakTest;
 
     /// <summary>Records a pressure-decay test; the verdict is computed from the readings.</summary>
-    public static Outcome<LeakTest> RecordDecay(Guid id, TestFacts facts, DecayObservation seen, string? remark, Actor actor, DateTimeOffset at)
+    public static Outcome<LeakTest> RecordDecay(
+        Guid id,
+        TestFacts facts,
+        DecayObservation seen,
+        string? remark,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         ArgumentNullException.ThrowIfNull(seen);
         var checks = CheckBeginning(facts, StepKind.LeakTest, actor);
@@ -113,7 +125,13 @@ public sealed class LeakTest : TestRecord
         var computed = Evaluate(seen, facts.Design);
         if (!computed.TryGet(out var decay))
         {
-            return computed.Refusals.Select(r => new Refusal("computation", $"{r.Where}: {r.What} {r.Mend}", "Readings")).ToList();
+            return computed
+                .Refusals.Select(r => new Refusal(
+                    "computation",
+                    $"{r.Where}: {r.What} {r.Mend}",
+                    "Readings"
+                ))
+                .ToList();
         }
 
         var limit = facts.Design.Content.Pressures.LeakRateLimit;
@@ -121,7 +139,14 @@ public sealed class LeakTest : TestRecord
     }
 
     /// <summary>Records an immersion bubble test; the verdict is computed from what was counted.</summary>
-    public static Outcome<LeakTest> RecordBubbles(Guid id, TestFacts facts, BubbleTest seen, string? remark, Actor actor, DateTimeOffset at)
+    public static Outcome<LeakTest> RecordBubbles(
+        Guid id,
+        TestFacts facts,
+        BubbleTest seen,
+        string? remark,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         ArgumentNullException.ThrowIfNull(seen);
         var checks = CheckBeginning(facts, StepKind.LeakTest, actor);
@@ -135,7 +160,13 @@ public sealed class LeakTest : TestRecord
         var computed = Evaluate(seen, limit);
         if (!computed.TryGet(out var bubbles))
         {
-            return computed.Refusals.Select(r => new Refusal("computation", $"{r.Where}: {r.What} {r.Mend}", "Bubbles")).ToList();
+            return computed
+                .Refusals.Select(r => new Refusal(
+                    "computation",
+                    $"{r.Where}: {r.What} {r.Mend}",
+                    "Bubbles"
+                ))
+                .ToList();
         }
 
         return Make(id, facts, remark, actor, at).WithBubbles(seen, bubbles, limit);
@@ -151,7 +182,10 @@ public sealed class LeakTest : TestRecord
             : Evaluate(Bubble!, design.Content.Pressures.LeakRateLimit).Working;
     }
 
-    private static Engineering.Computed<PressureDecay> Evaluate(DecayObservation seen, VesselDesign design)
+    private static Engineering.Computed<PressureDecay> Evaluate(
+        DecayObservation seen,
+        VesselDesign design
+    )
     {
         var atmosphere = Pressure.FromMillibar(seen.AtmosphericPressure.InUnit());
         var volume = design.Content.Volume;
@@ -175,7 +209,10 @@ public sealed class LeakTest : TestRecord
                 ),
                 Reference = Reference,
                 Method = seen.Readings.Count > 2 ? DecayMethod.LeastSquares : DecayMethod.TwoPoint,
-                Limit = WrittenLimit.Exact(design.Content.Pressures.LeakRateLimit.SiValue, RateUnit),
+                Limit = WrittenLimit.Exact(
+                    design.Content.Pressures.LeakRateLimit.SiValue,
+                    RateUnit
+                ),
             }
         );
     }
@@ -198,9 +235,18 @@ public sealed class LeakTest : TestRecord
         );
     }
 
-    private static LeakTest Make(Guid id, TestFacts facts, string? remark, Actor actor, DateTimeOffset at)
+    private static LeakTest Make(
+        Guid id,
+        TestFacts facts,
+        string? remark,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
-        var test = new LeakTest(id) { Remark = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim() };
+        var test = new LeakTest(id)
+        {
+            Remark = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim(),
+        };
         test.SetOrigin(facts.Vessel, facts.Step.Sequence, actor, at);
         test.Note(actor, at, "leak test recorded");
         return test;

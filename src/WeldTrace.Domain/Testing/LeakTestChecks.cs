@@ -10,18 +10,75 @@ internal static class LeakTestChecks
 
     public static void Decay(Checks checks, DecayObservation seen, PressurePlan plan)
     {
-        checks.That(seen.Readings.Count >= 2, "readings", "Enter at least two readings.", nameof(seen.Readings));
-        Reading.Between(checks, seen.AtmosphericPressure, 800, 1100, "Barometer", nameof(seen.AtmosphericPressure));
-        Reading.Between(checks, seen.GaugeUncertainty, 0.001, 1000, "Standard uncertainty of the gauge", nameof(seen.GaugeUncertainty));
-        Reading.Between(checks, seen.TemperatureUncertainty, 0, 10, "Standard uncertainty of the thermometer", nameof(seen.TemperatureUncertainty));
-        Reading.Between(checks, seen.VolumeUncertaintyPercent, 0, 50, "Standard uncertainty of the volume", nameof(seen.VolumeUncertaintyPercent));
-        checks.Text(seen.Instruments, TestRecord.LongestText, "Name the gauge and the thermometer", nameof(seen.Instruments));
+        checks.That(
+            seen.Readings.Count >= 2,
+            "readings",
+            "Enter at least two readings.",
+            nameof(seen.Readings)
+        );
+        Reading.Between(
+            checks,
+            seen.AtmosphericPressure,
+            800,
+            1100,
+            "Barometer",
+            nameof(seen.AtmosphericPressure)
+        );
+        Reading.Between(
+            checks,
+            seen.GaugeUncertainty,
+            0.001,
+            1000,
+            "Standard uncertainty of the gauge",
+            nameof(seen.GaugeUncertainty)
+        );
+        Reading.Between(
+            checks,
+            seen.TemperatureUncertainty,
+            0,
+            10,
+            "Standard uncertainty of the thermometer",
+            nameof(seen.TemperatureUncertainty)
+        );
+        Reading.Between(
+            checks,
+            seen.VolumeUncertaintyPercent,
+            0,
+            50,
+            "Standard uncertainty of the volume",
+            nameof(seen.VolumeUncertaintyPercent)
+        );
+        checks.Text(
+            seen.Instruments,
+            TestRecord.LongestText,
+            "Name the gauge and the thermometer",
+            nameof(seen.Instruments)
+        );
         for (var i = 0; i < seen.Readings.Count; i++)
         {
             var (reading, where) = (seen.Readings[i], $"Reading {i + 1}");
-            Reading.Between(checks, reading.GaugePressure, 0, plan.Meop.Bar * 3, $"{where}: gauge pressure", "Readings");
-            Reading.Between(checks, reading.GasTemperature, -60, 120, $"{where}: temperature", "Readings");
-            checks.That(i == 0 || reading.Seconds > seen.Readings[i - 1].Seconds, "time", $"{where}: its time isn't after the reading before; put them in order.", "Readings");
+            Reading.Between(
+                checks,
+                reading.GaugePressure,
+                0,
+                plan.Meop.Bar * 3,
+                $"{where}: gauge pressure",
+                "Readings"
+            );
+            Reading.Between(
+                checks,
+                reading.GasTemperature,
+                -60,
+                120,
+                $"{where}: temperature",
+                "Readings"
+            );
+            checks.That(
+                i == 0 || reading.Seconds > seen.Readings[i - 1].Seconds,
+                "time",
+                $"{where}: its time isn't after the reading before; put them in order.",
+                "Readings"
+            );
         }
 
         if (seen.Readings.Count >= 2 && checks.AllHold)
@@ -33,16 +90,64 @@ internal static class LeakTestChecks
 
     public static void Bubbles(Checks checks, BubbleTest seen, PressurePlan plan)
     {
-        Reading.Between(checks, seen.GaugePressure, 0, plan.Meop.Bar * 3, "Gauge pressure", nameof(seen.GaugePressure));
-        Reading.Between(checks, seen.DepthOfLiquid, 0, 20000, "Depth below the surface", nameof(seen.DepthOfLiquid));
-        Reading.Between(checks, seen.AtmosphericPressure, 800, 1100, "Barometer", nameof(seen.AtmosphericPressure));
-        Reading.Between(checks, seen.BubbleDiameter, 0.1, 20, "Bubble diameter", nameof(seen.BubbleDiameter));
+        Reading.Between(
+            checks,
+            seen.GaugePressure,
+            0,
+            plan.Meop.Bar * 3,
+            "Gauge pressure",
+            nameof(seen.GaugePressure)
+        );
+        Reading.Between(
+            checks,
+            seen.DepthOfLiquid,
+            0,
+            20000,
+            "Depth below the surface",
+            nameof(seen.DepthOfLiquid)
+        );
+        Reading.Between(
+            checks,
+            seen.AtmosphericPressure,
+            800,
+            1100,
+            "Barometer",
+            nameof(seen.AtmosphericPressure)
+        );
+        Reading.Between(
+            checks,
+            seen.BubbleDiameter,
+            0.1,
+            20,
+            "Bubble diameter",
+            nameof(seen.BubbleDiameter)
+        );
         checks
             .Text(seen.Liquid, 40, "Name the liquid", nameof(seen.Liquid))
-            .Text(seen.Instruments, TestRecord.LongestText, "Name the gauge", nameof(seen.Instruments))
-            .That(seen.Bubbles is >= 0 and <= 100000, "bubbles", "Count the bubbles, 0 or more.", nameof(seen.Bubbles))
-            .That(seen.Places.Length <= TestRecord.LongestText, "places", $"Keep the places within {TestRecord.LongestText} characters.", nameof(seen.Places))
-            .That(seen.Bubbles == 0 || !string.IsNullOrWhiteSpace(seen.Places), "places", "Say where the bubbles rose.", nameof(seen.Places));
+            .Text(
+                seen.Instruments,
+                TestRecord.LongestText,
+                "Name the gauge",
+                nameof(seen.Instruments)
+            )
+            .That(
+                seen.Bubbles is >= 0 and <= 100000,
+                "bubbles",
+                "Count the bubbles, 0 or more.",
+                nameof(seen.Bubbles)
+            )
+            .That(
+                seen.Places.Length <= TestRecord.LongestText,
+                "places",
+                $"Keep the places within {TestRecord.LongestText} characters.",
+                nameof(seen.Places)
+            )
+            .That(
+                seen.Bubbles == 0 || !string.IsNullOrWhiteSpace(seen.Places),
+                "places",
+                "Say where the bubbles rose.",
+                nameof(seen.Places)
+            );
         if (checks.AllHold)
         {
             Pressurised(checks, seen.GaugePressure.InUnit(), plan, "The gauge");
@@ -54,7 +159,9 @@ internal static class LeakTestChecks
         checks.That(
             bar >= plan.LeakTestPressure.Bar * ShareOfTestPressure,
             "F15",
-            FormattableString.Invariant($"{what} shows {bar:0.##} bar; the design tests at {plan.LeakTestPressure.Bar:0.##} bar. Fill to the test pressure and start again."),
+            FormattableString.Invariant(
+                $"{what} shows {bar:0.##} bar; the design tests at {plan.LeakTestPressure.Bar:0.##} bar. Fill to the test pressure and start again."
+            ),
             "GaugePressure"
         );
 

@@ -31,24 +31,71 @@ public sealed class PressureTest : TestRecord
     protected override FindingOrigin Origin => FindingOrigin.PressureTest;
 
     /// <summary>Begins a test; its stages follow one by one.</summary>
-    public static Outcome<PressureTest> Begin(Guid id, TestFacts facts, PressureSetUp setUp, string? remark, Actor actor, DateTimeOffset at)
+    public static Outcome<PressureTest> Begin(
+        Guid id,
+        TestFacts facts,
+        PressureSetUp setUp,
+        string? remark,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         ArgumentNullException.ThrowIfNull(setUp);
         var checks = CheckBeginning(facts, StepKind.PressureTest, actor)
             .Text(setUp.Gauge, LongestText, "Name the gauge", nameof(setUp.Gauge))
             .Text(setUp.Thermometer, LongestText, "Name the thermometer", nameof(setUp.Thermometer))
-            .Text(setUp.DimensionName, 80, "Name the dimension that is measured before and after", nameof(setUp.DimensionName))
+            .Text(
+                setUp.DimensionName,
+                80,
+                "Name the dimension that is measured before and after",
+                nameof(setUp.DimensionName)
+            )
             .That(
                 setUp.CautionsRead,
                 "F14",
                 "Confirm that you have read the cautions and keep the stand-off; nothing is pressurised before.",
                 nameof(setUp.CautionsRead)
             );
-        Reading.Between(checks, setUp.GaugeUncertainty, 0.0001, 100, "Standard uncertainty of the gauge", nameof(setUp.GaugeUncertainty));
-        Reading.Between(checks, setUp.TemperatureUncertainty, 0, 10, "Standard uncertainty of the thermometer", nameof(setUp.TemperatureUncertainty));
-        Reading.Between(checks, setUp.AtmosphericPressure, 800, 1100, "Barometer", nameof(setUp.AtmosphericPressure));
-        Reading.Between(checks, setUp.DimensionBefore, 1, 20000, "Dimension before", nameof(setUp.DimensionBefore));
-        Reading.Between(checks, setUp.DimensionUncertainty, 0.0001, 10, "Standard uncertainty of the dimension", nameof(setUp.DimensionUncertainty));
+        Reading.Between(
+            checks,
+            setUp.GaugeUncertainty,
+            0.0001,
+            100,
+            "Standard uncertainty of the gauge",
+            nameof(setUp.GaugeUncertainty)
+        );
+        Reading.Between(
+            checks,
+            setUp.TemperatureUncertainty,
+            0,
+            10,
+            "Standard uncertainty of the thermometer",
+            nameof(setUp.TemperatureUncertainty)
+        );
+        Reading.Between(
+            checks,
+            setUp.AtmosphericPressure,
+            800,
+            1100,
+            "Barometer",
+            nameof(setUp.AtmosphericPressure)
+        );
+        Reading.Between(
+            checks,
+            setUp.DimensionBefore,
+            1,
+            20000,
+            "Dimension before",
+            nameof(setUp.DimensionBefore)
+        );
+        Reading.Between(
+            checks,
+            setUp.DimensionUncertainty,
+            0.0001,
+            10,
+            "Standard uncertainty of the dimension",
+            nameof(setUp.DimensionUncertainty)
+        );
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -83,7 +130,13 @@ public sealed class PressureTest : TestRecord
     /// <param name="design">Design with the ladder.</param>
     /// <param name="actor">Who reads.</param>
     /// <param name="at">UTC instant.</param>
-    public Outcome RecordStage(int stageNumber, StageReading reading, VesselDesign design, Actor actor, DateTimeOffset at)
+    public Outcome RecordStage(
+        int stageNumber,
+        StageReading reading,
+        VesselDesign design,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(design);
@@ -92,10 +145,16 @@ public sealed class PressureTest : TestRecord
         var checks = new Checks()
             .Role(actor, People.Role.Inspector)
             .That(!IsSealed, "state", "The test is signed already.")
-            .That(stageNumber == Stages.Count + 1, "stage", $"Stage {Stages.Count} is recorded already; go on with stage {Stages.Count + 1}.");
+            .That(
+                stageNumber == Stages.Count + 1,
+                "stage",
+                $"Stage {Stages.Count} is recorded already; go on with stage {Stages.Count + 1}."
+            );
         if (NextStage(plan) is not { } stage)
         {
-            return checks.That(false, "stage", "The ladder is done, or a stage has failed; sign the test.").ToOutcome();
+            return checks
+                .That(false, "stage", "The ladder is done, or a stage has failed; sign the test.")
+                .ToOutcome();
         }
 
         if (checks.AllHold)
@@ -109,11 +168,16 @@ public sealed class PressureTest : TestRecord
         }
 
         var (verdict, sentence, _) = StageEvaluation.Judge(stage, reading, SetUp, plan);
-        Stages = [.. Stages, new StageResult(stage, reading, verdict, sentence, at, actor.PrintedName)];
+        Stages =
+        [
+            .. Stages,
+            new StageResult(stage, reading, verdict, sentence, at, actor.PrintedName),
+        ];
         if (verdict == Engineering.Conformity.Verdict.Fail || Stages.Count == plan.Stages.Count)
         {
             Verdict = Verdicts.Worst(Stages.Select(s => s.Verdict));
-            VerdictSentence = Stages.FirstOrDefault(s => s.Verdict == Verdict)?.Sentence ?? sentence;
+            VerdictSentence =
+                Stages.FirstOrDefault(s => s.Verdict == Verdict)?.Sentence ?? sentence;
         }
 
         Note(actor, at, $"pressure stage {stageNumber} recorded", sentence);
@@ -127,6 +191,8 @@ public sealed class PressureTest : TestRecord
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(design);
-        return StageEvaluation.Judge(result.Stage, result.Reading, SetUp, design.Content.Pressures).Working;
+        return StageEvaluation
+            .Judge(result.Stage, result.Reading, SetUp, design.Content.Pressures)
+            .Working;
     }
 }

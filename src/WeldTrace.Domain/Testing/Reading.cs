@@ -6,7 +6,14 @@ namespace WeldTrace.Domain.Testing;
 internal static class Reading
 {
     /// <summary>Refuses a reading outside what can be.</summary>
-    public static void Between(Checks checks, Measured? reading, double least, double greatest, string what, string field)
+    public static void Between(
+        Checks checks,
+        Measured? reading,
+        double least,
+        double greatest,
+        string what,
+        string field
+    )
     {
         var value = reading?.InUnit();
         checks.That(

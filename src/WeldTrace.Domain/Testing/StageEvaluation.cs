@@ -10,20 +10,65 @@ namespace WeldTrace.Domain.Testing;
 /// <summary>Judges one stage of the ladder from its readings.</summary>
 internal static class StageEvaluation
 {
-    public static void Check(Checks checks, PressureStage stage, StageReading reading, PressurePlan plan)
+    public static void Check(
+        Checks checks,
+        PressureStage stage,
+        StageReading reading,
+        PressurePlan plan
+    )
     {
         if (stage.Kind == PressureStageKind.ReturnToZero)
         {
-            Reading.Between(checks, reading.Dimension, 1, 20000, "Dimension", nameof(reading.Dimension));
+            Reading.Between(
+                checks,
+                reading.Dimension,
+                1,
+                20000,
+                "Dimension",
+                nameof(reading.Dimension)
+            );
             return;
         }
 
         var target = plan.Target(stage).Bar;
-        Reading.Between(checks, reading.StartPressure, 0, plan.Meop.Bar * 10, "Pressure at the start of the hold", nameof(reading.StartPressure));
-        Reading.Between(checks, reading.EndPressure, 0, plan.Meop.Bar * 10, "Pressure at the end of the hold", nameof(reading.EndPressure));
-        Reading.Between(checks, reading.StartTemperature, -60, 120, "Temperature at the start", nameof(reading.StartTemperature));
-        Reading.Between(checks, reading.EndTemperature, -60, 120, "Temperature at the end", nameof(reading.EndTemperature));
-        checks.That(reading.HeldSeconds > 0, "hold", "Give the time of the hold in seconds, above zero.", nameof(reading.HeldSeconds));
+        Reading.Between(
+            checks,
+            reading.StartPressure,
+            0,
+            plan.Meop.Bar * 10,
+            "Pressure at the start of the hold",
+            nameof(reading.StartPressure)
+        );
+        Reading.Between(
+            checks,
+            reading.EndPressure,
+            0,
+            plan.Meop.Bar * 10,
+            "Pressure at the end of the hold",
+            nameof(reading.EndPressure)
+        );
+        Reading.Between(
+            checks,
+            reading.StartTemperature,
+            -60,
+            120,
+            "Temperature at the start",
+            nameof(reading.StartTemperature)
+        );
+        Reading.Between(
+            checks,
+            reading.EndTemperature,
+            -60,
+            120,
+            "Temperature at the end",
+            nameof(reading.EndTemperature)
+        );
+        checks.That(
+            reading.HeldSeconds > 0,
+            "hold",
+            "Give the time of the hold in seconds, above zero.",
+            nameof(reading.HeldSeconds)
+        );
         if (!checks.AllHold)
         {
             return;
@@ -31,18 +76,36 @@ internal static class StageEvaluation
 
         var least = target * (1 - (double)plan.TargetTolerance);
         checks.That(
-            Comparison.AtLeast(new Engineering.Conformity.Measured(reading.StartPressure!.InUnit(), "bar"), WrittenLimit.Exact(least, "bar")).Verdict == Verdict.Pass,
+            Comparison
+                .AtLeast(
+                    new Engineering.Conformity.Measured(reading.StartPressure!.InUnit(), "bar"),
+                    WrittenLimit.Exact(least, "bar")
+                )
+                .Verdict == Verdict.Pass,
             "F15",
-            FormattableString.Invariant($"{stage.Name} needs {target:0.##} bar (at least {least:0.##}); the reading is {reading.StartPressure.Digits} bar. Bring the pressure up before the hold begins."),
+            FormattableString.Invariant(
+                $"{stage.Name} needs {target:0.##} bar (at least {least:0.##}); the reading is {reading.StartPressure.Digits} bar. Bring the pressure up before the hold begins."
+            ),
             nameof(reading.StartPressure)
         );
     }
 
     /// <summary>Verdict of a stage whose readings were checked.</summary>
-    public static (Verdict Verdict, string Sentence, Working Working) Judge(PressureStage stage, StageReading reading, PressureSetUp setUp, PressurePlan plan) =>
-        stage.Kind == PressureStageKind.ReturnToZero ? JudgeSet(reading, setUp, plan) : JudgeHold(stage, reading, setUp, plan);
+    public static (Verdict Verdict, string Sentence, Working Working) Judge(
+        PressureStage stage,
+        StageReading reading,
+        PressureSetUp setUp,
+        PressurePlan plan
+    ) =>
+        stage.Kind == PressureStageKind.ReturnToZero
+            ? JudgeSet(reading, setUp, plan)
+            : JudgeHold(stage, reading, setUp, plan);
 
-    private static (Verdict, string, Working) JudgeSet(StageReading reading, PressureSetUp setUp, PressurePlan plan)
+    private static (Verdict, string, Working) JudgeSet(
+        StageReading reading,
+        PressureSetUp setUp,
+        PressurePlan plan
+    )
     {
         var set = PermanentSet
             .Evaluate(
@@ -55,21 +118,44 @@ internal static class StageEvaluation
                 )
             )
             .Value;
-        return (set.Judgement.Verdict, $"Permanent set of {setUp.DimensionName}: {set.Judgement.Sentence}", set.Working);
+        return (
+            set.Judgement.Verdict,
+            $"Permanent set of {setUp.DimensionName}: {set.Judgement.Sentence}",
+            set.Working
+        );
     }
 
-    private static (Verdict, string, Working) JudgeHold(PressureStage stage, StageReading reading, PressureSetUp setUp, PressurePlan plan)
+    private static (Verdict, string, Working) JudgeHold(
+        PressureStage stage,
+        StageReading reading,
+        PressureSetUp setUp,
+        PressurePlan plan
+    )
     {
         var hold = HoldEvaluation.Evaluate(Hold(stage, reading, setUp, plan)).Value;
         var ceiling = plan.Target(stage).Bar * (1 + (double)plan.TargetTolerance);
         var highest = Math.Max(reading.StartPressure!.InUnit(), reading.EndPressure!.InUnit());
-        var over = Comparison.AtMost(new Engineering.Conformity.Measured(highest, "bar"), WrittenLimit.Exact(ceiling, "bar"));
+        var over = Comparison.AtMost(
+            new Engineering.Conformity.Measured(highest, "bar"),
+            WrittenLimit.Exact(ceiling, "bar")
+        );
         return over.Verdict == Verdict.Pass
             ? (hold.Judgement.Verdict, $"{stage.Name}: {hold.Judgement.Sentence}", hold.Working)
-            : (Verdict.Fail, FormattableString.Invariant($"{stage.Name}: {highest:0.##} bar is above the ladder's {ceiling:0.##} bar; the vessel stops until the design authority has decided."), over.Working);
+            : (
+                Verdict.Fail,
+                FormattableString.Invariant(
+                    $"{stage.Name}: {highest:0.##} bar is above the ladder's {ceiling:0.##} bar; the vessel stops until the design authority has decided."
+                ),
+                over.Working
+            );
     }
 
-    private static HoldTest Hold(PressureStage stage, StageReading reading, PressureSetUp setUp, PressurePlan plan)
+    private static HoldTest Hold(
+        PressureStage stage,
+        StageReading reading,
+        PressureSetUp setUp,
+        PressurePlan plan
+    )
     {
         var atmosphere = Pressure.FromMillibar(setUp.AtmosphericPressure.InUnit());
         return new HoldTest
@@ -87,7 +173,12 @@ internal static class StageEvaluation
         };
     }
 
-    private static HoldReading At(int seconds, Records.Measured pressure, Records.Measured temperature, Pressure atmosphere) =>
+    private static HoldReading At(
+        int seconds,
+        Records.Measured pressure,
+        Records.Measured temperature,
+        Pressure atmosphere
+    ) =>
         new(
             TimeSpan.FromSeconds(seconds),
             atmosphere + Pressure.FromBar(pressure.InUnit()),
@@ -95,5 +186,6 @@ internal static class StageEvaluation
         );
 
     private static bool IsLiquid(string medium) =>
-        medium.Contains("water", StringComparison.OrdinalIgnoreCase) || medium.Contains("oil", StringComparison.OrdinalIgnoreCase);
+        medium.Contains("water", StringComparison.OrdinalIgnoreCase)
+        || medium.Contains("oil", StringComparison.OrdinalIgnoreCase);
 }

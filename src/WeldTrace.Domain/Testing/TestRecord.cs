@@ -64,7 +64,12 @@ public abstract class TestRecord : Record
     /// <param name="actor">Who signs.</param>
     /// <param name="at">UTC instant.</param>
     /// <returns>The finding, or none when the test passed.</returns>
-    public Outcome<SignedTest> Sign(Vessel vessel, IReadOnlyCollection<Guid> weldedBy, Actor actor, DateTimeOffset at)
+    public Outcome<SignedTest> Sign(
+        Vessel vessel,
+        IReadOnlyCollection<Guid> weldedBy,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         ArgumentNullException.ThrowIfNull(vessel);
         ArgumentNullException.ThrowIfNull(actor);
@@ -73,7 +78,11 @@ public abstract class TestRecord : Record
             .Role(actor, Role.Inspector)
             .Add(SecondPerson.Check(weldedBy, actor))
             .That(!IsSealed, "state", "This test is signed already.")
-            .That(Verdict is not null, "readings", "Readings are missing; there is no verdict to sign yet.");
+            .That(
+                Verdict is not null,
+                "readings",
+                "Readings are missing; there is no verdict to sign yet."
+            );
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -93,7 +102,16 @@ public abstract class TestRecord : Record
         return new SignedTest(
             Verdict == Engineering.Conformity.Verdict.Pass
                 ? null
-                : Finding.Open(vessel, StepSequence, Origin, VerdictSentence, this, Place, actor, at)
+                : Finding.Open(
+                    vessel,
+                    StepSequence,
+                    Origin,
+                    VerdictSentence,
+                    this,
+                    Place,
+                    actor,
+                    at
+                )
         );
     }
 
@@ -105,25 +123,47 @@ public abstract class TestRecord : Record
             Engineering.Conformity.Verdict.Pass => "pass",
             Engineering.Conformity.Verdict.Fail => "fail",
             Engineering.Conformity.Verdict.Undecided => "undecided",
-            _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "Unknown verdict."),
+            _ => throw new ArgumentOutOfRangeException(
+                nameof(verdict),
+                verdict,
+                "Unknown verdict."
+            ),
         };
 
-    private protected void SetOrigin(Vessel vessel, int stepSequence, Actor actor, DateTimeOffset at)
+    private protected void SetOrigin(
+        Vessel vessel,
+        int stepSequence,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         (VesselId, VesselSerial, StepSequence) = (vessel.Id, vessel.Serial, stepSequence);
         (InspectorId, InspectorName, TestedAt) = (actor.PersonId, actor.PrintedName, at);
     }
 
-    private protected static Checks CheckBeginning(TestFacts facts, VesselDesigns.StepKind kind, Actor actor)
+    private protected static Checks CheckBeginning(
+        TestFacts facts,
+        VesselDesigns.StepKind kind,
+        Actor actor
+    )
     {
         ArgumentNullException.ThrowIfNull(facts);
         var (vessel, step) = (facts.Vessel, facts.Step);
-        var stopping = facts.Findings.Where(f => f.Stops(step.Sequence)).Select(f => f.Label).Order().ToList();
+        var stopping = facts
+            .Findings.Where(f => f.Stops(step.Sequence))
+            .Select(f => f.Label)
+            .Order()
+            .ToList();
         return new Checks()
             .Role(actor, Role.Inspector)
-            .That(step.Kind == kind, "step", $"Step {step.Sequence} of {vessel.Serial} is another kind of step: {step.Title}.")
             .That(
-                vessel.NextStep?.Sequence == step.Sequence && step.State is StepState.Ready or StepState.InProgress,
+                step.Kind == kind,
+                "step",
+                $"Step {step.Sequence} of {vessel.Serial} is another kind of step: {step.Title}."
+            )
+            .That(
+                vessel.NextStep?.Sequence == step.Sequence
+                    && step.State is StepState.Ready or StepState.InProgress,
                 "F1",
                 $"Step {vessel.NextStep?.Sequence} of {vessel.Serial} comes next; step {step.Sequence} is {RouteStep.StateWord(step.State)}.",
                 null,

@@ -17,7 +17,11 @@ public static class PassLayout
     /// <param name="pass">Pass of the drawing.</param>
     /// <param name="procedure">Procedure with set points for spindle and travel speed.</param>
     /// <param name="tool">Tool design of the procedure.</param>
-    public static Computed<CircularPassLayout> Compute(PassPlan pass, ProcedureContent procedure, ToolGeometry tool)
+    public static Computed<CircularPassLayout> Compute(
+        PassPlan pass,
+        ProcedureContent procedure,
+        ToolGeometry tool
+    )
     {
         ArgumentNullException.ThrowIfNull(pass);
         ArgumentNullException.ThrowIfNull(procedure);
@@ -32,9 +36,15 @@ public static class PassLayout
                 SpindleSense = procedure.SpindleSense,
                 TravelSense = pass.Travel,
                 TravelSpeed = Speed.FromSi(SetPoint(procedure, WeldParameter.TravelSpeed) ?? 0),
-                SpindleSpeed = RotationSpeed.FromSi(SetPoint(procedure, WeldParameter.SpindleSpeed) ?? 0),
-                PlungeDepth = SetPoint(procedure, WeldParameter.PlungeDepth) is { } depth ? Length.FromSi(depth) : tool.PinLength,
-                PlungeRate = SetPoint(procedure, WeldParameter.PlungeRate) is { } rate ? Speed.FromSi(rate) : UsualPlungeRate,
+                SpindleSpeed = RotationSpeed.FromSi(
+                    SetPoint(procedure, WeldParameter.SpindleSpeed) ?? 0
+                ),
+                PlungeDepth = SetPoint(procedure, WeldParameter.PlungeDepth) is { } depth
+                    ? Length.FromSi(depth)
+                    : tool.PinLength,
+                PlungeRate = SetPoint(procedure, WeldParameter.PlungeRate) is { } rate
+                    ? Speed.FromSi(rate)
+                    : UsualPlungeRate,
                 DwellAtStart = dwell,
                 RetractDistance = Retract,
                 RetractRate = RetractRate,
@@ -44,5 +54,6 @@ public static class PassLayout
         );
     }
 
-    private static double? SetPoint(ProcedureContent procedure, WeldParameter parameter) => procedure.WindowOf(parameter)?.SetPointSi;
+    private static double? SetPoint(ProcedureContent procedure, WeldParameter parameter) =>
+        procedure.WindowOf(parameter)?.SetPointSi;
 }

@@ -16,7 +16,8 @@ internal sealed class ChangedRecords
 
     public IReadOnlyList<Record> All => _records;
 
-    public IReadOnlyList<Finding> NewFindings => [.. _records.OfType<Finding>().Where(f => f.Number == 0)];
+    public IReadOnlyList<Finding> NewFindings =>
+        [.. _records.OfType<Finding>().Where(f => f.Number == 0)];
 
     public static ChangedRecords Of(ChangeTracker tracker)
     {
@@ -25,10 +26,15 @@ internal sealed class ChangedRecords
         {
             if (entry.State == EntityState.Deleted)
             {
-                throw new InvalidOperationException($"{entry.Entity.Kind} {entry.Entity.Id}: records are never deleted.");
+                throw new InvalidOperationException(
+                    $"{entry.Entity.Kind} {entry.Entity.Id}: records are never deleted."
+                );
             }
 
-            if (entry.State is EntityState.Added or EntityState.Modified || entry.Entity.PendingActs.Count > 0)
+            if (
+                entry.State is EntityState.Added or EntityState.Modified
+                || entry.Entity.PendingActs.Count > 0
+            )
             {
                 changed.Add(entry.Entity);
             }
@@ -69,8 +75,12 @@ internal sealed class ChangedRecords
 
     private static void Bind(Signature signature, Dictionary<Guid, string> hashes)
     {
-        var target = signature.Target ?? throw new InvalidOperationException("A signature is saved with what it signs.");
-        var hash = hashes.TryGetValue(target.Id, out var saved) ? saved : RecordSnapshot.Sha256(target);
+        var target =
+            signature.Target
+            ?? throw new InvalidOperationException("A signature is saved with what it signs.");
+        var hash = hashes.TryGetValue(target.Id, out var saved)
+            ? saved
+            : RecordSnapshot.Sha256(target);
         signature.Bind(target.Version, hash);
     }
 }

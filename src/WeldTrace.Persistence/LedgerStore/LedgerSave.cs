@@ -45,22 +45,32 @@ internal static class LedgerSave
     }
 
     // The single head row puts all writers in one line, so that numbers have no gaps and leaves no wrong neighbours.
-    private static async Task<MerkleFrontier> LockAsync(WeldTraceDbContext db, CancellationToken cancellation)
+    private static async Task<MerkleFrontier> LockAsync(
+        WeldTraceDbContext db,
+        CancellationToken cancellation
+    )
     {
         var frontier = await db
-            .Database.SqlQuery<byte[]>($"SELECT frontier AS \"Value\" FROM ledger_head WHERE id = {LedgerHead.OnlyId} FOR UPDATE")
+            .Database.SqlQuery<byte[]>(
+                $"SELECT frontier AS \"Value\" FROM ledger_head WHERE id = {LedgerHead.OnlyId} FOR UPDATE"
+            )
             .ToListAsync(cancellation);
         return MerkleFrontier.FromBytes(frontier.Single());
     }
 
-    private static async Task NumberFindingsAsync(WeldTraceDbContext db, ChangedRecords records, CancellationToken cancellation)
+    private static async Task NumberFindingsAsync(
+        WeldTraceDbContext db,
+        ChangedRecords records,
+        CancellationToken cancellation
+    )
     {
         if (records.NewFindings.Count == 0)
         {
             return;
         }
 
-        var last = await db.Findings.AsNoTracking().MaxAsync(f => (int?)f.Number, cancellation) ?? 0;
+        var last =
+            await db.Findings.AsNoTracking().MaxAsync(f => (int?)f.Number, cancellation) ?? 0;
         foreach (var finding in records.NewFindings)
         {
             finding.GiveNumber(++last);
@@ -115,7 +125,11 @@ internal static class LedgerSave
         );
     }
 
-    private static async Task<bool> IsWrittenAsync(WeldTraceDbContext db, List<PendingEntry>? pending, CancellationToken cancellation)
+    private static async Task<bool> IsWrittenAsync(
+        WeldTraceDbContext db,
+        List<PendingEntry>? pending,
+        CancellationToken cancellation
+    )
     {
         if (pending is null)
         {
@@ -123,6 +137,8 @@ internal static class LedgerSave
         }
 
         var (id, version) = (pending[0].Record.Id, pending[0].Record.Version);
-        return await db.LedgerEntries.AsNoTracking().AnyAsync(e => e.RecordId == id && e.RecordVersion == version, cancellation);
+        return await db
+            .LedgerEntries.AsNoTracking()
+            .AnyAsync(e => e.RecordId == id && e.RecordVersion == version, cancellation);
     }
 }

@@ -9,7 +9,10 @@ internal sealed record PendingEntry(Record Record, string Content)
     public LedgerEntry Numbered(long number)
     {
         var acts = Record.PendingActs;
-        var reasons = acts.Select(a => a.Reason).Where(r => !string.IsNullOrWhiteSpace(r)).Distinct().ToList();
+        var reasons = acts.Select(a => a.Reason)
+            .Where(r => !string.IsNullOrWhiteSpace(r))
+            .Distinct()
+            .ToList();
         return new LedgerEntry
         {
             Number = number,

@@ -51,7 +51,10 @@ internal static class MappingExtensions
         return property;
     }
 
-    public static PropertyBuilder<T?> IsQuantity<T>(this PropertyBuilder<T?> property, string column)
+    public static PropertyBuilder<T?> IsQuantity<T>(
+        this PropertyBuilder<T?> property,
+        string column
+    )
         where T : struct, IQuantity<T>
     {
         property.HasColumnName(column);

@@ -13,7 +13,9 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
     public async Task StartAsync(CancellationToken cancellationToken)
     {
         await using var scope = services.CreateAsyncScope();
-        var contexts = scope.ServiceProvider.GetRequiredService<IDbContextFactory<WeldTraceDbContext>>();
+        var contexts = scope.ServiceProvider.GetRequiredService<
+            IDbContextFactory<WeldTraceDbContext>
+        >();
         await using var db = await contexts.CreateDbContextAsync(cancellationToken);
         if (!await db.Sites.AnyAsync(cancellationToken))
         {
@@ -33,10 +35,27 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
             Add(db, accounts, person, administrator.AsActor(), at);
         }
 
-        db.Add(Require(Site.SetUp("Halvorsen Bay Float Works", "Europe/Oslo", UnitSystem.Metric, true, administrator.AsActor(), at)));
+        db.Add(
+            Require(
+                Site.SetUp(
+                    "Halvorsen Bay Float Works",
+                    "Europe/Oslo",
+                    UnitSystem.Metric,
+                    true,
+                    administrator.AsActor(),
+                    at
+                )
+            )
+        );
     }
 
-    private static Person Add(WeldTraceDbContext db, NewAccount accounts, DemoPerson demo, Actor? by, DateTimeOffset at)
+    private static Person Add(
+        WeldTraceDbContext db,
+        NewAccount accounts,
+        DemoPerson demo,
+        Actor? by,
+        DateTimeOffset at
+    )
     {
         var person = Require(Person.Enter(demo.PrintedName, demo.SignInName, demo.Roles, by, at));
         db.AddRange(person, accounts.For(person, DemoPeople.Password, mustChangePassword: false));
@@ -44,13 +63,19 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
     }
 
     private static T Require<T>(Outcome<T> outcome)
-        where T : class => outcome.Value ?? throw new InvalidOperationException(string.Join(" ", outcome.Refusals.Select(r => r.Sentence)));
+        where T : class =>
+        outcome.Value
+        ?? throw new InvalidOperationException(
+            string.Join(" ", outcome.Refusals.Select(r => r.Sentence))
+        );
 
     private static void Require(Outcome outcome)
     {
         if (!outcome.IsAccepted)
         {
-            throw new InvalidOperationException(string.Join(" ", outcome.Refusals.Select(r => r.Sentence)));
+            throw new InvalidOperationException(
+                string.Join(" ", outcome.Refusals.Select(r => r.Sentence))
+            );
         }
     }
 }

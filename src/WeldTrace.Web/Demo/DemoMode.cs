@@ -17,7 +17,8 @@ public sealed class DemoMode(IConfiguration configuration)
             return;
         }
 
-        var configured = app.Configuration["urls"]?.Split(';', StringSplitOptions.RemoveEmptyEntries) ?? [];
+        var configured =
+            app.Configuration["urls"]?.Split(';', StringSplitOptions.RemoveEmptyEntries) ?? [];
         var outside = configured.FirstOrDefault(u => !IsLoopback(u));
         if (outside is not null)
         {
@@ -35,7 +36,13 @@ public sealed class DemoMode(IConfiguration configuration)
     }
 
     private static bool IsLoopback(string address) =>
-        Uri.TryCreate(address.Replace("*", "any", StringComparison.Ordinal).Replace("+", "any", StringComparison.Ordinal), UriKind.Absolute, out var uri) && uri.IsLoopback;
+        Uri.TryCreate(
+            address
+                .Replace("*", "any", StringComparison.Ordinal)
+                .Replace("+", "any", StringComparison.Ordinal),
+            UriKind.Absolute,
+            out var uri
+        ) && uri.IsLoopback;
 
     private static Task Refuse(HttpContext context)
     {

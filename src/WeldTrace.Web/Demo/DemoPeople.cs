@@ -9,10 +9,22 @@ public static class DemoPeople
 
     public static readonly DemoPerson Engineer = new("engineer", "Ingrid Solheim", [Role.Engineer]);
     public static readonly DemoPerson Operator = new("operator", "Tomas Reyes", [Role.Operator]);
-    public static readonly DemoPerson Inspector = new("inspector", "Amara Diallo", [Role.Inspector]);
+    public static readonly DemoPerson Inspector = new(
+        "inspector",
+        "Amara Diallo",
+        [Role.Inspector]
+    );
     public static readonly DemoPerson Auditor = new("auditor", "Noor Haddad", [Role.Auditor]);
-    public static readonly DemoPerson QualityManager = new("quality", "Edwin Castle", [Role.QualityManager]);
-    public static readonly DemoPerson Administrator = new("admin", "Mirela Popa", [Role.Administrator]);
+    public static readonly DemoPerson QualityManager = new(
+        "quality",
+        "Edwin Castle",
+        [Role.QualityManager]
+    );
+    public static readonly DemoPerson Administrator = new(
+        "admin",
+        "Mirela Popa",
+        [Role.Administrator]
+    );
 
     public static IReadOnlyList<DemoPerson> All { get; } =
     [Engineer, Operator, Inspector, Auditor, QualityManager, Administrator];

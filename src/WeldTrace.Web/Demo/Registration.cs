@@ -2,7 +2,10 @@ namespace WeldTrace.Web.Demo;
 
 public static class Registration
 {
-    public static IServiceCollection AddDemo(this IServiceCollection services, IConfiguration configuration)
+    public static IServiceCollection AddDemo(
+        this IServiceCollection services,
+        IConfiguration configuration
+    )
     {
         services.AddSingleton<DemoMode>();
         if (configuration.GetValue("Demo", false))

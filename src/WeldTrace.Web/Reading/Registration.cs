@@ -2,5 +2,6 @@ namespace WeldTrace.Web.Reading;
 
 public static class Registration
 {
-    public static IServiceCollection AddReading(this IServiceCollection services) => services.AddSingleton<SiteReader>();
+    public static IServiceCollection AddReading(this IServiceCollection services) =>
+        services.AddSingleton<SiteReader>();
 }

@@ -23,7 +23,8 @@ public sealed class SiteReader(IDbContextFactory<WeldTraceDbContext> contexts)
 
     /// <summary>The site, which is set up.</summary>
     public async Task<Site> GetAsync(CancellationToken cancellation = default) =>
-        await FindAsync(cancellation) ?? throw new InvalidOperationException("The site is not set up.");
+        await FindAsync(cancellation)
+        ?? throw new InvalidOperationException("The site is not set up.");
 
     public void Forget() => _site = null;
 }

@@ -10,13 +10,17 @@ public static class SiteTime
     public static string Show(this Site site, DateTimeOffset instant)
     {
         ArgumentNullException.ThrowIfNull(site);
-        return TimeZoneInfo.ConvertTime(instant, site.TimeZone).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        return TimeZoneInfo
+            .ConvertTime(instant, site.TimeZone)
+            .ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
     }
 
     /// <summary>The same to the second with the offset from UTC, for signatures and papers.</summary>
     public static string ShowExactly(this Site site, DateTimeOffset instant)
     {
         ArgumentNullException.ThrowIfNull(site);
-        return TimeZoneInfo.ConvertTime(instant, site.TimeZone).ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture);
+        return TimeZoneInfo
+            .ConvertTime(instant, site.TimeZone)
+            .ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture);
     }
 }

@@ -26,9 +26,16 @@ public sealed class AccountClaims(
         await using var db = await contexts.CreateDbContextAsync();
         var person = await db.People.AsNoTracking().SingleAsync(p => p.Id == user.PersonId);
         identity.AddClaim(new Claim(PersonId, person.Id.ToString("D")));
-        identity.AddClaim(new Claim(PersonVersion, person.Version.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+        identity.AddClaim(
+            new Claim(
+                PersonVersion,
+                person.Version.ToString(System.Globalization.CultureInfo.InvariantCulture)
+            )
+        );
         identity.AddClaim(new Claim(ClaimTypes.GivenName, person.PrintedName));
-        identity.AddClaims(person.Roles.Select(role => new Claim(identity.RoleClaimType, role.ToString())));
+        identity.AddClaims(
+            person.Roles.Select(role => new Claim(identity.RoleClaimType, role.ToString()))
+        );
         if (user.MustChangePassword)
         {
             identity.AddClaim(new Claim(MustChangePassword, "true"));
@@ -43,14 +50,23 @@ public sealed class AccountClaims(
         ArgumentNullException.ThrowIfNull(context);
         var services = context.HttpContext.RequestServices;
         var contexts = services.GetRequiredService<IDbContextFactory<WeldTraceDbContext>>();
-        await using var db = await contexts.CreateDbContextAsync(context.HttpContext.RequestAborted);
+        await using var db = await contexts.CreateDbContextAsync(
+            context.HttpContext.RequestAborted
+        );
         _ = Guid.TryParse(context.Principal?.FindFirstValue(PersonId), out var personId);
         var current = await db
             .People.AsNoTracking()
             .Where(p => p.Id == personId && p.IsActive)
-            .Join(db.Users, p => p.Id, a => a.PersonId, (p, a) => new { p.Version, a.SecurityStamp })
+            .Join(
+                db.Users,
+                p => p.Id,
+                a => a.PersonId,
+                (p, a) => new { p.Version, a.SecurityStamp }
+            )
             .SingleOrDefaultAsync(context.HttpContext.RequestAborted);
-        var stamp = context.Principal?.FindFirstValue(new ClaimsIdentityOptions().SecurityStampClaimType);
+        var stamp = context.Principal?.FindFirstValue(
+            new ClaimsIdentityOptions().SecurityStampClaimType
+        );
         if (current is null || current.SecurityStamp != stamp)
         {
             context.RejectPrincipal();
@@ -58,7 +74,10 @@ public sealed class AccountClaims(
             return;
         }
 
-        if (context.Principal!.FindFirstValue(PersonVersion) != current.Version.ToString(System.Globalization.CultureInfo.InvariantCulture))
+        if (
+            context.Principal!.FindFirstValue(PersonVersion)
+            != current.Version.ToString(System.Globalization.CultureInfo.InvariantCulture)
+        )
         {
             var signIn = services.GetRequiredService<SignInManager<Account>>();
             if (await signIn.UserManager.GetUserAsync(context.Principal!) is { } account)

@@ -7,7 +7,10 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Web.Security;
 
 /// <summary>The signed-in person with the roles held now, read from the records at every act.</summary>
-public sealed class CurrentActor(AuthenticationStateProvider authentication, IDbContextFactory<WeldTraceDbContext> contexts)
+public sealed class CurrentActor(
+    AuthenticationStateProvider authentication,
+    IDbContextFactory<WeldTraceDbContext> contexts
+)
 {
     /// <summary>The actor of this page or circuit.</summary>
     /// <exception cref="UnauthorizedAccessException">Nobody is signed in, or the person was set inactive.</exception>
@@ -33,7 +36,10 @@ public sealed class CurrentActor(AuthenticationStateProvider authentication, IDb
         }
 
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        var person = await db.People.AsNoTracking().SingleOrDefaultAsync(p => p.Id == personId && p.IsActive, cancellation);
-        return person?.AsActor() ?? throw new UnauthorizedAccessException("The person is not active.");
+        var person = await db
+            .People.AsNoTracking()
+            .SingleOrDefaultAsync(p => p.Id == personId && p.IsActive, cancellation);
+        return person?.AsActor()
+            ?? throw new UnauthorizedAccessException("The person is not active.");
     }
 }

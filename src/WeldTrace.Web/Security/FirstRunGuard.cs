@@ -4,7 +4,19 @@ namespace WeldTrace.Web.Security;
 
 public static class FirstRunGuard
 {
-    private static readonly string[] Open = [Routes.FirstRun, Routes.Health, "/_framework", "/_blazor", "/lib", "/js", "/fonts", "/img", "/app", "/failure"];
+    private static readonly string[] Open =
+    [
+        Routes.FirstRun,
+        Routes.Health,
+        "/_framework",
+        "/_blazor",
+        "/lib",
+        "/js",
+        "/fonts",
+        "/img",
+        "/app",
+        "/failure",
+    ];
 
     /// <summary>Sends everyone to the set-up page until the site is set up, and to the password page while a password must be changed.</summary>
     public static IApplicationBuilder UseFirstRun(this IApplicationBuilder app) =>

@@ -18,7 +18,9 @@ public sealed class NewAccount(IPasswordHasher<Account> hasher, ILookupNormalize
             UserName = person.SignInName,
             NormalizedUserName = names.NormalizeName(person.SignInName),
             MustChangePassword = mustChangePassword,
-            SecurityStamp = Convert.ToHexStringLower(System.Security.Cryptography.RandomNumberGenerator.GetBytes(20)),
+            SecurityStamp = Convert.ToHexStringLower(
+                System.Security.Cryptography.RandomNumberGenerator.GetBytes(20)
+            ),
         };
         account.PasswordHash = hasher.HashPassword(account, password);
         return account;

@@ -15,16 +15,31 @@ public sealed class PasswordCheck(UserManager<Account> accounts, TimeProvider cl
     private static readonly TimeSpan LongestDelay = TimeSpan.FromHours(1);
 
     /// <summary>Checks the password of whoever signs a record.</summary>
-    public async Task<Outcome> ForSignatureAsync(Actor actor, string? password, CancellationToken cancellation)
+    public async Task<Outcome> ForSignatureAsync(
+        Actor actor,
+        string? password,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(actor);
-        var account = await accounts.Users.SingleOrDefaultAsync(a => a.PersonId == actor.PersonId, cancellation);
+        var account = await accounts.Users.SingleOrDefaultAsync(
+            a => a.PersonId == actor.PersonId,
+            cancellation
+        );
         if (account is { MustChangePassword: true })
         {
-            return Outcome.Refused("password", "Someone else set your password; change it before you sign.", "Password");
+            return Outcome.Refused(
+                "password",
+                "Someone else set your password; change it before you sign.",
+                "Password"
+            );
         }
 
-        return await CheckAsync(account, password, "Your password is not right; nothing was signed. Try again.");
+        return await CheckAsync(
+            account,
+            password,
+            "Your password is not right; nothing was signed. Try again."
+        );
     }
 
     /// <summary>Checks a password and counts failures.</summary>
@@ -35,20 +50,33 @@ public sealed class PasswordCheck(UserManager<Account> accounts, TimeProvider cl
     {
         if (account is null)
         {
-            accounts.PasswordHasher.HashPassword(new Account { PersonId = Guid.Empty }, password ?? "");
+            accounts.PasswordHasher.HashPassword(
+                new Account { PersonId = Guid.Empty },
+                password ?? ""
+            );
             return Outcome.Refused("password", wrong, "Password");
         }
 
         var now = clock.GetUtcNow();
         if (account.AccessFailedCount >= MostFailures)
         {
-            return Outcome.Refused("locked", "Too many wrong passwords: the account is locked. The administrator can set a new password.", "Password");
+            return Outcome.Refused(
+                "locked",
+                "Too many wrong passwords: the account is locked. The administrator can set a new password.",
+                "Password"
+            );
         }
 
         if (account.LockoutEnd > now)
         {
             var seconds = Math.Ceiling((account.LockoutEnd.Value - now).TotalSeconds);
-            return Outcome.Refused("delay", FormattableString.Invariant($"Several wrong passwords in a row: wait {seconds:0} s, then try again."), "Password");
+            return Outcome.Refused(
+                "delay",
+                FormattableString.Invariant(
+                    $"Several wrong passwords in a row: wait {seconds:0} s, then try again."
+                ),
+                "Password"
+            );
         }
 
         if (await accounts.CheckPasswordAsync(account, password ?? ""))
@@ -63,7 +91,10 @@ public sealed class PasswordCheck(UserManager<Account> accounts, TimeProvider cl
         }
 
         account.AccessFailedCount++;
-        account.LockoutEnd = account.AccessFailedCount > FreeFailures ? now + Delay(account.AccessFailedCount) : null;
+        account.LockoutEnd =
+            account.AccessFailedCount > FreeFailures
+                ? now + Delay(account.AccessFailedCount)
+                : null;
         await accounts.UpdateAsync(account);
         return Outcome.Refused("password", wrong, "Password");
     }

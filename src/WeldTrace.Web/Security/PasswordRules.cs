@@ -29,14 +29,27 @@ public sealed class PasswordRules : IPasswordValidator<Account>
         "welcomewelcome123",
     ];
 
-    private static readonly string[] Rows = ["abcdefghijklmnopqrstuvwxyz", "01234567890123456789", "qwertyuiopasdfghjklzxcvbnm"];
+    private static readonly string[] Rows =
+    [
+        "abcdefghijklmnopqrstuvwxyz",
+        "01234567890123456789",
+        "qwertyuiopasdfghjklzxcvbnm",
+    ];
 
-    public Task<IdentityResult> ValidateAsync(UserManager<Account> manager, Account user, string? password)
+    public Task<IdentityResult> ValidateAsync(
+        UserManager<Account> manager,
+        Account user,
+        string? password
+    )
     {
         ArgumentNullException.ThrowIfNull(user);
         var fault = FaultOf(password ?? "", user.UserName ?? "");
         return Task.FromResult(
-            fault is null ? IdentityResult.Success : IdentityResult.Failed(new IdentityError { Code = "password", Description = fault })
+            fault is null
+                ? IdentityResult.Success
+                : IdentityResult.Failed(
+                    new IdentityError { Code = "password", Description = fault }
+                )
         );
     }
 
@@ -47,12 +60,18 @@ public sealed class PasswordRules : IPasswordValidator<Account>
         ArgumentNullException.ThrowIfNull(signInName);
         var runes = password.EnumerateRunes().Count();
         var plain = new string([.. password.Where(char.IsLetterOrDigit)]).ToLowerInvariant();
-        return runes < Shortest ? $"The password has {runes} characters; use {Shortest} or more. Several words in a row are easy to remember."
+        return runes < Shortest
+                ? $"The password has {runes} characters; use {Shortest} or more. Several words in a row are easy to remember."
             : runes > Longest ? $"The password is longer than {Longest} characters; shorten it."
-            : password.Distinct().Count() < FewestDifferentCharacters ? "The password repeats very few characters, so it is guessed at once; vary it."
-            : signInName.Length > 2 && plain.Contains(signInName, StringComparison.OrdinalIgnoreCase) ? "The password contains the sign-in name, so it is guessed early; leave it out."
-            : Common.Any(c => plain.Contains(c, StringComparison.Ordinal)) ? "The password is on the list of those that are tried first; choose another."
-            : Rows.Any(row => IsRow(plain, row)) ? "The password is a row of the keyboard or alphabet, so it is guessed early; choose another."
+            : password.Distinct().Count() < FewestDifferentCharacters
+                ? "The password repeats very few characters, so it is guessed at once; vary it."
+            : signInName.Length > 2
+            && plain.Contains(signInName, StringComparison.OrdinalIgnoreCase)
+                ? "The password contains the sign-in name, so it is guessed early; leave it out."
+            : Common.Any(c => plain.Contains(c, StringComparison.Ordinal))
+                ? "The password is on the list of those that are tried first; choose another."
+            : Rows.Any(row => IsRow(plain, row))
+                ? "The password is a row of the keyboard or alphabet, so it is guessed early; choose another."
             : null;
     }
 

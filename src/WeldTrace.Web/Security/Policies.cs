@@ -16,7 +16,9 @@ public static class Policies
     public static void Add(AuthorizationOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        options.FallbackPolicy = new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build();
+        options.FallbackPolicy = new AuthorizationPolicyBuilder()
+            .RequireAuthenticatedUser()
+            .Build();
         Allow(options, Engineering, Role.Engineer);
         Allow(options, Welding, Role.Operator);
         Allow(options, Inspecting, Role.Inspector);
@@ -26,5 +28,8 @@ public static class Policies
     }
 
     private static void Allow(AuthorizationOptions options, string policy, params Role[] roles) =>
-        options.AddPolicy(policy, p => p.RequireAuthenticatedUser().RequireRole(roles.Select(r => r.ToString())));
+        options.AddPolicy(
+            policy,
+            p => p.RequireAuthenticatedUser().RequireRole(roles.Select(r => r.ToString()))
+        );
 }

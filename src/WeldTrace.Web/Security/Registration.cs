@@ -10,7 +10,10 @@ public static class Registration
 {
     private static readonly TimeSpan IdleTime = TimeSpan.FromMinutes(30);
 
-    public static IServiceCollection AddSecurity(this IServiceCollection services, IConfiguration configuration)
+    public static IServiceCollection AddSecurity(
+        this IServiceCollection services,
+        IConfiguration configuration
+    )
     {
         services.AddCascadingAuthenticationState();
         services.AddScoped<CurrentActor>();

@@ -9,7 +9,11 @@ public static class Faults
     /// <param name="outcome">What was refused.</param>
     /// <param name="form">Name of the posted form property.</param>
     /// <param name="fields">Names of controls on the page; a refusal for another field stands on its own.</param>
-    public static IReadOnlyList<FieldFault> Of(Outcome outcome, string form, IEnumerable<string> fields)
+    public static IReadOnlyList<FieldFault> Of(
+        Outcome outcome,
+        string form,
+        IEnumerable<string> fields
+    )
     {
         ArgumentNullException.ThrowIfNull(outcome);
         var known = fields.ToHashSet();

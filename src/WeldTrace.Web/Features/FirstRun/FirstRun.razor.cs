@@ -11,7 +11,11 @@ public sealed partial class FirstRun
 {
     private static readonly IReadOnlyList<FieldOption> Zones =
     [
-        .. TimeZoneInfo.GetSystemTimeZones().Select(z => z.Id).Order(StringComparer.Ordinal).Select(id => new FieldOption(id, id)),
+        .. TimeZoneInfo
+            .GetSystemTimeZones()
+            .Select(z => z.Id)
+            .Order(StringComparer.Ordinal)
+            .Select(id => new FieldOption(id, id)),
     ];
 
     private static readonly IReadOnlyList<FieldOption> UnitChoices =
@@ -55,7 +59,11 @@ public sealed partial class FirstRun
     {
         var outcome =
             NeedsCode && !Code.Matches(In.SetUpCode)
-                ? Outcome.Refused("code", "The set-up code is not right; read it from the server's output.", nameof(In.SetUpCode))
+                ? Outcome.Refused(
+                    "code",
+                    "The set-up code is not right; read it from the server's output.",
+                    nameof(In.SetUpCode)
+                )
                 : await Handler.HandleAsync(In, Http.RequestAborted);
         _faults = Faults.Of<FirstRunForm>(outcome);
         if (outcome.IsAccepted)

@@ -25,9 +25,22 @@ public sealed class FirstRunHandler(
         }
 
         var at = clock.GetUtcNow();
-        var person = Person.Enter(form.PrintedName ?? "", form.SignInName ?? "", [Role.Administrator], null, at);
+        var person = Person.Enter(
+            form.PrintedName ?? "",
+            form.SignInName ?? "",
+            [Role.Administrator],
+            null,
+            at
+        );
         var site = person.IsAccepted
-            ? Site.SetUp(form.Name ?? "", form.TimeZoneId ?? "", form.Units, false, person.Value.AsActor(), at)
+            ? Site.SetUp(
+                form.Name ?? "",
+                form.TimeZoneId ?? "",
+                form.Units,
+                false,
+                person.Value.AsActor(),
+                at
+            )
             : null;
         List<Refusal> refusals = [.. person.Refusals, .. site?.Refusals ?? []];
         if (PasswordRules.FaultOf(form.Password ?? "", form.SignInName ?? "") is { } fault)
@@ -40,7 +53,11 @@ public sealed class FirstRunHandler(
             return Outcome.From(refusals);
         }
 
-        db.AddRange(person.Value!, site!.Value!, accounts.For(person.Value!, form.Password!, mustChangePassword: false));
+        db.AddRange(
+            person.Value!,
+            site!.Value!,
+            accounts.For(person.Value!, form.Password!, mustChangePassword: false)
+        );
         var saved = await db.SaveAsync(cancellation);
         sites.Forget();
         return saved;

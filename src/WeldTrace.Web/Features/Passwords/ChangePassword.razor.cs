@@ -29,8 +29,15 @@ public sealed partial class ChangePassword
     private async Task SaveAsync()
     {
         var account = await SignIn.UserManager.GetUserAsync(Http.User);
-        var outcome = await Passwords.CheckAsync(account, In.Current, "The password now in use is not right.");
-        if (outcome.IsAccepted && PasswordRules.FaultOf(In.New ?? "", account!.UserName ?? "") is { } fault)
+        var outcome = await Passwords.CheckAsync(
+            account,
+            In.Current,
+            "The password now in use is not right."
+        );
+        if (
+            outcome.IsAccepted
+            && PasswordRules.FaultOf(In.New ?? "", account!.UserName ?? "") is { } fault
+        )
         {
             outcome = Outcome.Refused("password", fault, nameof(In.New));
         }

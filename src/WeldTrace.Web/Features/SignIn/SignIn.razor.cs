@@ -36,5 +36,7 @@ public sealed partial class SignIn
     }
 
     private static bool IsLocal(string? address) =>
-        address is ['/', ..] && !address.StartsWith("//", StringComparison.Ordinal) && !address.Contains('\\', StringComparison.Ordinal);
+        address is ['/', ..]
+        && !address.StartsWith("//", StringComparison.Ordinal)
+        && !address.Contains('\\', StringComparison.Ordinal);
 }

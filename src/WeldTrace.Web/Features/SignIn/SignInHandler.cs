@@ -5,9 +5,14 @@ using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.SignIn;
 
-public sealed class SignInHandler(SignInManager<Account> signIn, PasswordCheck passwords, ActivePeople people)
+public sealed class SignInHandler(
+    SignInManager<Account> signIn,
+    PasswordCheck passwords,
+    ActivePeople people
+)
 {
-    private const string Wrong = "Sign-in name or password is not right. Check both; capital letters count in the password.";
+    private const string Wrong =
+        "Sign-in name or password is not right. Check both; capital letters count in the password.";
 
     public async Task<Outcome> HandleAsync(SignInForm form)
     {
