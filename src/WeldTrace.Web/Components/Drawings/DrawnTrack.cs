@@ -49,6 +49,7 @@ public sealed record DrawnTrack
         PassTrack track,
         int index,
         double scale,
+        double labelsAt,
         PlanGeometry plan,
         UnitSystem units
     )
@@ -58,7 +59,7 @@ public sealed record DrawnTrack
         var sign = PlanGeometry.Sign(track.Travel);
         var start = track.Start.Degrees;
         var turned = 40.0 * index;
-        var sides = start + (sign * (190 + turned));
+        var sides = labelsAt + (34.0 * index);
         var tool = plan.Point(radius, start + (sign * (95 + turned)));
         var spin = new PlanGeometry(tool.X, tool.Y);
         var spinRadius = Math.Max(6, band * 0.28);
@@ -101,5 +102,5 @@ public sealed record DrawnTrack
 
     private static string Show<TQuantity>(TQuantity quantity, UnitSystem units)
         where TQuantity : struct, IQuantity<TQuantity> =>
-        UnitText.For(quantity, units, 4).ToString();
+        UnitText.Nominal(quantity, units).ToString();
 }

@@ -16,15 +16,17 @@ public sealed record PlanGeometry(double CentreX, double CentreY)
         return (CentreX + (radius * Math.Sin(angle)), CentreY - (radius * Math.Cos(angle)));
     }
 
-    /// <summary>Path data of an arc; a sweep of a full turn or more is cut to just below one.</summary>
+    /// <summary>Path data of an arc, at most a full turn; in two parts above half a turn, where SVG's own arc grows inexact.</summary>
     public string Arc(double radius, double fromDegrees, double sweepDegrees)
     {
-        var sweep = Math.Clamp(sweepDegrees, -359.99, 359.99);
-        var (x1, y1) = Point(radius, fromDegrees);
-        var (x2, y2) = Point(radius, fromDegrees + sweep);
-        var large = Math.Abs(sweep) > 180 ? '1' : '0';
-        var clockwise = sweep > 0 ? '1' : '0';
-        return $"M{Number(x1)} {Number(y1)} A{Number(radius)} {Number(radius)} 0 {large} {clockwise} {Number(x2)} {Number(y2)}";
+        var sweep = Math.Clamp(sweepDegrees, -360, 360);
+        var (x, y) = Point(radius, fromDegrees);
+        var begin = $"M{Number(x)} {Number(y)}";
+        return Math.Abs(sweep) <= 180
+            ? begin + Reach(radius, fromDegrees + sweep, sweep)
+            : begin
+                + Reach(radius, fromDegrees + (sweep / 2), sweep)
+                + Reach(radius, fromDegrees + sweep, sweep);
     }
 
     /// <summary>Path data of a straight line along a radius.</summary>
@@ -43,6 +45,13 @@ public sealed record PlanGeometry(double CentreX, double CentreY)
         var (outX, outY) = Point(radius + (size * 0.42), degrees - half);
         var (inX, inY) = Point(radius - (size * 0.42), degrees - half);
         return $"M{Number(tipX)} {Number(tipY)} L{Number(outX)} {Number(outY)} L{Number(inX)} {Number(inY)} Z";
+    }
+
+    private string Reach(double radius, double toDegrees, double sweep)
+    {
+        var (x, y) = Point(radius, toDegrees);
+        var clockwise = sweep > 0 ? '1' : '0';
+        return $" A{Number(radius)} {Number(radius)} 0 0 {clockwise} {Number(x)} {Number(y)}";
     }
 
     /// <summary>A coordinate as SVG takes it.</summary>

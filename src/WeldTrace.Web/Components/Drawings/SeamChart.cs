@@ -92,7 +92,7 @@ public sealed class SeamChart
     private static Length Whole(SeamPlan plan) =>
         plan.TrackRadius * ((2 * Math.PI) + plan.Overlap.Radians);
 
-    private string Show(Length length) => UnitText.For(length, _units).ToString();
+    private string Show(Length length) => UnitText.Nominal(length, _units).ToString();
 
     private string Degrees(Length path) => SensibleDigits.Fixed(TurnDegrees(path), 0) + "°";
 }

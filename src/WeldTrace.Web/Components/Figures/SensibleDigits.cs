@@ -31,6 +31,17 @@ public static class SensibleDigits
             : Fixed(value, Math.Max(0, significant - 1 - exponent));
     }
 
+    /// <summary>A nominal value: at most the given count of significant digits, without zeros at the end of its decimals.</summary>
+    public static string Nominal(double value, int significant = 6)
+    {
+        var text = Show(value, significant);
+        return
+            text.Contains('.', StringComparison.Ordinal)
+            && !text.Contains('×', StringComparison.Ordinal)
+            ? text.TrimEnd('0').TrimEnd('.')
+            : text;
+    }
+
     /// <summary>The number with a fixed count of decimals, groups of three parted by a narrow space from 10 000 on.</summary>
     public static string Fixed(double value, int decimals)
     {

@@ -27,7 +27,19 @@ public sealed record UnitText(string Number, string Unit)
         );
     }
 
-    /// <summary>The same for a quantity whose type is known only at run time.</summary>
+    /// <summary>A nominal quantity, such as a dimension of a drawing, without zeros at the end of its decimals.</summary>
+    public static UnitText Nominal<TQuantity>(
+        TQuantity quantity,
+        UnitSystem system,
+        UnitScale scale = UnitScale.Usual
+    )
+        where TQuantity : struct, IQuantity<TQuantity>
+    {
+        var unit = SiteUnit.For<TQuantity>(system, scale);
+        return new UnitText(SensibleDigits.Nominal(unit.FromSi(quantity.SiValue)), unit.Symbol);
+    }
+
+    /// <summary>A quantity in the units of the site, for one whose type is known only at run time.</summary>
     /// <exception cref="ArgumentException">It is none of the quantities of WeldTrace.Engineering.</exception>
     public static UnitText Of(
         object quantity,

@@ -65,20 +65,25 @@ function strip(element, horizontal, channels, unit, isLast, setting) {
   const axis = { stroke: Ink[0], font: Font, grid: { stroke: Rule, width: 1 }, ticks: { stroke: Rule, width: 1, size: 5 } };
   const options = {
     width: setting.width,
-    height: setting.height + (isLast ? 46 : 24),
+    class: channels.length > 1 ? "strip-many" : "strip-one",
+    height: setting.height + (isLast ? 50 : 0),
     cursor: { sync: { key: setting.key }, drag: { x: true, y: false } },
     scales: { x: { time: false }, y: { range: (plot, low, high) => withLimits(channels, low, high) } },
     axes: [
-      { ...axis, show: true, label: isLast ? setting.axis : undefined, labelFont: Font, labelSize: 22, size: isLast ? 28 : 22 },
+      isLast ? { ...axis, label: setting.axis, labelFont: Font, labelSize: 22, size: 28 } : { ...axis, size: 8, values: (plot, ticks) => ticks.map(() => "") },
       { ...axis, size: 62 },
     ],
     series: [
-      { label: setting.axis },
-      ...channels.map((channel, index) => ({ label: `${channel.name} in ${unit}`, stroke: Ink[index % Ink.length], width: 1.4, dash: index ? [6, 3] : undefined })),
+      { label: setting.axis, value: (plot, value) => number(value) },
+      ...channels.map((channel, index) => ({ label: `${channel.name} in ${unit}`, stroke: Ink[index % Ink.length], width: 1.4, dash: index ? [6, 3] : undefined, value: (plot, value) => number(value) })),
     ],
     hooks: { drawClear: [(plot) => shade(plot, setting.bands)], draw: [(plot) => limits(plot, channels)] },
   };
   return new uPlot(options, [horizontal, ...channels.map((channel) => channel.values)], element);
+}
+
+function number(value) {
+  return value === null || value === undefined ? "" : value.toPrecision(4).replace("-", "−");
 }
 
 function withLimits(channels, low, high) {

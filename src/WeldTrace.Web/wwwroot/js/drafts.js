@@ -3,6 +3,7 @@
 // Passwords, files, hidden fields and fields marked data-no-draft are never kept.
 const Prefix = "draft:";
 const Sent = "draft-sent:";
+const OldestMilliseconds = 14 * 24 * 3600 * 1000;
 const Unkept = new Set(["password", "file", "hidden", "submit", "button"]);
 
 export function watchDrafts() {
@@ -55,7 +56,7 @@ function forgetSaved() {
 function restore(form) {
   const key = keyOf(form);
   const draft = key && read(key);
-  if (!draft || form.querySelector("[aria-invalid=true]")) {
+  if (!draft || Date.now() - Date.parse(draft.at) > OldestMilliseconds) {
     return;
   }
   let changed = false;
