@@ -1,0 +1,48 @@
+using System.Diagnostics;
+using Xunit;
+
+namespace WeldTrace.Persistence.Tests.PrivateServer;
+
+/// <summary>Runs a script of the folder <c>deploy</c>, as an administrator would.</summary>
+internal static class Script
+{
+    public static async Task RunAsync(string name, params string[] words)
+    {
+        var (exitCode, said) = await StartAsync(name, words);
+        Assert.True(exitCode == 0, said);
+    }
+
+    public static async Task<string> RefusalAsync(string name, params string[] words)
+    {
+        var (exitCode, said) = await StartAsync(name, words);
+        Assert.NotEqual(0, exitCode);
+        return said;
+    }
+
+    private static async Task<(int ExitCode, string Said)> StartAsync(string name, string[] words)
+    {
+        var start = new ProcessStartInfo(Path.Combine(Repository(), "deploy", name), words)
+        {
+            RedirectStandardError = true,
+            RedirectStandardOutput = true,
+        };
+        using var process = Process.Start(start)!;
+        var output = process.StandardOutput.ReadToEndAsync();
+        var errors = process.StandardError.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return (process.ExitCode, await output + await errors);
+    }
+
+    private static string Repository()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "WeldTrace.sln")))
+        {
+            folder =
+                Path.GetDirectoryName(folder)
+                ?? throw new InvalidOperationException("Not below WeldTrace.sln.");
+        }
+
+        return folder;
+    }
+}

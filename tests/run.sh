@@ -1,0 +1,48 @@
+#!/usr/bin/env bash
+# Checks the format, builds, and runs every test of the repository. The last line is "N passed, N failed".
+# The database is PostgreSQL from this machine's packages, or a server named in WELDTRACE_TEST_DATABASE, or a container
+# of the image named in WELDTRACE_TEST_IMAGE.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+
+configuration=${CONFIGURATION:-Release}
+packages=(chromium poppler-utils qpdf fonts-dejavu-core libicu72 tzdata)
+if [ -z "${WELDTRACE_TEST_DATABASE:-}" ] && [ -z "${WELDTRACE_TEST_IMAGE:-}" ]; then
+    packages+=(postgresql)
+fi
+
+./deploy/require-sdk.sh
+./deploy/install-packages.sh "${packages[@]}"
+dotnet tool restore >/dev/null
+
+echo "== format"
+dotnet csharpier check .
+
+echo "== build ($configuration)"
+dotnet restore WeldTrace.sln --verbosity quiet
+dotnet build WeldTrace.sln --no-restore --configuration "$configuration" --nologo --verbosity quiet -warnaserror
+
+echo "== database structure"
+dotnet ef migrations has-pending-model-changes --no-build --configuration "$configuration" --project src/WeldTrace.Persistence
+
+echo "== tests"
+log=$(mktemp)
+trap 'rm -f "$log"' EXIT
+status=0
+dotnet test --solution WeldTrace.sln --no-build --configuration "$configuration" --no-progress --no-ansi "$@" 2>&1 |
+    tee "$log" || status=$?
+
+count() { awk -v key="$1:" '$1 == key { n += $2 } END { print n + 0 }' "$log"; }
+passed=$(count succeeded) failed=$(count failed) skipped=$(count skipped)
+if [ "$skipped" -gt 0 ]; then
+    echo "$skipped skipped: a test that does not run proves nothing"
+    failed=$((failed + skipped))
+fi
+if [ "$status" -ne 0 ] && [ "$failed" -eq 0 ]; then
+    echo "dotnet test ended with status $status"
+fi
+if [ "$passed" -eq 0 ] || [ "$failed" -gt 0 ]; then
+    [ "$status" -ne 0 ] || status=1
+fi
+echo "$passed passed, $failed failed"
+exit "$status"
