@@ -1,1 +1,3 @@
-return 0;
+using WeldTrace.Verify;
+
+return VerifyCommand.Run(args, Console.Out, Console.Error);
