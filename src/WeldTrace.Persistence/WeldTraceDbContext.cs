@@ -31,6 +31,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
         "ledger_entries",
         "ledger_nodes",
         "signatures",
+        "step_sign_offs",
         "attachments",
         "process_logs",
         "process_log_chunks",
@@ -50,6 +51,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<LeakTest> LeakTests => Set<LeakTest>();
     public DbSet<PressureTest> PressureTests => Set<PressureTest>();
     public DbSet<SectionExamination> Sections => Set<SectionExamination>();
+    public DbSet<StepSignOff> StepSignOffs => Set<StepSignOff>();
     public DbSet<Finding> Findings => Set<Finding>();
     public DbSet<Signature> Signatures => Set<Signature>();
     public DbSet<Attachment> Attachments => Set<Attachment>();

@@ -129,7 +129,7 @@ public sealed class SectionExamination : TestRecord
         ArgumentNullException.ThrowIfNull(cut);
         ArgumentNullException.ThrowIfNull(measurement);
         ArgumentNullException.ThrowIfNull(photograph);
-        var checks = CheckBeginning(facts, StepKind.Section, actor)
+        var checks = CheckBeginning(facts, StepKind.Section, remark, actor)
             .That(
                 facts.Design.Content.Joint(cut.JointCode) is not null,
                 "joint",
@@ -154,12 +154,6 @@ public sealed class SectionExamination : TestRecord
                 LongestText,
                 "Name the standard or specification behind the limit, with its edition",
                 nameof(SectionMeasurement.LimitSource)
-            )
-            .That(
-                (remark?.Length ?? 0) <= LongestText,
-                "remark",
-                $"Keep the remark within {LongestText} characters.",
-                nameof(Remark)
             );
         CheckSize(checks, measurement);
         if (!checks.AllHold)

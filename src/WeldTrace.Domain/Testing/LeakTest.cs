@@ -115,7 +115,7 @@ public sealed class LeakTest : TestRecord
     )
     {
         ArgumentNullException.ThrowIfNull(seen);
-        var checks = CheckBeginning(facts, StepKind.LeakTest, actor);
+        var checks = CheckBeginning(facts, StepKind.LeakTest, remark, actor);
         LeakTestChecks.Decay(checks, seen, facts.Design.Content.Pressures);
         if (!checks.AllHold)
         {
@@ -149,7 +149,7 @@ public sealed class LeakTest : TestRecord
     )
     {
         ArgumentNullException.ThrowIfNull(seen);
-        var checks = CheckBeginning(facts, StepKind.LeakTest, actor);
+        var checks = CheckBeginning(facts, StepKind.LeakTest, remark, actor);
         LeakTestChecks.Bubbles(checks, seen, facts.Design.Content.Pressures);
         if (!checks.AllHold)
         {

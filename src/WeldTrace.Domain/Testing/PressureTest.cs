@@ -41,7 +41,7 @@ public sealed class PressureTest : TestRecord
     )
     {
         ArgumentNullException.ThrowIfNull(setUp);
-        var checks = CheckBeginning(facts, StepKind.PressureTest, actor)
+        var checks = CheckBeginning(facts, StepKind.PressureTest, remark, actor)
             .Text(setUp.Gauge, LongestText, "Name the gauge", nameof(setUp.Gauge))
             .Text(setUp.Thermometer, LongestText, "Name the thermometer", nameof(setUp.Thermometer))
             .Text(
@@ -144,7 +144,7 @@ public sealed class PressureTest : TestRecord
         var plan = design.Content.Pressures;
         var checks = new Checks()
             .Role(actor, People.Role.Inspector)
-            .That(!IsSealed, "state", "The test is signed already.")
+            .That(!IsSealed, "state", "The test is signed or withdrawn already.")
             .That(
                 stageNumber == Stages.Count + 1,
                 "stage",

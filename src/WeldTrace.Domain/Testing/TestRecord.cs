@@ -20,7 +20,7 @@ public abstract class TestRecord : Record
     public override IReadOnlyList<Guid> ConcernedVessels => [VesselId];
 
     /// <inheritdoc/>
-    public override bool IsSealed => SignedAt is not null;
+    public override bool IsSealed => SignedAt is not null || Withdrawal is not null;
 
     /// <summary>Vessel.</summary>
     public Guid VesselId { get; private set; }
@@ -52,6 +52,9 @@ public abstract class TestRecord : Record
     /// <summary>UTC instant at which the inspector signed; the record is closed from then on.</summary>
     public DateTimeOffset? SignedAt { get; private set; }
 
+    /// <summary>Why and by whom it was taken back before it was signed; null when it was not.</summary>
+    public TestWithdrawal? Withdrawal { get; private set; }
+
     /// <summary>Where a finding from this test comes from.</summary>
     protected abstract FindingOrigin Origin { get; }
 
@@ -77,7 +80,8 @@ public abstract class TestRecord : Record
         var checks = new Checks()
             .Role(actor, Role.Inspector)
             .Add(SecondPerson.Check(weldedBy, actor))
-            .That(!IsSealed, "state", "This test is signed already.")
+            .That(Withdrawal is null, "state", "This test was withdrawn; record it anew.")
+            .That(SignedAt is null, "state", "This test is signed already.")
             .That(
                 Verdict is not null,
                 "readings",
@@ -115,6 +119,41 @@ public abstract class TestRecord : Record
         );
     }
 
+    /// <summary>Takes back a test that was entered wrongly and not yet signed. It stays readable, and the step is tested again.</summary>
+    /// <param name="reason">What was entered wrongly; 1 to 400 characters.</param>
+    /// <param name="actor">Who takes it back; a test that did not pass needs someone else than whoever recorded it.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome Withdraw(string reason, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        var needsSecond = Verdict is not (null or Engineering.Conformity.Verdict.Pass);
+        var checks = new Checks()
+            .Role(actor, Role.Inspector, Role.QualityManager)
+            .Text(
+                reason,
+                LongestText,
+                "Say what was entered wrongly",
+                nameof(TestWithdrawal.Reason)
+            )
+            .That(
+                !IsSealed,
+                "state",
+                "This test is signed or withdrawn already and stays as it is."
+            )
+            .That(
+                !needsSecond || actor.PersonId != InspectorId,
+                "second-person",
+                $"The test reads '{VerdictWord(Verdict)}' and you recorded it; ask another inspector or the quality manager to withdraw it, or sign it as it is."
+            );
+        if (checks.AllHold)
+        {
+            Note(actor, at, "test withdrawn", reason.Trim());
+            Withdrawal = new(reason.Trim(), actor.PersonId, actor.PrintedName, at);
+        }
+
+        return checks.ToOutcome();
+    }
+
     /// <summary>The word for a verdict, as shown. An undecided test is not a pass.</summary>
     public static string VerdictWord(Verdict? verdict) =>
         verdict switch
@@ -144,52 +183,29 @@ public abstract class TestRecord : Record
     private protected static Checks CheckBeginning(
         TestFacts facts,
         VesselDesigns.StepKind kind,
+        string? remark,
         Actor actor
     )
     {
         ArgumentNullException.ThrowIfNull(facts);
-        var (vessel, step) = (facts.Vessel, facts.Step);
-        var stopping = facts
-            .Findings.Where(f => f.Stops(step.Sequence))
-            .Select(f => f.Label)
-            .Order()
-            .ToList();
+        var step = facts.Step;
         return new Checks()
             .Role(actor, Role.Inspector)
             .That(
                 step.Kind == kind,
                 "step",
-                $"Step {step.Sequence} of {vessel.Serial} is another kind of step: {step.Title}."
+                $"Step {step.Sequence} of {facts.Vessel.Serial} is another kind of step: {step.Title}."
             )
+            .InTurn(facts)
+            .NonePending(facts)
             .That(
-                vessel.NextStep?.Sequence == step.Sequence
-                    && step.State is StepState.Ready or StepState.InProgress,
-                "F1",
-                $"Step {vessel.NextStep?.Sequence} of {vessel.Serial} comes next; step {step.Sequence} is {RouteStep.StateWord(step.State)}.",
-                null,
-                "21 CFR 11.10(f) as a model"
-            )
-            .That(
-                stopping.Count == 0,
-                "F1",
-                $"Open findings hold the vessel: {string.Join(", ", stopping)}. Decide and close them first.",
-                null,
-                "NASA-STD-5006A GWR 81-83"
+                (remark?.Length ?? 0) <= LongestText,
+                "remark",
+                $"Keep the remark within {LongestText} characters.",
+                nameof(Remark)
             );
     }
 }
-
-/// <summary>What a test looks at before it may be recorded.</summary>
-/// <param name="Vessel">Vessel.</param>
-/// <param name="Step">Step of its route.</param>
-/// <param name="Design">Design with the limits.</param>
-/// <param name="Findings">Findings of the vessel.</param>
-public sealed record TestFacts(
-    Vessel Vessel,
-    RouteStep Step,
-    VesselDesigns.VesselDesign Design,
-    IReadOnlyList<Finding> Findings
-);
 
 /// <summary>What follows from a signed test.</summary>
 /// <param name="Finding">The finding that it opened; null when it passed.</param>

@@ -38,6 +38,17 @@ internal sealed class SectionMapping : IEntityTypeConfiguration<SectionExaminati
     }
 }
 
+internal sealed class StepSignOffMapping : IEntityTypeConfiguration<StepSignOff>
+{
+    public void Configure(EntityTypeBuilder<StepSignOff> builder)
+    {
+        builder.IsRecord("step_sign_offs");
+        builder.Property(s => s.StepKind).IsWord();
+        builder.Property(s => s.Remark).HasMaxLength(StepSignOff.LongestRemark);
+        builder.HasIndex(s => s.VesselId);
+    }
+}
+
 internal static class TestMapping
 {
     public static void IsTest<T>(this EntityTypeBuilder<T> builder, string table)
@@ -46,6 +57,7 @@ internal static class TestMapping
         builder.IsRecord(table);
         builder.Property(t => t.Verdict).HasConversion<string>().HasMaxLength(40);
         builder.Property(t => t.Remark).HasMaxLength(TestRecord.LongestText);
+        builder.Property(t => t.Withdrawal).IsJson();
         builder.HasIndex(t => t.VesselId);
     }
 }

@@ -13,13 +13,15 @@ internal static class SealedRecords
         CREATE TRIGGER sealed BEFORE UPDATE OR DELETE ON weld_runs
             FOR EACH ROW WHEN (OLD.signed_at IS NOT NULL) EXECUTE FUNCTION refuse_change();
         CREATE TRIGGER sealed BEFORE UPDATE OR DELETE ON leak_tests
-            FOR EACH ROW WHEN (OLD.signed_at IS NOT NULL) EXECUTE FUNCTION refuse_change();
+            FOR EACH ROW WHEN (OLD.signed_at IS NOT NULL OR OLD.withdrawal IS NOT NULL) EXECUTE FUNCTION refuse_change();
         CREATE TRIGGER sealed BEFORE UPDATE OR DELETE ON pressure_tests
-            FOR EACH ROW WHEN (OLD.signed_at IS NOT NULL) EXECUTE FUNCTION refuse_change();
+            FOR EACH ROW WHEN (OLD.signed_at IS NOT NULL OR OLD.withdrawal IS NOT NULL) EXECUTE FUNCTION refuse_change();
         CREATE TRIGGER sealed BEFORE UPDATE OR DELETE ON sections
-            FOR EACH ROW WHEN (OLD.signed_at IS NOT NULL) EXECUTE FUNCTION refuse_change();
+            FOR EACH ROW WHEN (OLD.signed_at IS NOT NULL OR OLD.withdrawal IS NOT NULL) EXECUTE FUNCTION refuse_change();
         CREATE TRIGGER sealed BEFORE UPDATE OR DELETE ON findings
             FOR EACH ROW WHEN (OLD.state = 'Closed') EXECUTE FUNCTION refuse_change();
+        CREATE TRIGGER sealed BEFORE UPDATE OR DELETE ON step_sign_offs
+            FOR EACH ROW EXECUTE FUNCTION refuse_change();
         CREATE TRIGGER sealed BEFORE UPDATE OR DELETE ON signatures
             FOR EACH ROW EXECUTE FUNCTION refuse_change();
 

@@ -531,6 +531,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("text")
                         .HasColumnName("vessel_serial");
 
+                    b.Property<string>("Withdrawal")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("withdrawal");
+
                     b.HasKey("Id")
                         .HasName("pk_sections");
 
@@ -654,6 +658,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("text")
                         .HasColumnName("vessel_serial");
 
+                    b.Property<string>("Withdrawal")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("withdrawal");
+
                     b.HasKey("Id")
                         .HasName("pk_leak_tests");
 
@@ -734,6 +742,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("text")
                         .HasColumnName("vessel_serial");
 
+                    b.Property<string>("Withdrawal")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("withdrawal");
+
                     b.HasKey("Id")
                         .HasName("pk_pressure_tests");
 
@@ -741,6 +753,73 @@ namespace WeldTrace.Persistence.Migrations
                         .HasDatabaseName("ix_pressure_tests_vessel_id");
 
                     b.ToTable("pressure_tests", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Testing.StepSignOff", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("person_id");
+
+                    b.Property<string>("PrintedName")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("printed_name");
+
+                    b.Property<string>("Remark")
+                        .HasMaxLength(400)
+                        .HasColumnType("character varying(400)")
+                        .HasColumnName("remark");
+
+                    b.Property<string>("Statement")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("statement");
+
+                    b.Property<string>("StepKind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("step_kind");
+
+                    b.Property<int>("StepSequence")
+                        .HasColumnType("integer")
+                        .HasColumnName("step_sequence");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("title");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<Guid>("VesselId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("vessel_id");
+
+                    b.Property<string>("VesselSerial")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("vessel_serial");
+
+                    b.HasKey("Id")
+                        .HasName("pk_step_sign_offs");
+
+                    b.HasIndex("VesselId")
+                        .HasDatabaseName("ix_step_sign_offs_vessel_id");
+
+                    b.ToTable("step_sign_offs", (string)null);
                 });
 
             modelBuilder.Entity("WeldTrace.Domain.Tooling.Tool", b =>

@@ -158,6 +158,7 @@ namespace WeldTrace.Persistence.Migrations
                         type: "timestamp with time zone",
                         nullable: true
                     ),
+                    withdrawal = table.Column<string>(type: "jsonb", nullable: true),
                 },
                 constraints: table =>
                 {
@@ -320,6 +321,7 @@ namespace WeldTrace.Persistence.Migrations
                         type: "timestamp with time zone",
                         nullable: true
                     ),
+                    withdrawal = table.Column<string>(type: "jsonb", nullable: true),
                 },
                 constraints: table =>
                 {
@@ -470,6 +472,7 @@ namespace WeldTrace.Persistence.Migrations
                         type: "timestamp with time zone",
                         nullable: true
                     ),
+                    withdrawal = table.Column<string>(type: "jsonb", nullable: true),
                 },
                 constraints: table =>
                 {
@@ -545,6 +548,40 @@ namespace WeldTrace.Persistence.Migrations
                 constraints: table =>
                 {
                     table.PrimaryKey("pk_sites", x => x.id);
+                }
+            );
+
+            migrationBuilder.CreateTable(
+                name: "step_sign_offs",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
+                    vessel_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    vessel_serial = table.Column<string>(type: "text", nullable: false),
+                    step_sequence = table.Column<int>(type: "integer", nullable: false),
+                    step_kind = table.Column<string>(
+                        type: "character varying(40)",
+                        maxLength: 40,
+                        nullable: false
+                    ),
+                    title = table.Column<string>(type: "text", nullable: false),
+                    statement = table.Column<string>(type: "text", nullable: false),
+                    remark = table.Column<string>(
+                        type: "character varying(400)",
+                        maxLength: 400,
+                        nullable: true
+                    ),
+                    person_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    printed_name = table.Column<string>(type: "text", nullable: false),
+                    at = table.Column<DateTimeOffset>(
+                        type: "timestamp with time zone",
+                        nullable: false
+                    ),
+                    version = table.Column<int>(type: "integer", nullable: false),
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("pk_step_sign_offs", x => x.id);
                 }
             );
 
@@ -928,6 +965,12 @@ namespace WeldTrace.Persistence.Migrations
             );
 
             migrationBuilder.CreateIndex(
+                name: "ix_step_sign_offs_vessel_id",
+                table: "step_sign_offs",
+                column: "vessel_id"
+            );
+
+            migrationBuilder.CreateIndex(
                 name: "ix_tool_designs_number_revision_index",
                 table: "tool_designs",
                 columns: new[] { "number", "revision_index" },
@@ -990,6 +1033,7 @@ namespace WeldTrace.Persistence.Migrations
                 table: "weld_runs",
                 column: "vessel_id"
             );
+
             migrationBuilder.Sql(SealedRecords.Up);
             migrationBuilder.Sql(LedgerStore.LedgerHead.FirstRow);
         }
@@ -1036,6 +1080,8 @@ namespace WeldTrace.Persistence.Migrations
             migrationBuilder.DropTable(name: "signatures");
 
             migrationBuilder.DropTable(name: "sites");
+
+            migrationBuilder.DropTable(name: "step_sign_offs");
 
             migrationBuilder.DropTable(name: "tool_designs");
 
