@@ -18,10 +18,3 @@ public sealed record DocumentStamp
     /// <summary>The units in which typed quantities are shown; texts are printed as they are given.</summary>
     public UnitSystem Units { get; init; } = UnitSystem.Metric;
 }
-
-/// <summary>The units a site prefers.</summary>
-public enum UnitSystem
-{
-    Metric,
-    InchPound,
-}

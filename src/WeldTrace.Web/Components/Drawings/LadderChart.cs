@@ -1,5 +1,4 @@
 using System.Text;
-using WeldTrace.Documents;
 using WeldTrace.Documents.Drawings;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Engineering.Units;

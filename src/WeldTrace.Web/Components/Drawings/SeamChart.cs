@@ -1,4 +1,3 @@
-using WeldTrace.Documents;
 using WeldTrace.Documents.Drawings;
 using WeldTrace.Engineering.Paths;
 using WeldTrace.Engineering.Quantities;

@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using WeldTrace.Documents;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Engineering.Units;
 

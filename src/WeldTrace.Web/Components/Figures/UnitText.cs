@@ -1,4 +1,3 @@
-using WeldTrace.Documents;
 using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Web.Components.Figures;

@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Components;
 using WeldTrace.Domain.Records;
-using WeldTrace.Domain.Sites;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;

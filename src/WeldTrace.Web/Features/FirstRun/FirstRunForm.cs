@@ -1,4 +1,3 @@
-using WeldTrace.Domain.Sites;
 
 namespace WeldTrace.Web.Features.FirstRun;
 
