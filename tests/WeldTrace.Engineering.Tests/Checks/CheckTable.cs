@@ -28,6 +28,10 @@ internal sealed class CheckTable(string file)
             row => Assert.NotInRange(compute(row) / row.ExpectedNumber, 0.9999, 1.0001)
         );
 
+    /// <summary>The table gives a value that must not come out because the program refuses.</summary>
+    public CheckTable Refused(string group, string quantity, Func<CheckRow, bool> isRefused) =>
+        Add(group, quantity, row => Assert.True(isRefused(row)));
+
     public void Run(int index)
     {
         var row = Rows[index];
