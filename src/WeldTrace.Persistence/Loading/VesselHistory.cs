@@ -1,0 +1,66 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sectioning;
+using WeldTrace.Domain.Testing;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Domain.Vessels;
+using WeldTrace.Domain.Welding;
+
+namespace WeldTrace.Persistence.Loading;
+
+/// <summary>Everything recorded about one vessel.</summary>
+public sealed record VesselHistory(
+    Vessel Vessel,
+    VesselDesign Design,
+    IReadOnlyList<WeldRun> Runs,
+    IReadOnlyList<LeakTest> LeakTests,
+    IReadOnlyList<PressureTest> PressureTests,
+    IReadOnlyList<SectionExamination> Sections,
+    IReadOnlyList<Finding> Findings,
+    IReadOnlyList<Signature> Signatures
+)
+{
+    /// <summary>Everyone who welded on the vessel.</summary>
+    public IReadOnlyCollection<Guid> WeldedBy => [.. Runs.Select(r => r.OperatorId).Distinct()];
+
+    /// <summary>Signatures of one record, oldest first.</summary>
+    public IReadOnlyList<Signature> SignaturesOf(Record record) => [.. Signatures.Where(s => s.SignedId == record.Id)];
+}
+
+public static class VesselHistoryLoading
+{
+    /// <summary>The history of the vessel of a serial number, to be read only; null when there is none.</summary>
+    public static async Task<VesselHistory?> FindVesselHistoryAsync(
+        this WeldTraceDbContext db,
+        string serial,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var vessel = await db.Vessels.AsNoTracking().SingleOrDefaultAsync(v => v.Serial == serial, cancellation);
+        if (vessel is null)
+        {
+            return null;
+        }
+
+        var id = vessel.Id;
+        return new VesselHistory(
+            vessel,
+            await db.VesselDesigns.AsNoTracking().SingleAsync(d => d.Id == vessel.DesignId, cancellation),
+            await db.WeldRuns.AsNoTracking().Where(r => r.VesselId == id).OrderBy(r => r.StartedAt).ToListAsync(cancellation),
+            await db.LeakTests.AsNoTracking().Where(t => t.VesselId == id).OrderBy(t => t.TestedAt).ToListAsync(cancellation),
+            await db.PressureTests.AsNoTracking().Where(t => t.VesselId == id).OrderBy(t => t.TestedAt).ToListAsync(cancellation),
+            await db.Sections.AsNoTracking().Where(t => t.VesselId == id).OrderBy(t => t.TestedAt).ToListAsync(cancellation),
+            await db.Findings.AsNoTracking().Where(f => f.VesselId == id).OrderBy(f => f.Number).ToListAsync(cancellation),
+            await SignaturesAsync(db, id, cancellation)
+        );
+    }
+
+    // The ledger's index knows which signatures speak of a vessel.
+    private static async Task<List<Signature>> SignaturesAsync(WeldTraceDbContext db, Guid vesselId, CancellationToken cancellation)
+    {
+        var ids = db.LedgerEntries.Where(e => e.Vessels.Contains(vesselId) && e.RecordKind == "signature").Select(e => e.RecordId);
+        return await db.Signatures.AsNoTracking().Where(s => ids.Contains(s.Id)).OrderBy(s => s.At).ToListAsync(cancellation);
+    }
+}

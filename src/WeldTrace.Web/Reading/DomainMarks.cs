@@ -1,0 +1,101 @@
+using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Domain.Vessels;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Engineering.Conformity;
+using WeldTrace.Web.Components.Marks;
+
+namespace WeldTrace.Web.Reading;
+
+/// <summary>The shape that stands for each state of the records.</summary>
+public static class DomainMarks
+{
+    public static Mark Of(StepState state) =>
+        state switch
+        {
+            StepState.Waiting => Mark.Waiting,
+            StepState.Ready => Mark.Ready,
+            StepState.InProgress => Mark.InProgress,
+            StepState.Passed => Mark.Passed,
+            StepState.Failed => Mark.Failed,
+            StepState.Waived => Mark.Waived,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(VesselState state) =>
+        state switch
+        {
+            VesselState.Planned => Mark.Waiting,
+            VesselState.InWork => Mark.InProgress,
+            VesselState.OnHold => Mark.Held,
+            VesselState.Accepted => Mark.Passed,
+            VesselState.Shipped => Mark.Ended,
+            VesselState.Expended => Mark.Ended,
+            VesselState.Scrapped => Mark.Failed,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(ProcedureState state) =>
+        state switch
+        {
+            ProcedureState.Draft => Mark.Draft,
+            ProcedureState.Trial => Mark.Trial,
+            ProcedureState.Qualified => Mark.Ready,
+            ProcedureState.Released => Mark.Passed,
+            ProcedureState.Superseded or ProcedureState.Withdrawn => Mark.Ended,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(DesignState state) =>
+        state switch
+        {
+            DesignState.Draft => Mark.Draft,
+            DesignState.Released => Mark.Passed,
+            DesignState.Superseded => Mark.Ended,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(FindingState state) =>
+        state switch
+        {
+            FindingState.Open => Mark.Held,
+            FindingState.Disposed => Mark.InProgress,
+            FindingState.Closed => Mark.Ended,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(ToolState state) =>
+        state switch
+        {
+            ToolState.InStore => Mark.Waiting,
+            ToolState.InService => Mark.Ready,
+            ToolState.Held => Mark.Held,
+            ToolState.Retired => Mark.Ended,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(WeldRunState state) =>
+        state switch
+        {
+            WeldRunState.Running => Mark.InProgress,
+            WeldRunState.Ended => Mark.Passed,
+            WeldRunState.Interrupted => Mark.Failed,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(RuleStanding standing) => standing == RuleStanding.Holds ? Mark.Passed : Mark.Failed;
+
+    /// <summary>The shape of a test's verdict; none yet while readings are missing.</summary>
+    public static Mark Of(Verdict? verdict) =>
+        verdict switch
+        {
+            null => Mark.InProgress,
+            Verdict.Pass => Mark.Passed,
+            Verdict.Fail => Mark.Failed,
+            Verdict.Undecided => Mark.Undecided,
+            _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, null),
+        };
+}
