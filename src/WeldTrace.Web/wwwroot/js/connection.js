@@ -1,16 +1,17 @@
-// What the dialog "not connected" does. Entries are kept by drafts.js before any reload.
+// What the dialog "not connected" does. Its elements may be replaced when another layout is merged in, so everything is
+// listened for on the document; the framework's own event does not bubble, but it can be caught on its way down.
 const DialogId = "components-reconnect-modal";
+const dialogNow = () => document.getElementById(DialogId);
+const acts = {
+  "reconnect-again": reconnect,
+  "reconnect-resume": resume,
+  "reconnect-reload": () => location.reload(),
+};
 
 export function watchConnection() {
-  const dialog = document.getElementById(DialogId);
-  if (!dialog) {
-    return;
-  }
-  dialog.addEventListener("components-reconnect-state-changed", (event) => change(dialog, event.detail.state));
-  document.getElementById("reconnect-again").addEventListener("click", () => reconnect(dialog));
-  document.getElementById("reconnect-resume").addEventListener("click", () => resume(dialog));
-  document.getElementById("reconnect-reload").addEventListener("click", () => location.reload());
-  document.addEventListener("visibilitychange", () => visibility(dialog));
+  document.addEventListener("components-reconnect-state-changed", (event) => change(event.target, event.detail.state), true);
+  document.addEventListener("click", (event) => acts[event.target.id]?.(dialogNow()));
+  document.addEventListener("visibilitychange", visibility);
 }
 
 function change(dialog, state) {
@@ -25,9 +26,7 @@ function change(dialog, state) {
 
 async function reconnect(dialog) {
   try {
-    if (await Blazor.reconnect()) {
-      dialog.close();
-    } else if (await Blazor.resumeCircuit()) {
+    if ((await Blazor.reconnect()) || (await Blazor.resumeCircuit())) {
       dialog.close();
     } else {
       location.reload();
@@ -50,8 +49,9 @@ async function resume(dialog) {
 }
 
 // A sleeping tablet: pages whose whole state can be brought back say so by data-pause-when-hidden.
-async function visibility(dialog) {
-  if (!document.querySelector("[data-pause-when-hidden]")) {
+async function visibility() {
+  const dialog = dialogNow();
+  if (!dialog || !document.querySelector("[data-pause-when-hidden]")) {
     return;
   }
   if (document.visibilityState === "hidden") {

@@ -1,0 +1,16 @@
+using Bunit;
+using Microsoft.AspNetCore.Components.Forms;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace WeldTrace.Web.Tests.Components;
+
+/// <summary>A place to render one component, with a form token that is always the same.</summary>
+public abstract class ComponentTest : BunitContext
+{
+    protected ComponentTest() => Services.AddSingleton<AntiforgeryStateProvider, FixedToken>();
+
+    private sealed class FixedToken : AntiforgeryStateProvider
+    {
+        public override AntiforgeryRequestToken GetAntiforgeryToken() => new("token", "field");
+    }
+}
