@@ -60,7 +60,7 @@ public sealed class LadderDrawingTests : ComponentTest
 
         Assert.Equal(
             6,
-            chart.Planned.Split('M', 'L', StringSplitOptions.RemoveEmptyEntries).Length
+            chart.Planned.Split(['M', 'L'], StringSplitOptions.RemoveEmptyEntries).Length
         );
         Assert.StartsWith("M52 286", chart.Planned, StringComparison.Ordinal);
     }
