@@ -11,8 +11,14 @@ public static class Saving
     /// <summary>Code of a refusal that says that somebody else was faster.</summary>
     public const string LostRace = "lost-race";
 
+    private const string AnotherTest =
+        "Somebody else recorded a test of this step just now; open it and look first. Your entry is kept below.";
+
     private static readonly Dictionary<string, string> UniqueSentences = new()
     {
+        ["ix_leak_tests_one_unsigned"] = AnotherTest,
+        ["ix_pressure_tests_one_unsigned"] = AnotherTest,
+        ["ix_sections_one_unsigned"] = AnotherTest,
         ["ix_vessels_serial"] =
             "This serial number exists already; a serial is given once. Check the number.",
         ["ix_tools_mark"] = "This tool mark exists already; a mark is given once. Check the mark.",

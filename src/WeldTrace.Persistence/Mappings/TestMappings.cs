@@ -59,5 +59,10 @@ internal static class TestMapping
         builder.Property(t => t.Remark).HasMaxLength(TestRecord.LongestText);
         builder.Property(t => t.Withdrawal).IsJson();
         builder.HasIndex(t => t.VesselId);
+        builder
+            .HasIndex(t => new { t.VesselId, t.StepSequence })
+            .IsUnique()
+            .HasFilter("signed_at IS NULL AND withdrawal IS NULL")
+            .HasDatabaseName($"ix_{table}_one_unsigned");
     }
 }

@@ -541,6 +541,11 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_sections_vessel_id");
 
+                    b.HasIndex("VesselId", "StepSequence")
+                        .IsUnique()
+                        .HasDatabaseName("ix_sections_one_unsigned")
+                        .HasFilter("signed_at IS NULL AND withdrawal IS NULL");
+
                     b.ToTable("sections", (string)null);
                 });
 
@@ -668,6 +673,11 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_leak_tests_vessel_id");
 
+                    b.HasIndex("VesselId", "StepSequence")
+                        .IsUnique()
+                        .HasDatabaseName("ix_leak_tests_one_unsigned")
+                        .HasFilter("signed_at IS NULL AND withdrawal IS NULL");
+
                     b.ToTable("leak_tests", (string)null);
                 });
 
@@ -751,6 +761,11 @@ namespace WeldTrace.Persistence.Migrations
 
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_pressure_tests_vessel_id");
+
+                    b.HasIndex("VesselId", "StepSequence")
+                        .IsUnique()
+                        .HasDatabaseName("ix_pressure_tests_one_unsigned")
+                        .HasFilter("signed_at IS NULL AND withdrawal IS NULL");
 
                     b.ToTable("pressure_tests", (string)null);
                 });

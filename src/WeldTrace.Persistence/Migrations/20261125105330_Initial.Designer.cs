@@ -12,7 +12,7 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Persistence.Migrations
 {
     [DbContext(typeof(WeldTraceDbContext))]
-    [Migration("20261125104756_Initial")]
+    [Migration("20261125105330_Initial")]
     partial class Initial
     {
         /// <inheritdoc />
@@ -544,6 +544,11 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_sections_vessel_id");
 
+                    b.HasIndex("VesselId", "StepSequence")
+                        .IsUnique()
+                        .HasDatabaseName("ix_sections_one_unsigned")
+                        .HasFilter("signed_at IS NULL AND withdrawal IS NULL");
+
                     b.ToTable("sections", (string)null);
                 });
 
@@ -671,6 +676,11 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_leak_tests_vessel_id");
 
+                    b.HasIndex("VesselId", "StepSequence")
+                        .IsUnique()
+                        .HasDatabaseName("ix_leak_tests_one_unsigned")
+                        .HasFilter("signed_at IS NULL AND withdrawal IS NULL");
+
                     b.ToTable("leak_tests", (string)null);
                 });
 
@@ -754,6 +764,11 @@ namespace WeldTrace.Persistence.Migrations
 
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_pressure_tests_vessel_id");
+
+                    b.HasIndex("VesselId", "StepSequence")
+                        .IsUnique()
+                        .HasDatabaseName("ix_pressure_tests_one_unsigned")
+                        .HasFilter("signed_at IS NULL AND withdrawal IS NULL");
 
                     b.ToTable("pressure_tests", (string)null);
                 });

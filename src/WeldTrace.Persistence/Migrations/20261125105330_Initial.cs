@@ -890,6 +890,14 @@ namespace WeldTrace.Persistence.Migrations
             );
 
             migrationBuilder.CreateIndex(
+                name: "ix_leak_tests_one_unsigned",
+                table: "leak_tests",
+                columns: new[] { "vessel_id", "step_sequence" },
+                unique: true,
+                filter: "signed_at IS NULL AND withdrawal IS NULL"
+            );
+
+            migrationBuilder.CreateIndex(
                 name: "ix_leak_tests_vessel_id",
                 table: "leak_tests",
                 column: "vessel_id"
@@ -932,6 +940,14 @@ namespace WeldTrace.Persistence.Migrations
             );
 
             migrationBuilder.CreateIndex(
+                name: "ix_pressure_tests_one_unsigned",
+                table: "pressure_tests",
+                columns: new[] { "vessel_id", "step_sequence" },
+                unique: true,
+                filter: "signed_at IS NULL AND withdrawal IS NULL"
+            );
+
+            migrationBuilder.CreateIndex(
                 name: "ix_pressure_tests_vessel_id",
                 table: "pressure_tests",
                 column: "vessel_id"
@@ -950,6 +966,14 @@ namespace WeldTrace.Persistence.Migrations
                 column: "number",
                 unique: true,
                 filter: "state = 'Released'"
+            );
+
+            migrationBuilder.CreateIndex(
+                name: "ix_sections_one_unsigned",
+                table: "sections",
+                columns: new[] { "vessel_id", "step_sequence" },
+                unique: true,
+                filter: "signed_at IS NULL AND withdrawal IS NULL"
             );
 
             migrationBuilder.CreateIndex(
