@@ -20,7 +20,9 @@ public static class Routes
     public const string ToolDesigns = "/tools/designs";
     public const string NewToolDesign = "/tools/designs/new";
     public const string Tests = "/tests";
+    public const string TestsCsv = "/tests.csv";
     public const string Findings = "/findings";
+    public const string FindingsCsv = "/findings.csv";
     public const string Equipment = "/equipment";
     public const string NewMachine = "/equipment/machines/new";
     public const string MaterialLots = "/equipment/material";
@@ -35,6 +37,18 @@ public static class Routes
 
     public static string Step(string serial, int sequence) =>
         FormattableString.Invariant($"{Vessel(serial)}/steps/{sequence}");
+
+    public static string LeakStep(string serial, int sequence) =>
+        FormattableString.Invariant($"{Vessel(serial)}/leak/{sequence}");
+
+    public static string PressureStep(string serial, int sequence) =>
+        FormattableString.Invariant($"{Vessel(serial)}/pressure/{sequence}");
+
+    public static string SectionStep(string serial, int sequence) =>
+        FormattableString.Invariant($"{Vessel(serial)}/section/{sequence}");
+
+    public static string SignOffStep(string serial, int sequence) =>
+        FormattableString.Invariant($"{Vessel(serial)}/sign-off/{sequence}");
 
     public static string Traveler(string serial) => $"{Vessel(serial)}/traveler.pdf";
 
