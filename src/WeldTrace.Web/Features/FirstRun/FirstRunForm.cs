@@ -1,4 +1,3 @@
-
 namespace WeldTrace.Web.Features.FirstRun;
 
 public sealed class FirstRunForm

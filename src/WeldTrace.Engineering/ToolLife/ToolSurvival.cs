@@ -1,0 +1,92 @@
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Engineering.Statistics;
+
+namespace WeldTrace.Engineering.ToolLife;
+
+/// <summary>
+/// Chances of survival from a fitted life. Bounds by the delta method: for R(t) on <c>u = β·ln(t/η)</c>, for quantiles on ln t_p, for the
+/// next length on <c>w = ln(H(t + x) − H(t))</c>, H = (t/η)^β. As in Meeker and Escobar 1998 (from memory), checked on published data.
+/// </summary>
+public sealed class ToolSurvival
+{
+    private readonly CensoredWeibull _fit;
+
+    internal ToolSurvival(CensoredWeibull fit) => _fit = fit;
+
+    /// <summary>Probability that a new tool survives a length, zero or more.</summary>
+    public double Reliability(Length length) => Math.Exp(-Hazard(length.Metres));
+
+    /// <summary>Two-sided interval of <see cref="Reliability"/>; the length is above zero.</summary>
+    public Interval ReliabilityInterval(Length length, double confidence)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(length.Metres, nameof(length));
+        var u = _fit.Reduced(length.Metres);
+        var width = TwoSided(confidence) * StandardError(-_fit.Shape, u);
+        return new(Math.Exp(-Math.Exp(u + width)), Math.Exp(-Math.Exp(u - width)), confidence);
+    }
+
+    /// <summary>Length by which the given part of the tools has failed: η·(−ln(1 − p))^(1/β).</summary>
+    /// <param name="failedPart">p, between 0 and 1.</param>
+    public Length Quantile(double failedPart) =>
+        Length.FromMetres(_fit.Scale * Math.Exp(LogHazardOf(failedPart) / _fit.Shape));
+
+    /// <summary>One-sided lower bound of <see cref="Quantile"/>.</summary>
+    /// <param name="failedPart">p, between 0 and 1.</param>
+    /// <param name="confidence">One-sided, between 0 and 1.</param>
+    public Length QuantileLowerBound(double failedPart, double confidence)
+    {
+        var error = StandardError(1, -LogHazardOf(failedPart) / _fit.Shape);
+        return Quantile(failedPart) * Math.Exp(-OneSided(confidence) * error);
+    }
+
+    /// <summary>Probability that a tool that has done <paramref name="used"/> survives <paramref name="next"/> more.</summary>
+    public double Conditional(Length used, Length next)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(next.Metres, nameof(next));
+        return Math.Exp(Hazard(used.Metres) - Hazard(used.Metres + next.Metres));
+    }
+
+    /// <summary>One-sided lower bound of <see cref="Conditional"/>; the next length is above zero.</summary>
+    public double ConditionalLowerBound(Length used, Length next, double confidence)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(next.Metres, nameof(next));
+        var (before, after) = (Hazard(used.Metres), Hazard(used.Metres + next.Metres));
+        var bendBefore = before > 0 ? before * Math.Log(before) : 0;
+        var slope = ((after * Math.Log(after)) - bendBefore) / (after - before);
+        var w = Math.Log(after - before);
+        return Math.Exp(-Math.Exp(w + (OneSided(confidence) * StandardError(-_fit.Shape, slope))));
+    }
+
+    /// <summary>Length that a used tool survives with the wanted probability: η·((t/η)^β − ln Rc)^(1/β) − t.</summary>
+    /// <param name="used">What it has done, zero or more.</param>
+    /// <param name="wantedReliability">Rc, between 0 and 1.</param>
+    public Length FurtherLife(Length used, double wantedReliability)
+    {
+        NormalQuantile.RequireProbability(wantedReliability, nameof(wantedReliability));
+        var hazard = Hazard(used.Metres) - Math.Log(wantedReliability);
+        return Length.FromMetres((_fit.Scale * Math.Pow(hazard, 1 / _fit.Shape)) - used.Metres);
+    }
+
+    private static double TwoSided(double confidence) =>
+        NormalQuantile.TwoSided(NormalQuantile.RequireProbability(confidence, nameof(confidence)));
+
+    private static double OneSided(double confidence) =>
+        NormalQuantile.Of(NormalQuantile.RequireProbability(confidence, nameof(confidence)));
+
+    private static double LogHazardOf(double failedPart) =>
+        Math.Log(-Math.Log(1 - NormalQuantile.RequireProbability(failedPart, nameof(failedPart))));
+
+    private double Hazard(double metres)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(metres);
+        return Math.Pow(metres / _fit.Scale, _fit.Shape);
+    }
+
+    /// <summary>Standard error of a function with these slopes in ln η and ln β.</summary>
+    private double StandardError(double bySlopeOfLogScale, double bySlopeOfLogShape) =>
+        Math.Sqrt(
+            (bySlopeOfLogScale * bySlopeOfLogScale * _fit.VarianceLogScale)
+                + (2 * bySlopeOfLogScale * bySlopeOfLogShape * _fit.CovarianceLog)
+                + (bySlopeOfLogShape * bySlopeOfLogShape * _fit.VarianceLogShape)
+        );
+}

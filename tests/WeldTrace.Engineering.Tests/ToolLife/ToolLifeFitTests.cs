@@ -1,0 +1,133 @@
+using CsCheck;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Engineering.ToolLife;
+
+namespace WeldTrace.Engineering.Tests.ToolLife;
+
+public sealed class ToolLifeFitTests
+{
+    [Fact]
+    public void Fit_OneFailure_RefusesAndNamesTheAlternative()
+    {
+        var result = ToolLifeFit.Fit([Failed(10), Running(12), Running(8)]);
+        Assert.Equal(RefusalReason.TooFewData, Assert.Single(result.Refusals).Reason);
+    }
+
+    [Fact]
+    public void Fit_NoUse_Refuses() =>
+        Assert.Contains(
+            ToolLifeFit.Fit([Failed(0), Failed(12)]).Refusals,
+            refusal => refusal.Where == "shortest use"
+        );
+
+    [Fact]
+    public void Fit_EmptyList_Refuses() => Assert.True(ToolLifeFit.Fit([]).IsRefused);
+
+    [Fact]
+    public void Fit_FewFailures_SaysThatBoundsAreRough()
+    {
+        var fit = ToolLifeFit.Fit([Failed(10), Failed(14), Running(12), Running(15)]).Value;
+        Assert.False(fit.Working.Validity.IsWithin);
+        Assert.True(fit.IsExtrapolated(Length.FromMetres(16)));
+        Assert.False(fit.IsExtrapolated(Length.FromMetres(12)));
+    }
+
+    [Fact]
+    public void Fit_PublishedData_ReportsStepsAndResidual()
+    {
+        var solution = LifeData.Fit("NIST_8_4_1_3").ShapeSolution;
+        Assert.InRange(solution.Iterations, 1, 100);
+        Assert.InRange(solution.Residual, 0, 1e-12);
+    }
+
+    [Fact]
+    public void Fit_ScaledLengths_ScalesTheLifeAndKeepsTheShape() =>
+        Gen.Select(Gen.Double[1, 100].Array[5, 20], Gen.Double[0.01, 1000])
+            .Sample(
+                (lengths, factor) =>
+                {
+                    var one = ToolLifeFit.Fit([.. lengths.Select(Failed)]).Value;
+                    var other = ToolLifeFit
+                        .Fit([.. lengths.Select(length => Failed(length * factor))])
+                        .Value;
+                    Assert.Equal(1, other.Shape / one.Shape, 8);
+                    Assert.Equal(factor, other.Scale / one.Scale, factor * 1e-8);
+                },
+                iter: 100
+            );
+
+    [Fact]
+    public void Survival_ShapeOne_ForgetsWhatTheToolHasDone() =>
+        Gen.Select(Gen.Double[0.1, 50], Gen.Double[0.1, 50], Gen.Double[5, 50])
+            .Sample(
+                (used, next, scale) =>
+                {
+                    var exponential = new ToolSurvivalOfShapeOne(scale);
+                    var fitted = exponential.Fit();
+                    Assert.Equal(1, fitted.Shape, 9);
+                    Assert.Equal(
+                        Math.Exp(-next / fitted.Scale.Metres),
+                        fitted.Survival.Conditional(
+                            Length.FromMetres(used),
+                            Length.FromMetres(next)
+                        ),
+                        9
+                    );
+                },
+                iter: 100
+            );
+
+    [Fact]
+    public void Survival_LongerUse_IsLessLikely() =>
+        Gen.Select(Gen.Double[1, 40000], Gen.Double[1, 20000])
+            .Sample(
+                (length, more) =>
+                {
+                    var survival = LifeData.Fit("SHOCK_ABSORBER").Survival;
+                    var (near, far) = (Length.FromMetres(length), Length.FromMetres(length + more));
+                    Assert.True(survival.Reliability(far) <= survival.Reliability(near));
+                    var interval = survival.ReliabilityInterval(near, 0.9);
+                    Assert.InRange(survival.Reliability(near), interval.Lower, interval.Upper);
+                    Assert.True(
+                        survival.ConditionalLowerBound(near, far, 0.95)
+                            <= survival.Conditional(near, far)
+                    );
+                }
+            );
+
+    [Fact]
+    public void FurtherLife_WantedReliability_IsKeptExactly() =>
+        Gen.Select(Gen.Double[0, 30000], Gen.Double[0.5, 0.999])
+            .Sample(
+                (used, wanted) =>
+                {
+                    var survival = LifeData.Fit("SHOCK_ABSORBER").Survival;
+                    var next = survival.FurtherLife(Length.FromMetres(used), wanted);
+                    Assert.Equal(wanted, survival.Conditional(Length.FromMetres(used), next), 9);
+                }
+            );
+
+    private static LifeRecord Failed(double metres) => new(Length.FromMetres(metres), true);
+
+    private static LifeRecord Running(double metres) => new(Length.FromMetres(metres), false);
+
+    /// <summary>Two failures at t1 and t2 whose fitted shape is exactly one, found by bisection on t2/t1.</summary>
+    private sealed class ToolSurvivalOfShapeOne(double scale)
+    {
+        public ToolLifeFit Fit()
+        {
+            var (low, high) = (1.5, 1e4);
+            for (var step = 0; step < 200; step++)
+            {
+                var middle = (low + high) / 2;
+                var shape = Of(middle).Shape;
+                (low, high) = shape > 1 ? (middle, high) : (low, middle);
+            }
+
+            return Of((low + high) / 2);
+        }
+
+        private ToolLifeFit Of(double ratio) =>
+            ToolLifeFit.Fit([Failed(scale), Failed(scale * ratio)]).Value;
+    }
+}
