@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Ledger;
+using WeldTrace.Verify.Zip;
 
 namespace WeldTrace.Verify;
 

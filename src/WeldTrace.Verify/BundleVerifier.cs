@@ -1,5 +1,5 @@
-using System.IO.Compression;
 using WeldTrace.Domain.Ledger;
+using WeldTrace.Verify.Zip;
 
 namespace WeldTrace.Verify;
 
@@ -29,35 +29,30 @@ public static class BundleVerifier
         {
             problems.Add(ProblemKind.Refused, refusal.Path, refusal.Message);
         }
-        catch (Exception error) when (error is InvalidDataException or EndOfStreamException)
-        {
-            problems.Add(ProblemKind.Refused, "", "The ZIP is damaged: " + error.Message);
-        }
         return new BundleReport { Problems = problems.All };
     }
 
     private static BundleContents? Unpack(Stream zip, BundleLimits limits, ProblemList problems)
     {
-        ZipEnd.Check(zip, limits);
-        zip.Position = 0;
-        using var archive = new ZipArchive(zip, ZipArchiveMode.Read, leaveOpen: true);
-        var entries = ZipNames.Check(archive.Entries, problems);
+        var directory = ZipEnd.Find(zip, limits);
+        var items = ZipItems.Read(zip, directory);
+        ZipNames.Check(items, problems);
         if (problems.All.Count > 0)
         {
             return null;
         }
         var contents = new BundleContents();
-        var unpacker = new Unpacker(limits);
-        foreach (var entry in entries)
+        var unpacker = new Unpacker(zip, limits);
+        foreach (var item in ZipLayout.Check(zip, items, directory).Where(item => !item.IsFolder))
         {
-            contents.Paths.Add(entry.FullName);
-            Unpack(entry, unpacker, contents, problems);
+            contents.Paths.Add(item.Name);
+            Unpack(item, unpacker, contents, problems);
         }
         return contents;
     }
 
     private static void Unpack(
-        ZipArchiveEntry entry,
+        ZipItem item,
         Unpacker unpacker,
         BundleContents contents,
         ProblemList problems
@@ -65,13 +60,12 @@ public static class BundleVerifier
     {
         try
         {
-            var keep = BundleContents.IsDocument(entry.FullName);
-            contents.Add(unpacker.Unpack(entry, keep), problems);
+            var keep = BundleContents.IsDocument(item.Name);
+            contents.Add(unpacker.Unpack(item, keep), problems);
         }
-        catch (Exception error)
-            when (error is InvalidDataException or EndOfStreamException or NotSupportedException)
+        catch (InvalidDataException error)
         {
-            problems.Add(ProblemKind.Unreadable, entry.FullName, error.Message);
+            problems.Add(ProblemKind.Unreadable, item.Name, error.Message);
         }
     }
 

@@ -52,8 +52,9 @@ internal static class SignatureCheck
             problems.Add(
                 ProblemKind.Signature,
                 BundlePaths.SiteKey,
-                "This key signed neither manifest.json nor ledger/checkpoint.json: the key, or both"
-                    + " documents or their signatures, were changed."
+                "This key signed neither manifest.json (manifest.sig) nor ledger/checkpoint.json"
+                    + " (ledger/checkpoint.sig): the key, or both documents or their signatures, were"
+                    + " changed."
             );
         }
         else if (

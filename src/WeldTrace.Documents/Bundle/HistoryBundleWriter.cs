@@ -22,14 +22,29 @@ public static class HistoryBundleWriter
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(key);
         RequireSigned(input.Checkpoint, key);
-        await using var zip = await ZipArchive.CreateAsync(
-            target,
-            ZipArchiveMode.Create,
-            leaveOpen: true,
-            entryNameEncoding: null,
-            cancellation
-        );
-        var archive = new BundleArchive(zip);
+        await using var stream = new DeferringStream(target);
+        await using (
+            var zip = await ZipArchive.CreateAsync(
+                stream,
+                ZipArchiveMode.Create,
+                leaveOpen: true,
+                entryNameEncoding: null,
+                cancellation
+            )
+        )
+        {
+            await AddAllAsync(new BundleArchive(zip), input, key, cancellation);
+        }
+        await stream.FlushAsync(cancellation);
+    }
+
+    private static async Task AddAllAsync(
+        BundleArchive archive,
+        HistoryBundleInput input,
+        SiteKey key,
+        CancellationToken cancellation
+    )
+    {
         await AddDocumentsAsync(archive, input, key, cancellation);
         await AddRecordsAsync(archive, input, cancellation);
         await AddLedgerAsync(archive, input, cancellation);

@@ -1,4 +1,4 @@
-namespace WeldTrace.Verify;
+namespace WeldTrace.Verify.Zip;
 
 /// <summary>One file as it came out of the ZIP.</summary>
 /// <param name="Path">Path inside the bundle.</param>
