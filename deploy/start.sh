@@ -76,7 +76,14 @@ done
 cd "$published"
 export ASPNETCORE_ENVIRONMENT=${ASPNETCORE_ENVIRONMENT:-Production}
 export ASPNETCORE_URLS=http://$listen:$port Database__Folder=$data Demo=$demo
-dotnet WeldTrace.Web.dll &
+# What a person who starts it needs to see, and no more; Logging__LogLevel__Default=Debug shows all that is hidden.
+quiet=(
+    Logging__LogLevel__Microsoft=Warning
+    Logging__LogLevel__Microsoft.AspNetCore.DataProtection=Error
+    Logging__LogLevel__Microsoft.Extensions.Hosting.Internal.Host=Critical
+)
+[ -z "${Logging__LogLevel__Default:-}" ] || quiet=()
+env "${quiet[@]}" dotnet WeldTrace.Web.dll &
 web=$!
 trap 'kill -TERM "$web" 2>/dev/null || true' INT TERM HUP
 

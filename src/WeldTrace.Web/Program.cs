@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Identity;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Accounts;
+using WeldTrace.Persistence.PrivateServer;
 using WeldTrace.Web;
 using WeldTrace.Web.Demo;
 using WeldTrace.Web.Features;
@@ -45,4 +46,13 @@ app.MapPost(
 );
 app.MapFeatures();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
-await app.RunAsync();
+try
+{
+    await app.RunAsync();
+    return 0;
+}
+catch (DatabaseStartException refusal)
+{
+    await Console.Error.WriteLineAsync(refusal.Message);
+    return 1;
+}

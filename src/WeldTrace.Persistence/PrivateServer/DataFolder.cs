@@ -50,6 +50,20 @@ internal sealed class DataFolder : IDisposable
         }
     }
 
+    /// <summary>The folder of the keys of sessions, closed to other accounts although its parent can be walked.</summary>
+    public static void MakeKeysFolder(string path)
+    {
+        try
+        {
+            var keys = Directory.CreateDirectory(In(path, "keys"));
+            PrivateFile.SetMode(keys.FullName, PrivateFile.OwnerFolder);
+        }
+        catch (Exception cause) when (cause is IOException or UnauthorizedAccessException)
+        {
+            throw Explain(path, cause);
+        }
+    }
+
     /// <summary>Turns a fault of the file system into a message that says how to mend it.</summary>
     public static DatabaseStartException Explain(string path, Exception cause) =>
         cause switch

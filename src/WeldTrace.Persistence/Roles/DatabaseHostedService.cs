@@ -18,6 +18,17 @@ internal sealed class DatabaseHostedService(
 
     public async Task StartAsync(CancellationToken cancellationToken)
     {
+        await ConnectAsync(cancellationToken);
+        DataFolder.MakeKeysFolder(settings.Folder);
+    }
+
+    public Task StopAsync(CancellationToken cancellationToken) =>
+        _server?.StopAsync() ?? Task.CompletedTask;
+
+    public ValueTask DisposeAsync() => _server?.DisposeAsync() ?? ValueTask.CompletedTask;
+
+    private async Task ConnectAsync(CancellationToken cancellationToken)
+    {
         if (settings.Owner is not null)
         {
             var logger = loggers.CreateLogger<DatabaseHostedService>();
@@ -32,9 +43,4 @@ internal sealed class DatabaseHostedService(
         await _server.StartAsync(cancellationToken);
         ready.Set(await PrivateDatabase.EnsureAsync(_server, cancellationToken));
     }
-
-    public Task StopAsync(CancellationToken cancellationToken) =>
-        _server?.StopAsync() ?? Task.CompletedTask;
-
-    public ValueTask DisposeAsync() => _server?.DisposeAsync() ?? ValueTask.CompletedTask;
 }

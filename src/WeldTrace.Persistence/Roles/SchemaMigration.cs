@@ -1,4 +1,6 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
 using Npgsql;
 using WeldTrace.Persistence.PrivateServer;
 
@@ -21,14 +23,23 @@ public static class SchemaMigration
     {
         context.Database.SetConnectionString(connections.Owner);
         await using var turn = await TakeTurnAsync(connections.Owner, cancellation);
-        await RequireKnownMigrationsAsync(context, connections, cancellation);
-        await context.Database.MigrateAsync(cancellation);
-        await TableGrants.ApplyAsync(
-            connections,
-            SchemasOf(context),
-            appendOnlyTables,
-            cancellation
-        );
+        try
+        {
+            // Without this, a first start logs a failed query that is no fault.
+            await context.GetService<IHistoryRepository>().CreateIfNotExistsAsync(cancellation);
+            await RequireKnownMigrationsAsync(context, connections, cancellation);
+            await context.Database.MigrateAsync(cancellation);
+            await TableGrants.ApplyAsync(
+                connections,
+                SchemasOf(context),
+                appendOnlyTables,
+                cancellation
+            );
+        }
+        catch (PostgresException full) when (full.SqlState == PostgresErrorCodes.DiskFull)
+        {
+            throw DatabaseStartException.NoSpaceLeft(connections.ToString(), full);
+        }
     }
 
     private static async Task<NpgsqlConnection> TakeTurnAsync(

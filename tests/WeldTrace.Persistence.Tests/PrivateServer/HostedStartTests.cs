@@ -31,6 +31,10 @@ public sealed class HostedStartTests(PreparedFolder prepared) : IClassFixture<Pr
                 Cancellation
             )
         );
+        Assert.Equal(
+            UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute,
+            OperatingSystem.IsLinux() ? File.GetUnixFileMode(Path.Combine(folder.Path, "keys")) : 0
+        );
         var health = host.Services.GetRequiredService<HealthCheckService>();
         Assert.Equal(HealthStatus.Healthy, (await health.CheckHealthAsync(Cancellation)).Status);
         await host.StopAsync(Cancellation);
