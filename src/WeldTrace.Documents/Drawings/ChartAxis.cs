@@ -31,7 +31,8 @@ internal sealed class ChartAxis
         var last = Math.Floor((_to / Step) + 1e-9);
         for (var i = first; i <= last; i++)
         {
-            var value = i * Step;
+            // Adding zero takes the sign from a negative zero.
+            var value = (i * Step) + 0.0;
             yield return (value, value.ToString(_format, CultureInfo.InvariantCulture));
         }
     }

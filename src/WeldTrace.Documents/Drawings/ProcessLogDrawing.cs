@@ -7,7 +7,7 @@ internal sealed class ProcessLogDrawing(ProcessLogPlot plot) : Drawing
 {
     private const double PanelHeight = 56;
     private const double PanelGap = 15;
-    private const double HeadRoom = 12;
+    private const double HeadRoom = 19;
     private const double FootRoom = 22;
     private const double LabelRoom = 34;
 
@@ -46,28 +46,34 @@ internal sealed class ProcessLogDrawing(ProcessLogPlot plot) : Drawing
     {
         for (var i = 0; i < plot.Phases.Count; i++)
         {
-            var phase = plot.Phases[i];
-            var from = time.At(phase.From.TotalSeconds);
-            var to = time.At(phase.To.TotalSeconds);
-            if (i % 2 == 0)
+            var from = time.At(plot.Phases[i].From.TotalSeconds);
+            var width = time.At(plot.Phases[i].To.TotalSeconds) - from;
+            if (i % 2 == 0 && width > 0)
             {
-                surface.Rectangle(
-                    from,
-                    HeadRoom,
-                    Math.Max(0, to - from),
-                    bottom - HeadRoom,
-                    Tone.Tint
-                );
+                surface.Rectangle(from, HeadRoom, width, bottom - HeadRoom, Tone.Tint);
             }
 
             surface.Line(new Spot(from, 1), new Spot(from, bottom), 0.35, Tone.Rule);
-            surface.Text(
-                phase.Name,
-                new Spot(from + 2, 6),
-                Styles.Drawing,
-                room: Math.Max(8, to - from - 3)
-            );
         }
+
+        foreach (var phase in plot.Phases)
+        {
+            var from = time.At(phase.From.TotalSeconds);
+            DrawPhaseName(surface, phase.Name, from, time.At(phase.To.TotalSeconds) - from);
+        }
+    }
+
+    // The name of a short phase stands one row lower, over the line of the next phase.
+    private static void DrawPhaseName(Surface surface, string name, double from, double width)
+    {
+        var own = Styles.Drawing.Width(name);
+        var fits = own < width - 3;
+        if (!fits)
+        {
+            surface.Rectangle(from + 1, 10, own + 2, 8, Tone.Paper);
+        }
+
+        surface.Text(name, new Spot(from + 2, fits ? 5 : 14), Styles.Drawing);
     }
 
     private static void DrawTime(Surface surface, ChartAxis time, double bottom, double width)

@@ -8,7 +8,7 @@ namespace WeldTrace.Documents.Drawings;
 /// </summary>
 internal sealed class RadialScale
 {
-    private const double NarrowestBand = 15;
+    private const double NarrowestBand = 24;
     private const double WidestShare = 0.62;
 
     private readonly double _fromMillimetres;

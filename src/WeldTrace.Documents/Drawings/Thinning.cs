@@ -1,6 +1,6 @@
 namespace WeldTrace.Documents.Drawings;
 
-/// <summary>Reduces a channel to first, least, greatest and last sample of each bin, so that no extreme is lost.</summary>
+/// <summary>Reduces a channel to the least and the greatest sample of each bin, so that no extreme is lost.</summary>
 internal static class Thinning
 {
     /// <summary>Runs of (time, value); a gap of missing samples parts two runs.</summary>
@@ -59,17 +59,14 @@ internal static class Thinning
             last = i;
         }
 
-        Span<int> chosen = [first, Math.Min(least, greatest), Math.Max(least, greatest), last];
-        var previous = -1;
-        foreach (var i in chosen)
+        run.Add(Sample(Math.Min(least, greatest)));
+        if (least != greatest)
         {
-            if (i != previous)
-            {
-                run.Add((times[i], values[i]));
-                previous = i;
-            }
+            run.Add(Sample(Math.Max(least, greatest)));
         }
 
         return last + 1;
+
+        (double, double) Sample(int i) => (times[i], values[i]);
     }
 }

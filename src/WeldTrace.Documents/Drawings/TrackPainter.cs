@@ -12,9 +12,10 @@ internal sealed class TrackPainter(
     int index
 )
 {
-    private const double ToolAngle = 128;
+    private const double ToolAngle = 120;
     private const double SideAngle = 74;
-    private const double Between = 34;
+    private const double BetweenTools = 95;
+    private const double BetweenSides = 26;
 
     private readonly double _radius = scale.Of(track.TrackRadius);
     private readonly double _halfBand = (scale.Outer(track) - scale.Inner(track)) / 2;
@@ -26,9 +27,9 @@ internal sealed class TrackPainter(
         surface.Circle(centre, _radius, 0.7);
         DrawOverlap();
         DrawEnds(isOuterHalf);
-        DrawTool(ToolAngle + (index * Between));
-        DrawSides(SideAngle - (index * Between * 0.75));
-        DrawSides(SideAngle + 180 + (index * Between * 0.75));
+        DrawTool(ToolAngle + (index * BetweenTools));
+        DrawSides(SideAngle - (index * BetweenSides));
+        DrawSides(SideAngle + 180 + (index * BetweenSides));
         DrawName(isOuterHalf);
     }
 
@@ -90,19 +91,21 @@ internal sealed class TrackPainter(
     private void Letters(WeldSide side, double radius, double degrees)
     {
         var letters = side == WeldSide.Advancing ? "AS" : "RS";
-        surface.Text(
-            letters,
-            centre.Polar(radius, degrees),
-            Styles.DrawingStrong,
-            TextAnchor.Middle
-        );
+        var at = centre.Polar(radius, degrees);
+        surface.Disc(at, 5.4, Tone.Paper);
+        surface.Text(letters, at, Styles.DrawingStrong, TextAnchor.Middle);
     }
 
     private void DrawName(bool isOuterHalf)
     {
         var edge = isOuterHalf ? _radius + _halfBand + 8 : _radius - _halfBand - 9;
-        var at = centre.Polar(edge, ToolAngle + (index * Between));
-        var anchor = isOuterHalf ? TextAnchor.Left : TextAnchor.Middle;
+        var at = centre.Polar(edge, ToolAngle + (index * BetweenTools));
+        var anchor = (isOuterHalf, at.X >= centre.X) switch
+        {
+            (true, true) => TextAnchor.Left,
+            (true, false) => TextAnchor.Right,
+            _ => TextAnchor.Middle,
+        };
         surface.Text($"pass {track.Name}", at, Styles.DrawingStrong, anchor);
     }
 }

@@ -1,5 +1,6 @@
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
+using PdfSharp.Pdf.Annotations;
 using PdfSharp.UniversalAccessibility;
 
 namespace WeldTrace.Documents.Layout;
@@ -53,7 +54,9 @@ internal sealed class Canvas
 
     public void Figure(string alternativeText, Area area, Action draw)
     {
-        var box = new XRect(area.X, area.Y, area.Width, area.Height);
+        // The box is written as it is given, so it counts upwards from the foot of the page.
+        var foot = PageGeometry.Height - area.Bottom;
+        var box = new XRect(area.X, foot, area.Width, area.Height);
         var alternative = PrintableText.OnOneLine(alternativeText, Typefaces.Regular);
         _structure.BeginElement(PdfIllustrationElementTag.Figure, alternative, box);
         draw();
@@ -92,12 +95,14 @@ internal sealed class Canvas
     public void Disc(double x, double y, double radius, Tone tone) =>
         Graphics.DrawEllipse(Ink.Brush(tone), x - radius, y - radius, 2 * radius, 2 * radius);
 
-    public void Link(Area area, string address)
+    /// <summary>Draws inside a link to a web address.</summary>
+    public void Link(Area area, string address, Action draw)
     {
         var world = new XRect(area.X, area.Y, area.Width, area.Height);
         var box = new PdfRectangle(Graphics.Transformer.WorldToDefaultPage(world));
-        var link = PdfSharp.Pdf.Annotations.PdfLinkAnnotation.CreateWebLink(box, address);
-        _structure.BeginElement(link, address);
+        _structure.BeginElement(PdfLinkAnnotation.CreateWebLink(box, address), address);
+        draw();
+        _structure.End();
     }
 
     private XFont Font(TextStyle style)

@@ -64,7 +64,7 @@ internal sealed class Flow
     {
         var height = 0.0;
         var i = first;
-        while (i < blocks.Count - 1 && blocks[i].KeepsWithNext)
+        while (i < blocks.Count - 1 && blocks[i].KeepsWithNext && height < PageGeometry.TextHeight)
         {
             height += blocks[i].Height(Width);
             height += Math.Max(blocks[i].SpaceAfter, blocks[i + 1].SpaceBefore);

@@ -16,12 +16,17 @@ internal static class Grid
 {
     private const double LabelShare = 0.36;
 
-    public static Table Of(IEnumerable<GridItem> items, int pairs = 2, bool struck = false)
+    public static Table Of(
+        IEnumerable<GridItem> items,
+        int pairs = 2,
+        bool struck = false,
+        bool keepsWithNext = false
+    )
     {
         var rows = items
             .Chunk(pairs)
             .Select(row => new TableRow([.. row.SelectMany(Cells)]) { Struck = struck });
-        return new Table([.. Columns(pairs)], [.. rows], TableLook.Plain);
+        return new Table([.. Columns(pairs)], [.. rows], TableLook.Plain, keepsWithNext);
     }
 
     private static IEnumerable<TableColumn> Columns(int pairs)

@@ -76,6 +76,11 @@ internal static class LineBreaker
             fitting = Math.Max(1, fitting);
             var good = rest[..fitting].LastIndexOfAny(GoodEnds) + 1;
             var cut = good > fitting / 2 ? good : fitting;
+            if (cut == rest.Length)
+            {
+                break;
+            }
+
             lines.Add(Finished(rest[..cut].ToString()));
             rest = rest[cut..];
         }

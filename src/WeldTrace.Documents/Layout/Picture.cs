@@ -6,7 +6,12 @@ namespace WeldTrace.Documents.Layout;
 /// <summary>A photograph with its caption; a file that cannot be printed is said so in its place.</summary>
 internal sealed class Picture(Photograph photograph, double highest = 240) : Block
 {
-    private const long MostPixels = 60_000_000;
+    // A PNG is decoded and packed again by the library; a JPEG is copied as it is.
+    private const long MostPngPixels = 16_000_000;
+    private const string Unreadable =
+        "The photograph is not printed: its file is no readable JPEG or PNG picture.";
+    private const string TooLarge =
+        "The photograph is not printed: it is too large. It is kept with the record.";
     private const double NoticeHeight = 26;
 
     private readonly PictureHeader? _header = PictureHeader.TryRead(photograph.Content.Span);
@@ -41,7 +46,7 @@ internal sealed class Picture(Photograph photograph, double highest = 240) : Blo
 
     private (double Width, double Height) Size(double width)
     {
-        if (_header is null)
+        if (_header is null || IsTooLarge)
         {
             return (width, NoticeHeight);
         }
@@ -50,9 +55,12 @@ internal sealed class Picture(Photograph photograph, double highest = 240) : Blo
         return (_header.UprightWidth * scale, _header.UprightHeight * scale);
     }
 
+    private bool IsTooLarge =>
+        _header is { IsPng: true } && (long)_header.Width * _header.Height > MostPngPixels;
+
     private XImage? Open()
     {
-        if (_header is null || (long)_header.Width * _header.Height > MostPixels)
+        if (_header is null || IsTooLarge)
         {
             return null;
         }
@@ -68,10 +76,8 @@ internal sealed class Picture(Photograph photograph, double highest = 240) : Blo
         }
     }
 
-    private static void DrawRefusal(Canvas canvas, Area frame)
+    private void DrawRefusal(Canvas canvas, Area frame)
     {
-        const string Message = "The photograph cannot be printed: the file is no readable picture.";
-        var state = new StateMark(Message, MarkShape.Triangle);
         canvas.Decoration(() =>
             canvas.Rule(frame.X, frame.Y, frame.Right, frame.Y, 0.4, Tone.Rule)
         );
@@ -79,10 +85,11 @@ internal sealed class Picture(Photograph photograph, double highest = 240) : Blo
             PdfBlockLevelElementTag.Paragraph,
             () =>
             {
-                StateText.DrawShape(canvas, state.Shape, Styles.Body, frame.X, frame.Y + 6);
-                var x = frame.X + StateText.Indent(Styles.Body);
-                var line = LineBreaker.Fit(Message, Styles.Body, frame.Right - x);
-                canvas.Text(line, Styles.Body, x, frame.Y + 6);
+                var (x, y) = (frame.X + StateText.Indent(Styles.Body), frame.Y + 6);
+                StateText.DrawShape(canvas, MarkShape.Triangle, Styles.Body, frame.X, y);
+                var message = IsTooLarge ? TooLarge : Unreadable;
+                var line = LineBreaker.Fit(message, Styles.Body, frame.Right - x);
+                canvas.Text(line, Styles.Body, x, y);
             }
         );
     }

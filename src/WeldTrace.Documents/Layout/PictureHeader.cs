@@ -3,7 +3,7 @@ using System.Buffers.Binary;
 namespace WeldTrace.Documents.Layout;
 
 /// <summary>Size of a JPEG or PNG picture, and how it must be turned to stand upright.</summary>
-internal sealed record PictureHeader(int Width, int Height, int Orientation)
+internal sealed record PictureHeader(int Width, int Height, int Orientation, bool IsPng)
 {
     private static ReadOnlySpan<byte> PngSignature => [0x89, 0x50, 0x4E, 0x47, 13, 10, 26, 10];
 
@@ -21,7 +21,7 @@ internal sealed record PictureHeader(int Width, int Height, int Orientation)
         {
             var width = BinaryPrimitives.ReadInt32BigEndian(data[16..]);
             var height = BinaryPrimitives.ReadInt32BigEndian(data[20..]);
-            return Sized(width, height, 1);
+            return Sized(width, height, 1, isPng: true);
         }
 
         return data.Length >= 4 && data[0] == 0xFF && data[1] == 0xD8 ? ReadJpeg(data) : null;
@@ -54,8 +54,12 @@ internal sealed record PictureHeader(int Width, int Height, int Orientation)
     private static bool IsFrame(byte marker) =>
         marker is >= 0xC0 and <= 0xCF and not (0xC4 or 0xC8 or 0xCC);
 
-    private static PictureHeader? Sized(int width, int height, int orientation) =>
-        width > 0 && height > 0 ? new PictureHeader(width, height, orientation) : null;
+    private static PictureHeader? Sized(
+        int width,
+        int height,
+        int orientation,
+        bool isPng = false
+    ) => width > 0 && height > 0 ? new PictureHeader(width, height, orientation, isPng) : null;
 
     private static int UInt16(ReadOnlySpan<byte> data, int at) =>
         BinaryPrimitives.ReadUInt16BigEndian(data[at..]);

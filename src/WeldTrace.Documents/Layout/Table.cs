@@ -8,13 +8,16 @@ namespace WeldTrace.Documents.Layout;
 internal sealed class Table(
     IReadOnlyList<TableColumn> columns,
     IReadOnlyList<TableRow> rows,
-    TableLook? look = null
+    TableLook? look = null,
+    bool keepsWithNext = false
 ) : Block
 {
     private readonly TableLook _look = look ?? TableLook.Ruled;
     private TableLayout? _layout;
 
     public override double SpaceAfter => 8;
+
+    public override bool KeepsWithNext => keepsWithNext;
 
     public override double Height(double width)
     {
@@ -25,8 +28,13 @@ internal sealed class Table(
     public override double StartHeight(double width)
     {
         var layout = Lay(width);
-        var first = layout.Rows.Count == 0 ? 0 : layout.RowHeight(layout.Rows[0]);
-        return layout.HeadHeight + first;
+        var whole = Height(width);
+        if (whole <= PageGeometry.TextHeight / 4)
+        {
+            return whole;
+        }
+
+        return layout.HeadHeight + layout.Rows.Take(2).Sum(layout.RowHeight);
     }
 
     public override void Draw(Canvas canvas, Area area)

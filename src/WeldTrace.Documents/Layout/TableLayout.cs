@@ -3,7 +3,7 @@ namespace WeldTrace.Documents.Layout;
 /// <summary>A table's rows cut into lines for one width.</summary>
 internal sealed class TableLayout
 {
-    public const double Gutter = 8;
+    private const double Gutter = 8;
 
     private readonly TableLook _look;
 
@@ -48,18 +48,23 @@ internal sealed class TableLayout
     private static (double, double)[] Divide(IReadOnlyList<TableColumn> columns, double width)
     {
         var shares = columns.Sum(column => column.Share);
-        var room = width - (Gutter * (columns.Count - 1));
+        var gutters = columns.Skip(1).Select((column, i) => GutterBetween(columns[i], column));
+        var room = width - gutters.Sum();
         var x = 0.0;
         var places = new (double, double)[columns.Count];
         for (var i = 0; i < columns.Count; i++)
         {
             var own = room * columns[i].Share / shares;
             places[i] = (x, own);
-            x += own + Gutter;
+            x += own + (i + 1 < columns.Count ? GutterBetween(columns[i], columns[i + 1]) : 0);
         }
 
         return places;
     }
+
+    // A number that ends at the right and a text that begins at the left would stand too close.
+    private static double GutterBetween(TableColumn left, TableColumn right) =>
+        left.IsNumber && !right.IsNumber ? 2 * Gutter : Gutter;
 
     private IReadOnlyList<string> HeadLines(TableColumn column, int index) =>
         LineBreaker.Break(column.Head, Styles.HeadCell, Columns[index].Width);

@@ -83,7 +83,7 @@ internal sealed class TablePainter(
     {
         var style = (cell.Style ?? look.Text) with { Leading = layout.Leading };
         var x = area.X + layout.Columns[column].X;
-        var y = area.Y + look.Padding;
+        var y = area.Y + look.Padding + (look.Text.Baseline - style.Baseline);
         var lines = slice.Laid.Cells[column].Skip(slice.First).Take(slice.Count).ToArray();
         if (cell.State is not null)
         {

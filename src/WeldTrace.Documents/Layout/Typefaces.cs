@@ -8,7 +8,6 @@ internal static class Typefaces
     public static readonly FontFace Regular = Load("Source Sans 3", "400Regular");
     public static readonly FontFace Italic = Load("Source Sans 3 Italic", "400Regular_Italic");
     public static readonly FontFace SemiBold = Load("Source Sans 3 SemiBold", "600SemiBold");
-    public static readonly FontFace Bold = Load("Source Sans 3 Bold", "700Bold");
 
     private static readonly Lazy<bool> Installed = new(() =>
     {
@@ -37,7 +36,6 @@ internal static class Typefaces
             Regular,
             Italic,
             SemiBold,
-            Bold,
         }.ToDictionary(face => face.Family, StringComparer.Ordinal);
 
         public FontResolverInfo? ResolveTypeface(string familyName, bool isBold, bool isItalic) =>

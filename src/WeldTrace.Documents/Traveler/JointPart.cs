@@ -13,7 +13,7 @@ internal static class JointPart
         yield return new Heading($"Joint {joint.Name}", 3);
         if (joint.Particulars.Count > 0)
         {
-            yield return Grid.Of(joint.Particulars.Select(GridItem.Of));
+            yield return Grid.Of(joint.Particulars.Select(GridItem.Of), keepsWithNext: true);
         }
 
         var passes = joint.Passes.Chunk(MostPassesBeside).ToArray();

@@ -6,6 +6,61 @@ namespace WeldTrace.Documents.Tests.Samples;
 /// <summary>Pictures drawn in memory, written as plain grey PNG files.</summary>
 internal static class SamplePictures
 {
+    // A grey baseline JPEG of 24 by 12 pixels with a dark corner, drawn for this test.
+    private const string SmallJpeg =
+        "/9j/4AAQSkZJRgABAQAAAQABAAD/2wBDAA0JCgsKCA0LCgsODg0PEyAVExISEyccHhcgLikxMC4pLSwzOko+MzZGNy"
+        + "wtQFdBRkxOUlNSMj5aYVpQYEpRUk//wAALCAAMABgBAREA/8QAFQABAQAAAAAAAAAAAAAAAAAAAAb/xAAnEAAAAgUN"
+        + "AAAAAAAAAAAAAAAAAQIFERITAwQGBxQVFiIxUVWj0v/aAAgBAQAAPwCRwTSPju+T9Cwq/UiyU1vvKbQY0NzOik1jzd"
+        + "DPchYgAD//2Q==";
+
+    /// <summary>A small JPEG, with an EXIF orientation where one is given.</summary>
+    public static byte[] Jpeg(byte? orientation = null)
+    {
+        var plain = Convert.FromBase64String(SmallJpeg);
+        if (orientation is not { } value)
+        {
+            return plain;
+        }
+
+        byte[] tiff =
+        [
+            .. "MM\0*"u8,
+            0,
+            0,
+            0,
+            8,
+            0,
+            1,
+            0x01,
+            0x12,
+            0,
+            3,
+            0,
+            0,
+            0,
+            1,
+            0,
+            value,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+        ];
+        byte[] segment = [.. "Exif\0\0"u8, .. tiff];
+        return
+        [
+            .. plain[..2],
+            0xFF,
+            0xE1,
+            0,
+            (byte)(segment.Length + 2),
+            .. segment,
+            .. plain[2..],
+        ];
+    }
+
     /// <summary>Two overlapping basins in a plate.</summary>
     public static byte[] Section(int width, int height) =>
         Png(
