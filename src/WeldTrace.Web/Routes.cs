@@ -38,6 +38,9 @@ public static class Routes
     public static string Step(string serial, int sequence) =>
         FormattableString.Invariant($"{Vessel(serial)}/steps/{sequence}");
 
+    public static string WeldStep(string serial, int sequence) =>
+        FormattableString.Invariant($"{Vessel(serial)}/weld/{sequence}");
+
     public static string LeakStep(string serial, int sequence) =>
         FormattableString.Invariant($"{Vessel(serial)}/leak/{sequence}");
 
@@ -53,6 +56,8 @@ public static class Routes
     public static string Traveler(string serial) => $"{Vessel(serial)}/traveler.pdf";
 
     public static string Bundle(string serial) => $"{Vessel(serial)}/history.zip";
+
+    public static string ShipVessel(string serial) => $"{Vessel(serial)}/ship";
 
     public static string ReportFinding(string serial) => $"{Vessel(serial)}/findings/new";
 

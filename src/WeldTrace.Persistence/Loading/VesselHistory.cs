@@ -17,6 +17,7 @@ public sealed record VesselHistory(
     IReadOnlyList<LeakTest> LeakTests,
     IReadOnlyList<PressureTest> PressureTests,
     IReadOnlyList<SectionExamination> Sections,
+    IReadOnlyList<StepSignOff> SignOffs,
     IReadOnlyList<Finding> Findings,
     IReadOnlyList<Signature> Signatures
 )
@@ -52,6 +53,7 @@ public static class VesselHistoryLoading
             await db.LeakTests.AsNoTracking().Where(t => t.VesselId == id).OrderBy(t => t.TestedAt).ToListAsync(cancellation),
             await db.PressureTests.AsNoTracking().Where(t => t.VesselId == id).OrderBy(t => t.TestedAt).ToListAsync(cancellation),
             await db.Sections.AsNoTracking().Where(t => t.VesselId == id).OrderBy(t => t.TestedAt).ToListAsync(cancellation),
+            await db.StepSignOffs.AsNoTracking().Where(s => s.VesselId == id).OrderBy(s => s.At).ToListAsync(cancellation),
             await db.Findings.AsNoTracking().Where(f => f.VesselId == id).OrderBy(f => f.Number).ToListAsync(cancellation),
             await SignaturesAsync(db, id, cancellation)
         );

@@ -1,0 +1,31 @@
+using WeldTrace.Domain.Material;
+using WeldTrace.Domain.VesselDesigns;
+
+namespace WeldTrace.Web.Features.Vessels.Plan;
+
+public sealed class PlanVesselForm
+{
+    public const int ComponentRows = 6;
+
+    public string? Serial { get; set; }
+
+    public Guid DesignId { get; set; }
+
+    public string? ProductionLot { get; set; }
+
+    public List<PlanComponentForm> Components { get; set; } = [];
+}
+
+public sealed class PlanComponentForm
+{
+    public string? Name { get; set; }
+
+    public string? Serial { get; set; }
+
+    public Guid? MaterialLotId { get; set; }
+
+    public bool IsEmpty => string.IsNullOrWhiteSpace(Name) && string.IsNullOrWhiteSpace(Serial) && MaterialLotId is null;
+}
+
+/// <summary>What the form offers.</summary>
+public sealed record PlanVesselChoices(IReadOnlyList<VesselDesign> Designs, IReadOnlyList<MaterialLot> Lots);
