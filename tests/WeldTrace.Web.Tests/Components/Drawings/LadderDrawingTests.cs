@@ -1,5 +1,4 @@
 using Bunit;
-using WeldTrace.Documents;
 using WeldTrace.Documents.Drawings;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Web.Components.Drawings;

@@ -1,5 +1,4 @@
 using Bunit;
-using WeldTrace.Documents;
 using WeldTrace.Engineering;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Web.Components.Figures;

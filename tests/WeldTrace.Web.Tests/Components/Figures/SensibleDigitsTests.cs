@@ -1,4 +1,3 @@
-using WeldTrace.Documents;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Web.Components.Figures;
 
