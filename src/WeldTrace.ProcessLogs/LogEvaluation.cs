@@ -51,7 +51,8 @@ public sealed record ChannelExcursion
 
     public required string SiUnit { get; init; }
 
-    public TimeSpan Duration => TimeSpan.FromSeconds(EndSeconds - StartSeconds);
+    public TimeSpan Duration =>
+        TimeSpan.FromMicroseconds(Math.Round((EndSeconds - StartSeconds) * 1e6));
 
     public Length LengthAlongSeam => End - Start;
 }

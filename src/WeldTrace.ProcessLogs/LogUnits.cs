@@ -145,7 +145,7 @@ public static class LogUnits
         Known.Add(unit);
         foreach (var spelling in spellings.Prepend(symbol))
         {
-            ByKey.Add(Key(spelling), unit);
+            ByKey.TryAdd(Key(spelling), unit);
         }
     }
 

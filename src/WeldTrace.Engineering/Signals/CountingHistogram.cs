@@ -2,11 +2,11 @@ namespace WeldTrace.Engineering.Signals;
 
 /// <summary>
 /// Percentiles by counting samples in classes of equal width, in memory that does not grow with the samples.
-/// When the width is the resolution of the samples the percentiles are exact; else they are within half a width.
+/// No class counts beyond 2^32 - 1. When the width is the resolution of the samples the percentiles are exact; else they are within half a width.
 /// </summary>
 public sealed class CountingHistogram
 {
-    private readonly long[] _counts;
+    private readonly uint[] _counts;
     private readonly double _lowest;
     private readonly double _width;
 
@@ -20,7 +20,7 @@ public sealed class CountingHistogram
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(widthInSampleUnit);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(classes);
         (_lowest, _width) = (lowestInSampleUnit, widthInSampleUnit);
-        _counts = new long[classes];
+        _counts = new uint[classes];
     }
 
     /// <summary>Samples counted.</summary>
@@ -62,7 +62,7 @@ public sealed class CountingHistogram
     private double Ranked(long rank)
     {
         var index = 0;
-        for (var passed = _counts[0]; passed <= rank; passed += _counts[index])
+        for (long passed = _counts[0]; passed <= rank; passed += _counts[index])
         {
             index++;
         }

@@ -11,8 +11,9 @@ public readonly record struct LogPoint(long Index, double TimeSeconds);
 /// <param name="Next">First sample after the phase; at the end of the log, the sample count and the last time stamp.</param>
 public readonly record struct PhaseSpan(WeldPhase Phase, LogPoint First, LogPoint Next)
 {
-    /// <summary>Time from the start of the phase to the start of the next one; zero or more.</summary>
-    public TimeSpan Duration => TimeSpan.FromSeconds(Next.TimeSeconds - First.TimeSeconds);
+    /// <summary>Time from the start of the phase to the start of the next one; zero or more, to the microsecond.</summary>
+    public TimeSpan Duration =>
+        TimeSpan.FromMicroseconds(Math.Round((Next.TimeSeconds - First.TimeSeconds) * 1e6));
 
     /// <summary>Number of samples in the phase; one or more.</summary>
     public long SampleCount => Next.Index - First.Index;

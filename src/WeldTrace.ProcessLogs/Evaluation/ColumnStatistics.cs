@@ -6,7 +6,7 @@ namespace WeldTrace.ProcessLogs.Evaluation;
 /// <summary>Statistics of one column in every phase, and of its steady traverse with percentiles.</summary>
 internal sealed class ColumnStatistics
 {
-    private const int MostClasses = 65_536;
+    private const int MostClasses = 262_144;
 
     private static readonly WeldPhase[] Phases =
     [

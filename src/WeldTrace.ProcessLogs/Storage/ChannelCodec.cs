@@ -1,4 +1,4 @@
-using System.Buffers.Binary;
+using System.Runtime.InteropServices;
 using WeldTrace.ProcessLogs.Storage;
 using ZstdSharp;
 
@@ -6,47 +6,54 @@ namespace WeldTrace.ProcessLogs;
 
 /// <summary>
 /// Compresses and restores the samples of one column without loss. Layout, version 1: version, codec, decimals,
-/// order of differences, count (32 bits, little endian), zstd frame of the shuffled bytes. Not for several
-/// threads at once.
+/// order of differences, count and count of negative zeros (32 bits each, little endian), zstd frame of the
+/// shuffled samples and the places of the negative zeros. Not for several threads at once.
 /// </summary>
 public sealed class ChannelCodec : IDisposable
 {
     /// <summary>Most samples in one block.</summary>
     public const int MostSamples = 1 << 24;
 
-    private const byte Version = 1;
-    private const int HeaderLength = 8;
     private const int Level = 1;
 
     private readonly Compressor _compressor = new(Level);
     private readonly Decompressor _decompressor = new();
     private uint[] _steps = [];
-    private byte[] _planes = [];
+    private byte[] _payload = [];
     private byte[] _output = [];
 
     /// <summary>Encodes whole numbers of the last digit.</summary>
     /// <param name="codes">The samples times ten to the power of <paramref name="decimals"/>.</param>
     /// <param name="decimals">0 to 9.</param>
-    public byte[] Encode(ReadOnlySpan<int> codes, int decimals)
+    /// <param name="negativeZeros">Places, ascending, where a zero was written with a minus sign.</param>
+    public byte[] Encode(
+        ReadOnlySpan<int> codes,
+        int decimals,
+        ReadOnlySpan<int> negativeZeros = default
+    )
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThan(codes.Length, MostSamples, nameof(codes));
         ArgumentOutOfRangeException.ThrowIfNegative(decimals);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(decimals, PowersOfTen.MostDecimals);
         var order = Differences.BestOrder(codes);
         var steps = Room(ref _steps, codes.Length);
-        var planes = Room(ref _planes, codes.Length * sizeof(int));
+        var payload = Room(ref _payload, (codes.Length + negativeZeros.Length) * sizeof(int));
         Differences.Encode(codes, order, steps);
-        ByteShuffle.Split(steps, planes);
-        return Pack(planes, ChunkCodec.Int32Zstd, decimals, order, codes.Length);
+        ByteShuffle.Split(steps, payload);
+        MemoryMarshal.AsBytes(negativeZeros).CopyTo(payload[(codes.Length * sizeof(int))..]);
+        return Pack(
+            payload,
+            new(ChunkCodec.Int32Zstd, decimals, order, codes.Length, negativeZeros.Length)
+        );
     }
 
     /// <summary>Encodes samples that are not fixed decimals.</summary>
     public byte[] Encode(ReadOnlySpan<double> values)
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThan(values.Length, MostSamples, nameof(values));
-        var planes = Room(ref _planes, values.Length * sizeof(double));
-        ByteShuffle.Split(values, planes);
-        return Pack(planes, ChunkCodec.Float64Zstd, 0, 0, values.Length);
+        var payload = Room(ref _payload, values.Length * sizeof(double));
+        ByteShuffle.Split(values, payload);
+        return Pack(payload, new(ChunkCodec.Float64Zstd, 0, 0, values.Length, 0));
     }
 
     /// <summary>Restores what <c>Encode</c> made.</summary>
@@ -54,33 +61,23 @@ public sealed class ChannelCodec : IDisposable
     public void Decode(ReadOnlySpan<byte> bytes, SampleBlock block)
     {
         ArgumentNullException.ThrowIfNull(block);
-        var count =
-            bytes.Length < HeaderLength ? -1 : BinaryPrimitives.ReadInt32LittleEndian(bytes[4..]);
-        if (
-            count is < 0 or > MostSamples
-            || bytes[0] != Version
-            || bytes[2] > PowersOfTen.MostDecimals
-            || bytes[3] > 2
-        )
+        var layout = ChunkLayout.Read(bytes);
+        if (layout.Codec == ChunkCodec.Float64Zstd)
         {
-            throw new InvalidDataException(
-                "The samples are damaged or of a version that is not known."
+            ByteShuffle.Join(
+                Unpack(bytes, layout.Count * sizeof(double)),
+                block.ResetFloats(layout.Count)
             );
+            return;
         }
 
-        switch ((ChunkCodec)bytes[1])
-        {
-            case ChunkCodec.Int32Zstd:
-                var steps = Room(ref _steps, count);
-                ByteShuffle.Join(Unpack(bytes, count * sizeof(int)), steps);
-                Differences.Decode(steps, bytes[3], block.ResetCodes(count, bytes[2]));
-                break;
-            case ChunkCodec.Float64Zstd:
-                ByteShuffle.Join(Unpack(bytes, count * sizeof(double)), block.ResetFloats(count));
-                break;
-            default:
-                throw new InvalidDataException("The samples are of a codec that is not known.");
-        }
+        var payload = Unpack(bytes, (layout.Count + layout.NegativeZeros) * sizeof(int));
+        var steps = Room(ref _steps, layout.Count);
+        ByteShuffle.Join(payload[..(layout.Count * sizeof(int))], steps);
+        Differences.Decode(steps, layout.Order, block.ResetCodes(layout.Count, layout.Decimals));
+        block.SetNegativeZeros(
+            MemoryMarshal.Cast<byte, int>(payload[(layout.Count * sizeof(int))..])
+        );
     }
 
     public void Dispose()
@@ -89,33 +86,24 @@ public sealed class ChannelCodec : IDisposable
         _decompressor.Dispose();
     }
 
-    private byte[] Pack(
-        ReadOnlySpan<byte> planes,
-        ChunkCodec codec,
-        int decimals,
-        int order,
-        int count
-    )
+    private byte[] Pack(ReadOnlySpan<byte> payload, ChunkLayout layout)
     {
-        var output = Room(ref _output, HeaderLength + Compressor.GetCompressBound(planes.Length));
-        (output[0], output[1], output[2], output[3]) = (
-            Version,
-            (byte)codec,
-            (byte)decimals,
-            (byte)order
+        var output = Room(
+            ref _output,
+            ChunkLayout.Length + Compressor.GetCompressBound(payload.Length)
         );
-        BinaryPrimitives.WriteInt32LittleEndian(output[4..], count);
-        var packed = _compressor.Wrap(planes, output[HeaderLength..]);
-        return output[..(HeaderLength + packed)].ToArray();
+        layout.Write(output);
+        var packed = _compressor.Wrap(payload, output[ChunkLayout.Length..]);
+        return output[..(ChunkLayout.Length + packed)].ToArray();
     }
 
     private ReadOnlySpan<byte> Unpack(ReadOnlySpan<byte> bytes, int length)
     {
-        var planes = Room(ref _planes, length);
+        var payload = Room(ref _payload, length);
         try
         {
-            return _decompressor.Unwrap(bytes[HeaderLength..], planes) == length
-                ? planes
+            return _decompressor.Unwrap(bytes[ChunkLayout.Length..], payload) == length
+                ? payload
                 : throw new InvalidDataException("The samples are damaged: there are too few.");
         }
         catch (ZstdException damage)

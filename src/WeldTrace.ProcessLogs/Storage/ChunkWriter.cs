@@ -24,12 +24,13 @@ internal sealed class ChunkWriter : IDisposable
     public int Row { get; private set; }
 
     /// <summary>Rows of the log so far.</summary>
-    public long RowCount => ((long)_index * ColumnBuffer.Capacity) + Row;
+    public long RowCount { get; private set; }
 
     public IReadOnlyList<EncodedChunk> Chunks => _chunks;
 
     public void EndRow()
     {
+        RowCount++;
         if (++Row == ColumnBuffer.Capacity)
         {
             Flush();
@@ -73,7 +74,7 @@ internal sealed class ChunkWriter : IDisposable
         var (minimum, maximum, sum) = _pyramids[ordinal].Add(column, Row);
         var bytes = column.IsFloat
             ? _codec.Encode(column.Values(Row))
-            : _codec.Encode(column.Codes(Row), column.Decimals);
+            : _codec.Encode(column.Codes(Row), column.Decimals, column.NegativeZeros);
         var codec = column.IsFloat ? ChunkCodec.Float64Zstd : ChunkCodec.Int32Zstd;
         return new(ordinal, _index, Row, minimum, maximum, sum, codec, bytes);
     }

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace WeldTrace.ProcessLogs.Storage;
 
 /// <summary>
@@ -9,6 +11,7 @@ internal sealed class ColumnBuffer
     public const int Capacity = 16_384;
 
     private readonly int[] _codes = new int[Capacity];
+    private readonly List<int> _negativeZeros = [];
     private double[] _values = [];
 
     /// <summary>Decimals of the last digit of the codes.</summary>
@@ -25,6 +28,9 @@ internal sealed class ColumnBuffer
 
     private bool IsStarted { get; set; }
 
+    /// <summary>Rows in which zero was written with a minus sign, ascending.</summary>
+    public ReadOnlySpan<int> NegativeZeros => CollectionsMarshal.AsSpan(_negativeZeros);
+
     public ReadOnlySpan<int> Codes(int count) => _codes.AsSpan(0, count);
 
     public ReadOnlySpan<double> Values(int count) => _values.AsSpan(0, count);
@@ -35,6 +41,11 @@ internal sealed class ColumnBuffer
     /// <summary>Sets a sample; mantissa and decimals have at most 15 digits.</summary>
     public void Set(int row, bool isNegative, long mantissa, int decimals)
     {
+        if (isNegative && mantissa == 0)
+        {
+            NoteNegativeZero(row);
+        }
+
         if (decimals == Decimals && mantissa <= int.MaxValue && !IsFloat)
         {
             _codes[row] = isNegative ? -(int)mantissa : (int)mantissa;
@@ -42,7 +53,7 @@ internal sealed class ColumnBuffer
             return;
         }
 
-        SetUnusual(row, isNegative ? -mantissa : mantissa, decimals);
+        SetUnusual(row, isNegative, mantissa, decimals);
     }
 
     public void Set(int row, double value)
@@ -52,9 +63,22 @@ internal sealed class ColumnBuffer
         _values[row] = value;
     }
 
-    public void Clear() => IsFloat = false;
+    public void Clear()
+    {
+        IsFloat = false;
+        _negativeZeros.Clear();
+    }
 
-    private void SetUnusual(int row, long mantissa, int decimals)
+    /// <summary>A row that is read again must not be noted twice.</summary>
+    private void NoteNegativeZero(int row)
+    {
+        if (_negativeZeros is not [.., var last] || last < row)
+        {
+            _negativeZeros.Add(row);
+        }
+    }
+
+    private void SetUnusual(int row, bool isNegative, long mantissa, int decimals)
     {
         IsUniform &= !IsStarted || IsFloat || decimals == Decimals;
         IsStarted = true;
@@ -65,13 +89,15 @@ internal sealed class ColumnBuffer
 
         var isCoarser = decimals <= Decimals && Decimals - decimals <= PowersOfTen.MostDecimals;
         var factor = isCoarser ? PowersOfTen.AsInteger(Decimals - decimals) : 0;
-        if (!IsFloat && isCoarser && Math.Abs(mantissa) <= int.MaxValue / factor)
+        if (!IsFloat && isCoarser && mantissa <= int.MaxValue / factor)
         {
-            _codes[row] = (int)(mantissa * factor);
+            var code = (int)(mantissa * factor);
+            _codes[row] = isNegative ? -code : code;
             return;
         }
 
-        Set(row, mantissa / PowersOfTen.AsDouble(decimals));
+        var value = mantissa / PowersOfTen.AsDouble(decimals);
+        Set(row, isNegative ? -value : value);
     }
 
     private void Refine(int rows, int decimals)

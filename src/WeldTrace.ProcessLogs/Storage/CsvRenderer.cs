@@ -101,7 +101,9 @@ internal sealed class CsvRenderer : IDisposable
     {
         if (block.IsFixedDecimal)
         {
-            return DecimalText.Write(block.Codes[_row], block.Decimals, decimals, _mark, text);
+            var code = block.Codes[_row];
+            var isNegative = code < 0 || (code == 0 && block.NegativeZeros.BinarySearch(_row) >= 0);
+            return DecimalText.Write(code, isNegative, block.Decimals, decimals, _mark, text);
         }
 
         block.FloatValues[_row].TryFormat(text, out var length, "R", CultureInfo.InvariantCulture);

@@ -4,7 +4,14 @@ namespace WeldTrace.ProcessLogs.Storage;
 internal static class DecimalText
 {
     /// <summary>Writes <paramref name="code"/> / 10^<paramref name="scale"/> with <paramref name="decimals"/> decimals, not fewer than the scale.</summary>
-    public static int Write(int code, int scale, int decimals, byte mark, Span<byte> text)
+    public static int Write(
+        int code,
+        bool isNegative,
+        int scale,
+        int decimals,
+        byte mark,
+        Span<byte> text
+    )
     {
         Span<byte> digits = stackalloc byte[24];
         var at = digits.Length;
@@ -26,7 +33,7 @@ internal static class DecimalText
             rest = quotient;
         }
 
-        if (code < 0)
+        if (isNegative)
         {
             digits[--at] = (byte)'-';
         }

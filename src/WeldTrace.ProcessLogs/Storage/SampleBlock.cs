@@ -7,6 +7,7 @@ public sealed class SampleBlock
 {
     private int[] _codes = [];
     private double[] _values = [];
+    private int[] _negativeZeros = [];
 
     public int Count { get; private set; }
 
@@ -18,6 +19,9 @@ public sealed class SampleBlock
 
     /// <summary>The samples times ten to the power of <see cref="Decimals"/>; empty when they are not fixed decimals.</summary>
     public ReadOnlySpan<int> Codes => _codes.AsSpan(0, IsFixedDecimal ? Count : 0);
+
+    /// <summary>Places, ascending, where a zero was written with a minus sign.</summary>
+    public ReadOnlySpan<int> NegativeZeros => _negativeZeros;
 
     /// <summary>The samples when they are not fixed decimals; else empty.</summary>
     public ReadOnlySpan<double> FloatValues => _values.AsSpan(0, IsFixedDecimal ? 0 : Count);
@@ -48,10 +52,14 @@ public sealed class SampleBlock
         return _codes.AsSpan(0, count);
     }
 
+    internal void SetNegativeZeros(ReadOnlySpan<int> places) =>
+        _negativeZeros = places.IsEmpty ? [] : places.ToArray();
+
     internal Span<double> ResetFloats(int count)
     {
         _values = _values.Length < count ? new double[count] : _values;
         (Count, Decimals, IsFixedDecimal) = (count, 0, false);
+        _negativeZeros = [];
         return _values.AsSpan(0, count);
     }
 }
