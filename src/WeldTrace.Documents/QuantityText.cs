@@ -18,6 +18,16 @@ internal static class QuantityText
         : units == UnitSystem.Metric ? Number(value.Millimetres, 1, "mm")
         : Number(value.Inches, 2, "in");
 
+    /// <summary>Long distances, such as the life of a tool.</summary>
+    public static string? Distance(Length? length, UnitSystem units) =>
+        length is { } value
+            ? Number(DistanceValue(value, units), 2, units == UnitSystem.Metric ? "m" : "ft")
+            : null;
+
+    /// <summary>In metres, or in feet of twelve inches.</summary>
+    public static double DistanceValue(Length length, UnitSystem units) =>
+        units == UnitSystem.Metric ? length.Metres : length.Inches / 12;
+
     public static string? Speed(Speed? speed, UnitSystem units) =>
         speed is not { } value ? null
         : units == UnitSystem.Metric ? Number(value.MillimetresPerMinute, 0, "mm/min")

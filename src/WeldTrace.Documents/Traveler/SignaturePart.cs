@@ -5,25 +5,29 @@ namespace WeldTrace.Documents.Traveler;
 /// <summary>Signatures of the ledger, and room for signatures by hand.</summary>
 internal static class SignaturePart
 {
-    public static IEnumerable<Block> Blocks(TravelerModel model)
+    public static IEnumerable<Block> Blocks(
+        IReadOnlyList<SignatureEntry> signatures,
+        IReadOnlyList<string> signedOnPaper,
+        DocumentStamp stamp
+    )
     {
         yield return new Heading("Signatures", 2);
-        if (model.Signatures.Count == 0)
+        if (signatures.Count == 0)
         {
             yield return new Paragraph("Nothing has been signed yet.");
         }
         else
         {
             yield return new Paragraph(SignatureTable.Explanation);
-            yield return SignatureTable.Of(model.Signatures, model.Stamp.TimeZone);
+            yield return SignatureTable.Of(signatures, stamp.TimeZone);
         }
 
-        if (model.SignedOnPaper.Count > 0)
+        if (signedOnPaper.Count > 0)
         {
             yield return new Heading("Signed on this paper", 4);
         }
 
-        foreach (var role in model.SignedOnPaper)
+        foreach (var role in signedOnPaper)
         {
             yield return new SignatureBlock(role);
         }

@@ -11,28 +11,31 @@ internal static class TravelerDocument
         return
         [
             .. TravelerHead.Blocks(model),
-            .. Part("Route", RouteBlocks(model)),
-            .. Part("Components and material", ComponentBlocks(model)),
-            .. Part("Joints and passes", model.Joints.SelectMany(j => JointPart.Blocks(j, stamp))),
-            .. Part("Weld runs", model.WeldRuns.SelectMany(run => WeldRunPart.Blocks(run, stamp))),
-            .. Part("Leak tests", model.LeakTests.SelectMany(t => LeakTestPart.Blocks(t, stamp))),
-            .. Part(
+            .. Part.Of("Route", RouteBlocks(model)),
+            .. Part.Of("Components and material", ComponentBlocks(model)),
+            .. Part.Of(
+                "Joints and passes",
+                model.Joints.SelectMany(j => JointPart.Blocks(j, stamp))
+            ),
+            .. Part.Of(
+                "Weld runs",
+                model.WeldRuns.SelectMany(run => WeldRunPart.Blocks(run, stamp))
+            ),
+            .. Part.Of(
+                "Leak tests",
+                model.LeakTests.SelectMany(t => LeakTestPart.Blocks(t, stamp))
+            ),
+            .. Part.Of(
                 "Pressure tests",
                 model.PressureTests.SelectMany(test => PressureTestPart.Blocks(test, stamp))
             ),
-            .. Part(
+            .. Part.Of(
                 "Sections and examinations",
                 model.Sections.SelectMany(section => SectionPart.Blocks(section, stamp))
             ),
             .. FindingPart.Blocks(model),
-            .. SignaturePart.Blocks(model),
+            .. SignaturePart.Blocks(model.Signatures, model.SignedOnPaper, stamp),
         ];
-    }
-
-    private static IEnumerable<Block> Part(string title, IEnumerable<Block> blocks)
-    {
-        Block[] content = [.. blocks];
-        return content.Length == 0 ? [] : [new Heading(title, 2), .. content];
     }
 
     private static IEnumerable<Block> RouteBlocks(TravelerModel model) =>

@@ -30,16 +30,9 @@ internal static class TravelerHead
             Styles.Note
         );
         yield return Cautions.ForVessel();
-        if (model.UncheckedLimits.Count > 0)
+        foreach (var notice in UncheckedNotice.Of(model.UncheckedLimits))
         {
-            yield return new Notice(
-                "Unchecked limits",
-                [
-                    "These limits have not been checked against the site's own copy of their source:",
-                    .. model.UncheckedLimits,
-                ],
-                MarkShape.HalfDisc
-            );
+            yield return notice;
         }
     }
 }
