@@ -55,6 +55,46 @@ internal static class RawZip
         return Encoding.Latin1.GetBytes(text.Replace(name, other, StringComparison.Ordinal));
     }
 
+    /// <summary>Adds an extra field to the last file's record in the directory.</summary>
+    public static byte[] WithDirectoryExtra(byte[] zip, ushort id, byte[] data)
+    {
+        var record = Find(zip, DirectoryRecord);
+        var end = Find(zip, EndRecord);
+        byte[] extra =
+        [
+            .. BitConverter.GetBytes(id),
+            .. BitConverter.GetBytes((ushort)data.Length),
+            .. data,
+        ];
+        byte[] longer = [.. zip[..end], .. extra, .. zip[end..]];
+        Put(longer, record + 30, (uint)extra.Length, 2);
+        var length = BitConverter.ToUInt32(zip, end + EndDirectoryLength) + (uint)extra.Length;
+        return WithEndField(longer, EndDirectoryLength, length, 4);
+    }
+
+    /// <summary>Moves the numbers of the end record into the wide records of large ZIPs.</summary>
+    public static byte[] WithWideEnd(byte[] zip)
+    {
+        var end = Find(zip, EndRecord);
+        long files = BitConverter.ToUInt16(zip, end + EndFiles);
+        byte[] wide =
+        [
+            .. BitConverter.GetBytes(0x06064b50u),
+            .. BitConverter.GetBytes(44L),
+            .. new byte[12],
+            .. BitConverter.GetBytes(files),
+            .. BitConverter.GetBytes(files),
+            .. BitConverter.GetBytes((long)BitConverter.ToUInt32(zip, end + EndDirectoryLength)),
+            .. BitConverter.GetBytes((long)BitConverter.ToUInt32(zip, end + EndDirectoryOffset)),
+            .. BitConverter.GetBytes(0x07064b50u),
+            .. new byte[4],
+            .. BitConverter.GetBytes((long)end),
+            .. BitConverter.GetBytes(1),
+        ];
+        byte[] longer = [.. zip[..end], .. wide, .. zip[end..]];
+        return WithEndField(longer, EndDirectoryOffset, uint.MaxValue, 4);
+    }
+
     private static int Find(byte[] zip, uint signature)
     {
         Span<byte> mark = stackalloc byte[4];

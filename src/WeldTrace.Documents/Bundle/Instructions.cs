@@ -31,10 +31,11 @@ internal static class Instructions
 
             CHECK EVERYTHING WITH ONE COMMAND
 
-                dotnet run --project src/WeldTrace.Verify -- <bundle.zip> --key {{fingerprint}}
+                dotnet run --project src/WeldTrace.Verify -- <bundle.zip> --key <fingerprint>
 
-            It needs no server and no database. It prints "verified", or names what was changed,
-            removed or added.
+            with the fingerprint that the site told you, not the one printed above: whoever forges a
+            bundle also writes this text. The command needs no server and no database. It prints
+            "verified", or names what was changed, removed or added.
 
             CHECK BY HAND, WITH COMMON TOOLS
 

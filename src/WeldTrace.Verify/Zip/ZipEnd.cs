@@ -56,7 +56,12 @@ internal static class ZipEnd
         }
         var offset = locator.Length(8);
         var end = zip.ReadAt(offset, End64Length);
-        return end.UInt32(0) == End64Signature && end.Length(4) == at - offset - 12
+        var fits =
+            end.UInt32(0) == End64Signature
+            && end.Length(4) == at - offset - 12
+            && end.Length(16) == 0
+            && end.Length(24) == end.Length(32);
+        return fits
             ? new ZipDirectory(end.Length(32), end.Length(40), end.Length(48), offset)
             : throw Refuse("The end records of the ZIP do not fit each other.");
     }
