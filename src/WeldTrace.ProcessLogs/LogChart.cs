@@ -37,11 +37,33 @@ public static class LogChart
         using var samples = new SampleAccess(log);
         var first = samples.FirstNotBefore(time, fromSeconds);
         var count = samples.FirstAfter(time, toSeconds) - first;
-        if (count <= 0)
-        {
-            return [];
-        }
+        return count <= 0 ? [] : Envelope(log, column, samples, first, count, mostBuckets);
+    }
 
+    /// <summary>The whole run; a run that the pyramid is fine enough for needs no samples.</summary>
+    public static IReadOnlyList<ChartBucket> Envelope(
+        ProcessLog log,
+        LogColumn column,
+        int mostBuckets
+    )
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(column);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(mostBuckets);
+        using var samples = new SampleAccess(log);
+        return Envelope(log, column, samples, 0, log.Header.SampleCount, mostBuckets);
+    }
+
+    private static ChartBucket[] Envelope(
+        ProcessLog log,
+        LogColumn column,
+        SampleAccess samples,
+        long first,
+        long count,
+        int mostBuckets
+    )
+    {
+        var time = log.Header.Columns.First(known => known.Channel == LogChannel.Time);
         var perBucket = (count + mostBuckets - 1) / mostBuckets;
         var (starts, ends) = ColumnReduction.Of(log, samples, time, first, count, perBucket);
         var (minima, maxima) = ColumnReduction.Of(log, samples, column, first, count, perBucket);
@@ -60,13 +82,6 @@ public static class LogChart
                 ),
         ];
     }
-
-    /// <summary>The whole run.</summary>
-    public static IReadOnlyList<ChartBucket> Envelope(
-        ProcessLog log,
-        LogColumn column,
-        int mostBuckets
-    ) => Envelope(log, column, double.NegativeInfinity, double.PositiveInfinity, mostBuckets);
 
     private static ChartBucket Bucket(double from, double to, double one, double other) =>
         new(from, to, Math.Min(one, other), Math.Max(one, other));

@@ -73,6 +73,18 @@ public static class Routes
 
     public static string Run(Guid id) => $"/runs/{id:D}";
 
+    public static string EndRun(Guid id) => $"/runs/{id:D}/end";
+
+    public static string InterruptRun(Guid id) => $"/runs/{id:D}/interrupt";
+
+    public static string BringLog(Guid id) => $"/runs/{id:D}/log";
+
+    public static string LogUpload(Guid id) => $"/runs/{id:D}/log/file";
+
+    public static string ReadLog(Guid id, Guid upload) => $"/runs/{id:D}/log/{upload:D}";
+
+    public static string SignRun(Guid id) => $"/runs/{id:D}/sign";
+
     public static string RunLogCsv(Guid id) => $"/runs/{id:D}/log.csv";
 
     public static string RunLogSamples(Guid id) => $"/runs/{id:D}/samples";

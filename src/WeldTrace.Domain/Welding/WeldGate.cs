@@ -65,9 +65,7 @@ public static class WeldGate
             .Select(f => f.Label)
             .Order()
             .ToList();
-        var running = facts.Runs.FirstOrDefault(r =>
-            !r.IsSealed && r.StepSequence != step.Sequence
-        );
+        var running = facts.Runs.FirstOrDefault(r => !r.IsSealed);
         var against =
             vessel.IsFinal
                 ? $"{vessel.Serial} is {Vessel.StateWord(vessel.State)}; nothing more is welded on it."

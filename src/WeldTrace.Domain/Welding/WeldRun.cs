@@ -262,6 +262,13 @@ public sealed class WeldRun : Record
         return OpenInterruption(vessel, actor, at);
     }
 
+    /// <summary>Whether the run still awaits its process log, and the person may bring it.</summary>
+    public Outcome AwaitsLog(Actor actor)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        return CheckAwaitsLog(actor).ToOutcome();
+    }
+
     /// <summary>Takes in the judged process log: corrects the charge and opens a finding for each excursion.</summary>
     /// <param name="log">What the log showed.</param>
     /// <param name="windows">Windows it was judged against.</param>
@@ -282,18 +289,13 @@ public sealed class WeldRun : Record
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(vessel);
         ArgumentNullException.ThrowIfNull(tool);
-        var checks = new Checks()
-            .Role(actor, Role.Operator, Role.Engineer)
+        var checks = CheckAwaitsLog(actor)
             .That(
-                State != WeldRunState.Running,
-                "state",
-                "End the run first, then bring its process log."
-            )
-            .That(!IsSealed, "state", $"The run {Label} is signed; its log can't change.")
-            .That(
-                Log is null,
-                "log",
-                $"The run {Label} has its process log already ({Log?.FileName})."
+                log.Travelled > Length.Zero || Travelled is not { } stated || stated <= Length.Zero,
+                "no-travel",
+                FormattableString.Invariant(
+                    $"The log shows no travel in the work, but the run is recorded with {Travelled?.Millimetres:0} mm; check that it is the log of this run and that its columns are mapped rightly."
+                )
             );
         if (!checks.AllHold)
         {
@@ -344,7 +346,10 @@ public sealed class WeldRun : Record
 
         Note(actor, at, "weld run signed");
         SignedAt = at;
-        return State == WeldRunState.Ended
+        // A step that was opened again meanwhile is passed by the run that does it again.
+        return
+            State == WeldRunState.Ended
+            && vessel.Step(StepSequence) is { State: StepState.InProgress }
             ? vessel.PassStep(StepSequence, actor, at)
             : Outcome.Accepted;
     }
@@ -374,6 +379,21 @@ public sealed class WeldRun : Record
                 actor.PersonId == OperatorId,
                 "operator",
                 $"{OperatorName} started this run and must end it."
+            );
+
+    private Checks CheckAwaitsLog(Actor actor) =>
+        new Checks()
+            .Role(actor, Role.Operator, Role.Engineer)
+            .That(
+                State != WeldRunState.Running,
+                "state",
+                "End the run first, then bring its process log."
+            )
+            .That(!IsSealed, "state", $"The run {Label} is signed; its log can't change.")
+            .That(
+                Log is null,
+                "log",
+                $"The run {Label} has its process log already ({Log?.FileName})."
             );
 
     private void Finish(

@@ -26,7 +26,8 @@ public sealed record VesselHistory(
     public IReadOnlyCollection<Guid> WeldedBy => [.. Runs.Select(r => r.OperatorId).Distinct()];
 
     /// <summary>Signatures of one record, oldest first.</summary>
-    public IReadOnlyList<Signature> SignaturesOf(Record record) => [.. Signatures.Where(s => s.SignedId == record.Id)];
+    public IReadOnlyList<Signature> SignaturesOf(Record record) =>
+        [.. Signatures.Where(s => s.SignedId == record.Id)];
 }
 
 public static class VesselHistoryLoading
@@ -39,7 +40,9 @@ public static class VesselHistoryLoading
     )
     {
         ArgumentNullException.ThrowIfNull(db);
-        var vessel = await db.Vessels.AsNoTracking().SingleOrDefaultAsync(v => v.Serial == serial, cancellation);
+        var vessel = await db
+            .Vessels.AsNoTracking()
+            .SingleOrDefaultAsync(v => v.Serial == serial, cancellation);
         if (vessel is null)
         {
             return null;
@@ -48,21 +51,57 @@ public static class VesselHistoryLoading
         var id = vessel.Id;
         return new VesselHistory(
             vessel,
-            await db.VesselDesigns.AsNoTracking().SingleAsync(d => d.Id == vessel.DesignId, cancellation),
-            await db.WeldRuns.AsNoTracking().Where(r => r.VesselId == id).OrderBy(r => r.StartedAt).ToListAsync(cancellation),
-            await db.LeakTests.AsNoTracking().Where(t => t.VesselId == id).OrderBy(t => t.TestedAt).ToListAsync(cancellation),
-            await db.PressureTests.AsNoTracking().Where(t => t.VesselId == id).OrderBy(t => t.TestedAt).ToListAsync(cancellation),
-            await db.Sections.AsNoTracking().Where(t => t.VesselId == id).OrderBy(t => t.TestedAt).ToListAsync(cancellation),
-            await db.StepSignOffs.AsNoTracking().Where(s => s.VesselId == id).OrderBy(s => s.At).ToListAsync(cancellation),
-            await db.Findings.AsNoTracking().Where(f => f.VesselId == id).OrderBy(f => f.Number).ToListAsync(cancellation),
+            await db
+                .VesselDesigns.AsNoTracking()
+                .SingleAsync(d => d.Id == vessel.DesignId, cancellation),
+            await db
+                .WeldRuns.AsNoTracking()
+                .Where(r => r.VesselId == id)
+                .OrderBy(r => r.StartedAt)
+                .ToListAsync(cancellation),
+            await db
+                .LeakTests.AsNoTracking()
+                .Where(t => t.VesselId == id)
+                .OrderBy(t => t.TestedAt)
+                .ToListAsync(cancellation),
+            await db
+                .PressureTests.AsNoTracking()
+                .Where(t => t.VesselId == id)
+                .OrderBy(t => t.TestedAt)
+                .ToListAsync(cancellation),
+            await db
+                .Sections.AsNoTracking()
+                .Where(t => t.VesselId == id)
+                .OrderBy(t => t.TestedAt)
+                .ToListAsync(cancellation),
+            await db
+                .StepSignOffs.AsNoTracking()
+                .Where(s => s.VesselId == id)
+                .OrderBy(s => s.At)
+                .ToListAsync(cancellation),
+            await db
+                .Findings.AsNoTracking()
+                .Where(f => f.VesselId == id)
+                .OrderBy(f => f.Number)
+                .ToListAsync(cancellation),
             await SignaturesAsync(db, id, cancellation)
         );
     }
 
     // The ledger's index knows which signatures speak of a vessel.
-    private static async Task<List<Signature>> SignaturesAsync(WeldTraceDbContext db, Guid vesselId, CancellationToken cancellation)
+    private static async Task<List<Signature>> SignaturesAsync(
+        WeldTraceDbContext db,
+        Guid vesselId,
+        CancellationToken cancellation
+    )
     {
-        var ids = db.LedgerEntries.Where(e => e.Vessels.Contains(vesselId) && e.RecordKind == "signature").Select(e => e.RecordId);
-        return await db.Signatures.AsNoTracking().Where(s => ids.Contains(s.Id)).OrderBy(s => s.At).ToListAsync(cancellation);
+        var ids = db
+            .LedgerEntries.Where(e => e.Vessels.Contains(vesselId) && e.RecordKind == "signature")
+            .Select(e => e.RecordId);
+        return await db
+            .Signatures.AsNoTracking()
+            .Where(s => ids.Contains(s.Id))
+            .OrderBy(s => s.At)
+            .ToListAsync(cancellation);
     }
 }

@@ -1,5 +1,7 @@
+using WeldTrace.Web.Features.Equipment;
 using WeldTrace.Web.Features.FirstRun;
 using WeldTrace.Web.Features.SignIn;
+using WeldTrace.Web.Features.Welding;
 
 namespace WeldTrace.Web.Features;
 
@@ -7,7 +9,14 @@ namespace WeldTrace.Web.Features;
 public static class Registration
 {
     public static IServiceCollection AddFeatures(this IServiceCollection services) =>
-        services.AddScoped<SignInHandler>().AddScoped<FirstRunHandler>();
+        services
+            .AddScoped<SignInHandler>()
+            .AddScoped<FirstRunHandler>()
+            .AddEquipment()
+            .AddWelding();
 
-    public static void MapFeatures(this IEndpointRouteBuilder endpoints) { }
+    public static void MapFeatures(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapWelding();
+    }
 }

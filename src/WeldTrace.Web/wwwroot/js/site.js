@@ -6,12 +6,14 @@ import { watchScanner, focusScanField } from "./scanner.js";
 import { watchDialogs, openDialogs } from "./dialogs.js";
 import { echoDates } from "./dates.js";
 import { watchConnection } from "./connection.js";
+import { watchUploads } from "./uploads.js";
 
 watchPosts();
 watchDrafts();
 watchScanner();
 watchDialogs();
 watchConnection();
+watchUploads();
 
 onPage(() => {
   restoreDrafts();

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Components.Tables;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Vessels.List;
 

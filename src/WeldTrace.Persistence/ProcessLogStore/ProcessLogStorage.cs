@@ -1,0 +1,148 @@
+using System.Runtime.InteropServices;
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.ProcessLogs;
+
+namespace WeldTrace.Persistence.ProcessLogStore;
+
+/// <summary>Keeps process logs beside their runs: written in the save that writes the run, never changed.</summary>
+public static class ProcessLogStorage
+{
+    /// <summary>Adds the rows of a log; they are written with the records of the next save, in its transaction.</summary>
+    /// <param name="db">Context that holds the run.</param>
+    /// <param name="runId">Run that the log is of; it has none yet.</param>
+    /// <param name="log">The log.</param>
+    /// <param name="originalAttachment">SHA-256 of the kept original, when the samples do not give it back byte for byte.</param>
+    public static void AddProcessLog(
+        this WeldTraceDbContext db,
+        Guid runId,
+        ProcessLog log,
+        string? originalAttachment
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(log);
+        db.Add(
+            new ProcessLogRow
+            {
+                RunId = runId,
+                Header = HeaderJson.Write(log.Header),
+                OriginalAttachment = originalAttachment,
+            }
+        );
+        db.AddRange(log.Chunks.Select(chunk => Row(runId, chunk)));
+        db.AddRange(log.Pyramid.Select(level => Row(runId, level)));
+    }
+
+    /// <summary>Everything about a run's log but its samples; null when it has none.</summary>
+    public static async Task<LogHeader?> FindLogHeaderAsync(
+        this WeldTraceDbContext db,
+        Guid runId,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var json = await db
+            .ProcessLogs.Where(l => l.RunId == runId)
+            .Select(l => l.Header)
+            .SingleOrDefaultAsync(cancellation);
+        return json is null ? null : HeaderJson.Read(json);
+    }
+
+    /// <summary>A run's log as it was kept; null when it has none.</summary>
+    public static async Task<ProcessLog?> FindProcessLogAsync(
+        this WeldTraceDbContext db,
+        Guid runId,
+        CancellationToken cancellation
+    )
+    {
+        var header = await db.FindLogHeaderAsync(runId, cancellation);
+        return header is null
+            ? null
+            : new ProcessLog(
+                header,
+                await db.LoadLogChunksAsync(runId, cancellation),
+                await db.LoadLogLevelsAsync(runId, cancellation)
+            );
+    }
+
+    /// <summary>The samples: by index, and within one index by ordinal.</summary>
+    public static async Task<IReadOnlyList<EncodedChunk>> LoadLogChunksAsync(
+        this WeldTraceDbContext db,
+        Guid runId,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var rows = await db
+            .ProcessLogChunks.AsNoTracking()
+            .Where(c => c.RunId == runId)
+            .OrderBy(c => c.Position)
+            .ThenBy(c => c.Ordinal)
+            .ToListAsync(cancellation);
+        return [.. rows.Select(Chunk)];
+    }
+
+    /// <summary>The levels for charts: by column and bucket size.</summary>
+    public static async Task<IReadOnlyList<PyramidLevel>> LoadLogLevelsAsync(
+        this WeldTraceDbContext db,
+        Guid runId,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var rows = await db
+            .ProcessLogLevels.AsNoTracking()
+            .Where(l => l.RunId == runId)
+            .OrderBy(l => l.Ordinal)
+            .ThenBy(l => l.SamplesPerBucket)
+            .ToListAsync(cancellation);
+        return [.. rows.Select(Level)];
+    }
+
+    private static ProcessLogChunkRow Row(Guid runId, EncodedChunk chunk) =>
+        new()
+        {
+            RunId = runId,
+            Ordinal = chunk.Ordinal,
+            Position = chunk.Index,
+            Count = chunk.Count,
+            Minimum = chunk.MinimumAsLogged,
+            Maximum = chunk.MaximumAsLogged,
+            Sum = chunk.SumAsLogged,
+            Codec = (int)chunk.Codec,
+            Bytes = BytesOf(chunk.Bytes),
+        };
+
+    private static EncodedChunk Chunk(ProcessLogChunkRow row) =>
+        new(
+            row.Ordinal,
+            row.Position,
+            row.Count,
+            row.Minimum,
+            row.Maximum,
+            row.Sum,
+            (ChunkCodec)row.Codec,
+            row.Bytes
+        );
+
+    private static ProcessLogLevelRow Row(Guid runId, PyramidLevel level) =>
+        new()
+        {
+            RunId = runId,
+            Ordinal = level.Ordinal,
+            SamplesPerBucket = level.SamplesPerBucket,
+            Count = level.Count,
+            Bytes = BytesOf(level.Bytes),
+        };
+
+    private static PyramidLevel Level(ProcessLogLevelRow row) =>
+        new(row.Ordinal, row.SamplesPerBucket, row.Count, row.Bytes);
+
+    // A long log has hundreds of megabytes of these; they are not copied when they fill their array.
+    private static byte[] BytesOf(ReadOnlyMemory<byte> bytes) =>
+        MemoryMarshal.TryGetArray(bytes, out var whole)
+        && whole is { Array: { } array, Offset: 0 }
+        && array.Length == bytes.Length
+            ? array
+            : bytes.ToArray();
+}

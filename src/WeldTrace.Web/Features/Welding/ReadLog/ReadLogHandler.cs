@@ -1,0 +1,219 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Records;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Attachments;
+using WeldTrace.Persistence.Loading;
+using WeldTrace.Persistence.ProcessLogStore;
+using WeldTrace.ProcessLogs;
+using WeldTrace.Web.LogJudging;
+
+namespace WeldTrace.Web.Features.Welding.ReadLog;
+
+/// <summary>Reads a brought file, judges it and keeps it with its run: all of it in one transaction, or nothing.</summary>
+public sealed class ReadLogHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    StagedLogs staged,
+    TimeProvider clock
+)
+{
+    private const long MostOriginalBytes = 256L * 1024 * 1024;
+
+    private static readonly Refusal OriginalTooLarge = new(
+        "original",
+        "The samples of this file don't give it back byte for byte, and at more than 256 MB it is too large to be kept beside them. Export one run per file, with every column mapped."
+    );
+
+    /// <summary>The run with the brought file; null when there is no such run.</summary>
+    public async Task<ReadLogView?> FindAsync(
+        Guid runId,
+        Guid upload,
+        CancellationToken cancellation
+    )
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var run = await db
+            .WeldRuns.AsNoTracking()
+            .SingleOrDefaultAsync(r => r.Id == runId, cancellation);
+        if (run is null)
+        {
+            return null;
+        }
+
+        var machine = await db
+            .Machines.AsNoTracking()
+            .SingleAsync(m => m.Id == run.MachineId, cancellation);
+        var file = await staged.FindAsync(runId, upload, cancellation);
+        var looked = file is null
+            ? new LogPreviewResult(null, [])
+            : await PreviewAsync(runId, file, cancellation);
+        var remembered = machine.Remembered();
+        return new ReadLogView
+        {
+            Run = run,
+            Machine = machine,
+            Staged = file,
+            Preview = looked.Preview,
+            Remembered = remembered,
+            Problems =
+            [
+                .. looked.Problems,
+                .. looked.Preview is { } preview
+                    ? remembered?.CompareWith(preview.Columns) ?? []
+                    : [],
+            ],
+        };
+    }
+
+    public async Task<ReadLogResult> HandleAsync(
+        Guid runId,
+        Guid upload,
+        ReadLogForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        if (await db.FindRunAsync(runId, cancellation) is not { } records)
+        {
+            return Refused(new Refusal("run", "There is no such run."));
+        }
+
+        if (records.Run.AwaitsLog(actor) is { IsAccepted: false } refused)
+        {
+            return new ReadLogResult(refused, []);
+        }
+
+        if (await staged.FindAsync(runId, upload, cancellation) is not { } file)
+        {
+            return Refused(StagedLogs.Gone);
+        }
+
+        var machine = await db.Machines.SingleAsync(
+            m => m.Id == records.Run.MachineId,
+            cancellation
+        );
+        var (log, mapping, problems) = await ReadAsync(runId, file, machine, form, cancellation);
+        if (log is null)
+        {
+            return new ReadLogResult(Outcome.Accepted, problems);
+        }
+
+        var evaluation = LogEvaluation.Evaluate(
+            log,
+            RunPlan.For(records.Run, records.Pass, records.Revision.Content)
+        );
+        var at = clock.GetUtcNow();
+        var findings = records.Run.TakeLog(
+            RunSummary.Of(file.FileName, log, evaluation, records.Run, records.Revision.Content),
+            records.Revision.Content.Windows,
+            records.Vessel,
+            records.Tool,
+            actor,
+            at
+        );
+        if (!findings.IsAccepted)
+        {
+            return new ReadLogResult(findings.WithoutValue(), evaluation.Problems);
+        }
+
+        machine.RememberLogColumns(MachineColumns.ToRemember(mapping), actor, at);
+        db.AddRange(findings.Value);
+        if (!await KeepAsync(db, runId, file, log, cancellation))
+        {
+            return Refused(OriginalTooLarge);
+        }
+
+        var saved = await db.SaveAsync(cancellation);
+        if (saved.IsAccepted)
+        {
+            staged.Remove(runId, file);
+        }
+
+        return new ReadLogResult(saved, []);
+    }
+
+    private async Task<LogPreviewResult> PreviewAsync(
+        Guid runId,
+        StagedLog file,
+        CancellationToken cancellation
+    )
+    {
+        await using var stream = staged.Open(runId, file);
+        return await LogPreview.ReadAsync(stream, null, cancellation);
+    }
+
+    private async Task<(ProcessLog?, LogMapping, IReadOnlyList<LogProblem>)> ReadAsync(
+        Guid runId,
+        StagedLog file,
+        Machine machine,
+        ReadLogForm form,
+        CancellationToken cancellation
+    )
+    {
+        var looked = await PreviewAsync(runId, file, cancellation);
+        if (looked.Preview is not { } preview)
+        {
+            return (null, new LogMapping([]), looked.Problems);
+        }
+
+        var mapping =
+            form.IsNewMapping || machine.Remembered() is not { } remembered
+                ? PostedMapping.Of(preview, form)
+                : remembered;
+        await using var stream = staged.Open(runId, file);
+        var read = await ProcessLogReader.ReadAsync(stream, mapping, null, cancellation);
+        return (read.Log, mapping, read.Problems);
+    }
+
+    private async Task<bool> KeepAsync(
+        WeldTraceDbContext db,
+        Guid runId,
+        StagedLog file,
+        ProcessLog log,
+        CancellationToken cancellation
+    )
+    {
+        if (log.Header.CsvIsOriginal)
+        {
+            db.AddProcessLog(runId, log, null);
+            return true;
+        }
+
+        if (log.Header.OriginalLengthBytes > MostOriginalBytes)
+        {
+            return false;
+        }
+
+        var sha256 = log.Header.OriginalSha256;
+        if (!await db.Attachments.AnyAsync(a => a.Sha256 == sha256, cancellation))
+        {
+            db.Add(await OriginalAsync(runId, file, log.Header, cancellation));
+        }
+
+        db.AddProcessLog(runId, log, sha256);
+        return true;
+    }
+
+    private async Task<Attachment> OriginalAsync(
+        Guid runId,
+        StagedLog file,
+        LogHeader header,
+        CancellationToken cancellation
+    )
+    {
+        var bytes = new byte[header.OriginalLengthBytes];
+        await using var stream = staged.Open(runId, file);
+        await stream.ReadExactlyAsync(bytes, cancellation);
+        return new Attachment
+        {
+            Sha256 = header.OriginalSha256,
+            MediaType = "text/csv",
+            Length = bytes.Length,
+            Bytes = bytes,
+        };
+    }
+
+    private static ReadLogResult Refused(Refusal refusal) => new(Outcome.From([refusal]), []);
+}

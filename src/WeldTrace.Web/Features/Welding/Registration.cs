@@ -1,0 +1,31 @@
+using WeldTrace.Web.Features.Welding.BringLog;
+using WeldTrace.Web.Features.Welding.EndRun;
+using WeldTrace.Web.Features.Welding.InterruptRun;
+using WeldTrace.Web.Features.Welding.ReadLog;
+using WeldTrace.Web.Features.Welding.ShowRun;
+using WeldTrace.Web.Features.Welding.SignRun;
+
+namespace WeldTrace.Web.Features.Welding;
+
+public static class Registration
+{
+    public static IServiceCollection AddWelding(this IServiceCollection services) =>
+        services
+            .AddSingleton<StagedLogs>()
+            .AddScoped<WeldStepReader>()
+            .AddScoped<StartRunHandler>()
+            .AddScoped<EndRunHandler>()
+            .AddScoped<InterruptRunHandler>()
+            .AddScoped<LogUploadHandler>()
+            .AddScoped<ReadLogHandler>()
+            .AddScoped<SignRunHandler>()
+            .AddScoped<RunReader>()
+            .AddScoped<RunSamples>();
+
+    public static void MapWelding(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapLogUpload();
+        endpoints.MapRunSamples();
+        endpoints.MapRunLogCsv();
+    }
+}

@@ -1,0 +1,36 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
+using WeldTrace.Persistence.ProcessLogStore;
+
+namespace WeldTrace.Web.Features.Welding;
+
+/// <summary>Loads a run for showing.</summary>
+public sealed class RunReader(IDbContextFactory<WeldTraceDbContext> contexts)
+{
+    /// <summary>The run; null when there is none.</summary>
+    public async Task<RunView?> FindAsync(Guid id, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        if (await db.FindRunAsync(id, cancellation) is not { } records)
+        {
+            return null;
+        }
+
+        return new RunView
+        {
+            Records = records,
+            Header = await db.FindLogHeaderAsync(id, cancellation),
+            OriginalAttachment = await db
+                .ProcessLogs.Where(l => l.RunId == id)
+                .Select(l => l.OriginalAttachment)
+                .SingleOrDefaultAsync(cancellation),
+            Findings = await db.FindingsOfRunAsync(id, cancellation),
+            Signatures = await db
+                .Signatures.AsNoTracking()
+                .Where(s => s.SignedId == id)
+                .OrderBy(s => s.At)
+                .ToListAsync(cancellation),
+        };
+    }
+}

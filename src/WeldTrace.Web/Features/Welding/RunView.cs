@@ -1,0 +1,22 @@
+using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Records;
+using WeldTrace.Persistence.Loading;
+using WeldTrace.ProcessLogs;
+
+namespace WeldTrace.Web.Features.Welding;
+
+/// <summary>A run with everything that its page shows.</summary>
+public sealed record RunView
+{
+    public required RunRecords Records { get; init; }
+
+    /// <summary>The log without its samples; null until it is in.</summary>
+    public required LogHeader? Header { get; init; }
+
+    /// <summary>SHA-256 of the original, when it is kept beside the samples.</summary>
+    public required string? OriginalAttachment { get; init; }
+
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    public required IReadOnlyList<Signature> Signatures { get; init; }
+}

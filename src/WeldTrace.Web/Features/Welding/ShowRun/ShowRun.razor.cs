@@ -1,0 +1,80 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Components;
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Web.Components.Charts;
+using WeldTrace.Web.Components.Figures;
+using WeldTrace.Web.Components.Marks;
+
+namespace WeldTrace.Web.Features.Welding.ShowRun;
+
+public sealed partial class ShowRun
+{
+    private RunView? _view;
+    private bool _mayWeld;
+
+    [Parameter]
+    public Guid Id { get; set; }
+
+    [Inject]
+    public required RunReader Reader { get; init; }
+
+    [CascadingParameter]
+    public UnitSystem SiteUnits { get; set; }
+
+    [CascadingParameter]
+    public HttpContext Http { get; set; } = null!;
+
+    private WeldRun Run => _view!.Records.Run;
+
+    private ProcedureContent Content => _view!.Records.Revision.Content;
+
+    private string StateWord =>
+        WeldRun.StateWord(Run.State) + (Run.IsSealed ? ", signed" : ", not signed yet");
+
+    private Mark StateShape =>
+        Run switch
+        {
+            { State: WeldRunState.Interrupted } => Mark.Failed,
+            { IsSealed: true } => Mark.Passed,
+            _ => Mark.InProgress,
+        };
+
+    private IReadOnlyList<RuleLine> Gate =>
+        [
+            .. Run.Gate.Select(v => new RuleLine(
+                v.RuleId,
+                v.Standing == RuleStanding.Holds ? Mark.Passed : Mark.Failed,
+                v.Standing == RuleStanding.Holds ? "Held" : "Forbade",
+                $"{v.Title}. {v.Reason}",
+                v.Source
+            )),
+        ];
+
+    private string ChartLabel =>
+        $"Channels of the process log over time. {Run.Log!.Excursions.Count} excursions; least, mean and greatest values stand in the table.";
+
+    protected override async Task OnInitializedAsync()
+    {
+        _view = await Reader.FindAsync(Id, Http.RequestAborted);
+        _mayWeld = Http.User.IsInRole(nameof(Role.Operator));
+        if (_view is null)
+        {
+            Http.Response.StatusCode = StatusCodes.Status404NotFound;
+        }
+    }
+
+    private static IReadOnlyList<ChartBand> Bands(LogSummary log) =>
+        [
+            .. log.Excursions.Select(
+                (found, i) =>
+                    new ChartBand(
+                        (i + 1).ToString(CultureInfo.InvariantCulture),
+                        found.StartSeconds,
+                        found.EndSeconds
+                    )
+            ),
+        ];
+}

@@ -1,0 +1,6 @@
+namespace WeldTrace.Web.Features.Welding.SignRun;
+
+public sealed class SignRunForm
+{
+    public string? Password { get; set; }
+}

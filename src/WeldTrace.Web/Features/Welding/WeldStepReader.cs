@@ -1,0 +1,67 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
+
+namespace WeldTrace.Web.Features.Welding;
+
+/// <summary>Loads a weld step and judges its rules for the tool and machine chosen.</summary>
+public sealed class WeldStepReader(IDbContextFactory<WeldTraceDbContext> contexts)
+{
+    /// <summary>The step; null when the vessel has no such weld step.</summary>
+    public async Task<WeldStepView?> FindAsync(
+        string serial,
+        int sequence,
+        string? toolCode,
+        string? machineCode,
+        CancellationToken cancellation
+    )
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var tool = await db.FindToolAsync(toolCode, cancellation);
+        var facts = await db.FindWeldGateFactsAsync(serial, sequence, tool, cancellation);
+        if (facts is null)
+        {
+            return null;
+        }
+
+        var machines = await db.Machines.OrderBy(m => m.Name).ToListAsync(cancellation);
+        var designId = facts.Revision?.Content.ToolDesignId;
+        return new WeldStepView
+        {
+            Facts = facts,
+            Gate = WeldGate.Judge(facts),
+            ToolDesign = await db.ToolDesigns.SingleOrDefaultAsync(
+                d => d.Id == designId,
+                cancellation
+            ),
+            Machine = await ChosenAsync(db, machines, machineCode, cancellation),
+            Machines = machines,
+            Tools = await ToolsAsync(db, designId, cancellation),
+        };
+    }
+
+    private static async Task<Machine?> ChosenAsync(
+        WeldTraceDbContext db,
+        List<Machine> machines,
+        string? code,
+        CancellationToken cancellation
+    ) =>
+        string.IsNullOrWhiteSpace(code)
+            ? (machines.Count == 1 ? machines[0] : null)
+            : await db.FindMachineAsync(code, cancellation);
+
+    private static async Task<IReadOnlyList<Tool>> ToolsAsync(
+        WeldTraceDbContext db,
+        Guid? designId,
+        CancellationToken cancellation
+    )
+    {
+        var tools = await db
+            .Tools.Where(t => t.DesignId == designId && t.State == ToolState.InService)
+            .ToListAsync(cancellation);
+        return [.. tools.OrderBy(t => t.Remaining).ThenBy(t => t.Mark)];
+    }
+}

@@ -1,0 +1,37 @@
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Domain.Welding;
+
+namespace WeldTrace.Web.Features.Welding;
+
+/// <summary>What the page of a weld step shows.</summary>
+public sealed record WeldStepView
+{
+    public required WeldGateFacts Facts { get; init; }
+
+    /// <summary>Every rule, judged for the tool chosen.</summary>
+    public required IReadOnlyList<RuleVerdict> Gate { get; init; }
+
+    /// <summary>Tool design of the released procedure.</summary>
+    public required ToolDesign? ToolDesign { get; init; }
+
+    public required Machine? Machine { get; init; }
+
+    public required IReadOnlyList<Machine> Machines { get; init; }
+
+    /// <summary>Tools of the right design that are in service, the least used last.</summary>
+    public required IReadOnlyList<Tool> Tools { get; init; }
+
+    /// <summary>The run of this step that is not signed yet.</summary>
+    public WeldRun? Unsigned =>
+        Facts.Runs.FirstOrDefault(r => !r.IsSealed && r.StepSequence == Facts.Step.Sequence);
+
+    /// <summary>Signed runs of this step, the latest first.</summary>
+    public IEnumerable<WeldRun> Signed =>
+        Facts
+            .Runs.Where(r => r.IsSealed && r.StepSequence == Facts.Step.Sequence)
+            .OrderByDescending(r => r.StartedAt);
+
+    public bool MayStart => Gate.All(v => v.Standing == RuleStanding.Holds);
+}

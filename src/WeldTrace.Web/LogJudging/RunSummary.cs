@@ -1,0 +1,92 @@
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Engineering.Signals;
+using WeldTrace.ProcessLogs;
+
+namespace WeldTrace.Web.LogJudging;
+
+/// <summary>What a judged log means for the record of its run.</summary>
+public static class RunSummary
+{
+    /// <param name="fileName">Name of the file as it was brought.</param>
+    /// <param name="log">The log.</param>
+    /// <param name="evaluation">Its evaluation by the plan of the run.</param>
+    /// <param name="run">The run.</param>
+    /// <param name="procedure">Procedure whose windows were asked for.</param>
+    public static LogSummary Of(
+        string fileName,
+        ProcessLog log,
+        LogEvaluation evaluation,
+        WeldRun run,
+        ProcedureContent procedure
+    )
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(evaluation);
+        ArgumentNullException.ThrowIfNull(run);
+        ArgumentNullException.ThrowIfNull(procedure);
+        var header = log.Header;
+        return new LogSummary(
+            fileName,
+            header.OriginalSha256,
+            header.OriginalLengthBytes,
+            header.CsvSha256,
+            header.SampleCount,
+            header.DurationSeconds,
+            evaluation.Travelled,
+            evaluation.Completion == RunCompletion.Complete,
+            [.. evaluation.Phases.Where(p => p.Phase != WeldPhase.Idle).Select(Phase)],
+            [.. Parameters(evaluation, procedure)],
+            [.. evaluation.Excursions.Select(e => Excursion(e, run.TrackRadius))],
+            [.. NotJudged(evaluation, procedure)]
+        );
+    }
+
+    private static LoggedPhase Phase(PhaseSpan span) =>
+        new(
+            span.Phase.ToString().ToLowerInvariant(),
+            span.First.TimeSeconds,
+            span.Next.TimeSeconds
+        );
+
+    private static IEnumerable<LoggedParameter> Parameters(
+        LogEvaluation evaluation,
+        ProcedureContent procedure
+    ) =>
+        from window in procedure.Windows
+        from found in evaluation.Statistics
+        where found.IsSteady && found.Channel == WatchedChannels.Of(window.Parameter)
+        select new LoggedParameter(
+            window.Parameter,
+            checked((int)found.Count),
+            found.MinimumSi,
+            found.MeanSi,
+            found.MaximumSi,
+            found.StandardDeviationSi
+        );
+
+    private static LoggedExcursion Excursion(ChannelExcursion found, Length radius) =>
+        new(
+            WatchedChannels.ParameterOf(found.Channel)
+                ?? throw new ArgumentException($"{found.Channel} has no window."),
+            found.Side == ExcursionSide.High,
+            found.StartSeconds,
+            found.EndSeconds,
+            Angle.FromRadians(found.Start / radius),
+            Angle.FromRadians(found.End / radius),
+            found.LengthAlongSeam,
+            found.ExtremeSi
+        );
+
+    private static IEnumerable<WeldParameter> NotJudged(
+        LogEvaluation evaluation,
+        ProcedureContent procedure
+    ) =>
+        procedure
+            .Windows.Where(w =>
+                WatchedChannels.Of(w.Parameter) is not { } channel
+                || evaluation.NotLogged.Contains(channel)
+            )
+            .Select(w => w.Parameter);
+}

@@ -1,0 +1,39 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Persistence;
+
+namespace WeldTrace.TestSupport.Database;
+
+/// <summary>A migrated database of the application, and contexts on it with the rights of the application's own role.</summary>
+public sealed class SiteDatabase : IDbContextFactory<WeldTraceDbContext>, IAsyncDisposable
+{
+    private readonly TestDatabase _database;
+
+    private SiteDatabase(TestDatabase database) => _database = database;
+
+    public string ConnectionString => _database.Connections.Application;
+
+    public static async Task<SiteDatabase> CreateAsync(PostgresServerFixture server) =>
+        new(await server.CreateDatabaseAsync(Open, WeldTraceDbContext.AppendOnlyTables));
+
+    public WeldTraceDbContext CreateDbContext() => Open(ConnectionString);
+
+    /// <summary>Saves records, with their ledger entries.</summary>
+    public async Task AddAsync(params IReadOnlyList<object> entities)
+    {
+        await using var db = CreateDbContext();
+        db.AddRange(entities);
+        Records.Accept.All(await db.SaveAsync(CancellationToken.None));
+    }
+
+    /// <summary>Reads with a context of its own.</summary>
+    public async Task<T> ReadAsync<T>(Func<WeldTraceDbContext, Task<T>> read)
+    {
+        await using var db = CreateDbContext();
+        return await read(db);
+    }
+
+    public ValueTask DisposeAsync() => _database.DisposeAsync();
+
+    private static WeldTraceDbContext Open(string connection) =>
+        new(new DbContextOptionsBuilder<WeldTraceDbContext>().UseWeldTrace(connection).Options);
+}

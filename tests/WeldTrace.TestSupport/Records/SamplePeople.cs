@@ -1,0 +1,25 @@
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
+
+namespace WeldTrace.TestSupport.Records;
+
+/// <summary>Invented people as actors, one per role and a second where a rule asks for a second person.</summary>
+public static class SamplePeople
+{
+    public static Actor Engineer { get; } = Make(1, "Ada Brandt", Role.Engineer);
+
+    public static Actor SecondEngineer { get; } = Make(2, "Bo Lindqvist", Role.Engineer);
+
+    public static Actor Operator { get; } = Make(3, "Cem Aydin", Role.Operator);
+
+    public static Actor SecondOperator { get; } = Make(4, "Dilys Owen", Role.Operator);
+
+    public static Actor Inspector { get; } = Make(5, "Emre Kaya", Role.Inspector);
+
+    public static Actor Auditor { get; } = Make(6, "Fay Moreau", Role.Auditor);
+
+    public static Actor QualityManager { get; } = Make(7, "Gil Navarro", Role.QualityManager);
+
+    private static Actor Make(byte number, string name, Role role) =>
+        new(new Guid(number, 0, 0x7000, 0x80, 0, 0, 0, 0, 0, 0, number), name, [role]);
+}

@@ -1,0 +1,187 @@
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.Time.Testing;
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Domain.Vessels;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Engineering.Paths;
+using WeldTrace.TestSupport.Database;
+using WeldTrace.TestSupport.Records;
+using WeldTrace.Web.Features.Welding;
+using WeldTrace.Web.Features.Welding.BringLog;
+using WeldTrace.Web.Features.Welding.EndRun;
+using WeldTrace.Web.Features.Welding.ReadLog;
+
+namespace WeldTrace.Web.Tests.Features.Welding;
+
+/// <summary>A shop that is ready to weld: released design and procedure, tool in service, machine, planned vessel.</summary>
+internal sealed class WeldShop : IAsyncDisposable
+{
+    private readonly TestFolder _folder = new();
+
+    private WeldShop(SiteDatabase database) => Database = database;
+
+    public SiteDatabase Database { get; }
+
+    public FakeTimeProvider Clock { get; } = new(SampleTime.Start.AddHours(1));
+
+    public required Tool Tool { get; init; }
+
+    public required Machine Machine { get; init; }
+
+    public required Vessel Vessel { get; init; }
+
+    public required VesselDesign Design { get; init; }
+
+    public IConfiguration Configuration =>
+        new ConfigurationBuilder()
+            .AddInMemoryCollection([new("Database:Folder", _folder.Path)])
+            .Build();
+
+    public StagedLogs Staged => new(Configuration, Clock);
+
+    public ReadLogHandler ReadLog => new(Database, Staged, Clock);
+
+    public static async Task<WeldShop> OpenAsync(
+        PostgresServerFixture server,
+        double toolLifeMetres = 40
+    )
+    {
+        var toolDesign = SampleTools.Design(lifeMetres: toolLifeMetres);
+        var design = SampleDesigns.Released();
+        var lot = SampleMaterial.Lot();
+        var shop = new WeldShop(await SiteDatabase.CreateAsync(server))
+        {
+            Tool = SampleTools.InService(toolDesign),
+            Machine = SampleMachines.Entered(),
+            Vessel = SampleVessels.Planned(design, lot),
+            Design = design,
+        };
+        await shop.Database.AddAsync(
+            toolDesign,
+            design,
+            lot,
+            SampleProcedures.Released(toolDesign),
+            shop.Tool,
+            shop.Machine,
+            shop.Vessel
+        );
+        return shop;
+    }
+
+    public StartRunForm StartForm(RotationSense? travel = RotationSense.CounterClockwise) =>
+        new()
+        {
+            Id = Guid.CreateVersion7(Clock.GetUtcNow()),
+            Tool = Tool.Mark,
+            Machine = Machine.Name,
+            Travel = travel,
+        };
+
+    public Task<Outcome> StartAsync(StartRunForm form, Actor? actor = null, int step = 10) =>
+        new StartRunHandler(Database, Clock).HandleAsync(
+            Vessel.Serial,
+            step,
+            form,
+            actor ?? SamplePeople.Operator,
+            CancellationToken.None
+        );
+
+    /// <summary>Starts the run of step 10.</summary>
+    public async Task<Guid> StartedAsync()
+    {
+        var form = StartForm();
+        Accept.All(await StartAsync(form));
+        return form.Id;
+    }
+
+    /// <summary>Starts and ends the run of step 10.</summary>
+    public async Task<Guid> EndedAsync()
+    {
+        var id = await StartedAsync();
+        Clock.Advance(TimeSpan.FromMinutes(4));
+        Accept.All(
+            await new EndRunHandler(Database, Clock).HandleAsync(
+                id,
+                new EndRunForm(),
+                SamplePeople.Operator,
+                CancellationToken.None
+            )
+        );
+        return id;
+    }
+
+    /// <summary>Brings a file and takes it, mapping its columns as guessed.</summary>
+    public async Task<ReadLogResult> BringAsync(
+        Guid run,
+        byte[] file,
+        string name = "run.csv",
+        Action<ReadLogForm>? edit = null
+    )
+    {
+        var upload = await UploadAsync(run, file, name);
+        return await TakeAsync(run, upload, edit);
+    }
+
+    public async Task<Guid> UploadAsync(Guid run, byte[] file, string name = "run.csv")
+    {
+        var kept = await new LogUploadHandler(Database, Staged).HandleAsync(
+            run,
+            name,
+            new MemoryStream(file),
+            file.Length,
+            SamplePeople.Operator,
+            CancellationToken.None
+        );
+        return Accept.Value(kept).Id;
+    }
+
+    public async Task<ReadLogResult> TakeAsync(
+        Guid run,
+        Guid upload,
+        Action<ReadLogForm>? edit = null,
+        Actor? actor = null
+    )
+    {
+        var view = await ReadLog.FindAsync(run, upload, CancellationToken.None);
+        var form = new ReadLogForm { IsNewMapping = view!.Remembered is null };
+        if (view.Preview is { } preview)
+        {
+            form.Columns =
+            [
+                .. preview.Guess.Columns.Select(c => new ReadLogColumn
+                {
+                    Channel = c.Channel.ToString(),
+                    Unit = c.Unit,
+                    Factor = FormattableString.Invariant($"{c.Factor}"),
+                }),
+            ];
+        }
+
+        edit?.Invoke(form);
+        return await ReadLog.HandleAsync(
+            run,
+            upload,
+            form,
+            actor ?? SamplePeople.Operator,
+            CancellationToken.None
+        );
+    }
+
+    public Task<WeldRun> RunAsync(Guid id) =>
+        Database.ReadAsync(db => Task.FromResult(db.WeldRuns.Single(r => r.Id == id)));
+
+    public Task<Vessel> VesselNowAsync() =>
+        Database.ReadAsync(db => Task.FromResult(db.Vessels.Single(v => v.Id == Vessel.Id)));
+
+    public Task<Tool> ToolNowAsync() =>
+        Database.ReadAsync(db => Task.FromResult(db.Tools.Single(t => t.Id == Tool.Id)));
+
+    public async ValueTask DisposeAsync()
+    {
+        await Database.DisposeAsync();
+        _folder.Dispose();
+    }
+}

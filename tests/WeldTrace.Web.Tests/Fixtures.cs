@@ -1,0 +1,3 @@
+using WeldTrace.TestSupport.Database;
+
+[assembly: AssemblyFixture(typeof(PostgresServerFixture))]
