@@ -103,5 +103,5 @@ wait "$web" || status=$?
 while kill -0 "$web" 2>/dev/null; do
     wait "$web" || status=$?
 done
-[ "$status" -eq 143 ] && status=0
+case $status in 130 | 143) status=0 ;; esac
 exit "$status"
