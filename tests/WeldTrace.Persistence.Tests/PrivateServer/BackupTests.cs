@@ -4,7 +4,7 @@ using Xunit;
 
 namespace WeldTrace.Persistence.Tests.PrivateServer;
 
-public sealed class BackupTests(PreparedFolder prepared) : IClassFixture<PreparedFolder>
+public sealed class BackupTests(PreparedFolder prepared)
 {
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
@@ -15,7 +15,7 @@ public sealed class BackupTests(PreparedFolder prepared) : IClassFixture<Prepare
         bool isRunning
     )
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         using var restored = new TestFolder();
         using var backups = new TestFolder();
         var backup = Path.Combine(Directory.CreateDirectory(backups.Path).FullName, "saved.tar.gz");
@@ -48,7 +48,7 @@ public sealed class BackupTests(PreparedFolder prepared) : IClassFixture<Prepare
     [Fact]
     public async Task Restore_IntoAFolderInUse_IsRefused()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         var backup = Path.Combine(folder.Path, "any.tar.gz");
         await File.WriteAllTextAsync(backup, "", Cancellation);
 

@@ -10,14 +10,14 @@ using Xunit;
 
 namespace WeldTrace.Persistence.Tests.PrivateServer;
 
-public sealed class HostedStartTests(PreparedFolder prepared) : IClassFixture<PreparedFolder>
+public sealed class HostedStartTests(PreparedFolder prepared)
 {
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
     [Fact]
     public async Task StartAsync_DataFolderOnly_MigratesAndServesTheApplicationsRole()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         using var host = Build(folder.Path);
 
         await host.StartAsync(Cancellation);
@@ -44,7 +44,7 @@ public sealed class HostedStartTests(PreparedFolder prepared) : IClassFixture<Pr
     [Fact]
     public async Task StartAsync_FolderOfANewerVersion_IsRefusedAndTheServerStops()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         await using (var newer = PreparedFolder.Server(folder.Path))
         {
             await newer.StartAsync(Cancellation);

@@ -4,14 +4,14 @@ using Xunit;
 
 namespace WeldTrace.Persistence.Tests.PrivateServer;
 
-public sealed class KillTests(PreparedFolder prepared) : IClassFixture<PreparedFolder>
+public sealed class KillTests(PreparedFolder prepared)
 {
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
     [Fact]
     public async Task Kill_ServerUnderTheApplication_ComesBackWithEveryCommittedRow()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         await using var server = PreparedFolder.Server(folder.Path);
         await server.StartAsync(Cancellation);
         var owner = server.OwnerConnectionString("weldtrace");
@@ -27,7 +27,7 @@ public sealed class KillTests(PreparedFolder prepared) : IClassFixture<PreparedF
     [Fact]
     public async Task Kill_Application_ServerStopsByItself()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         using var application = await ServerHost.StartAsync(folder.Path);
 
         application.Process.Kill();
@@ -39,7 +39,7 @@ public sealed class KillTests(PreparedFolder prepared) : IClassFixture<PreparedF
     [Fact]
     public async Task Kill_ApplicationWatchdogAndServerAtOnce_NextStartRecovers()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         using var application = await ServerHost.StartAsync(folder.Path);
         await Query.RunAsync(application.Owner, "CREATE TABLE kept AS SELECT 42 AS answer");
         var watchdog = ParentOf(application.ServerId);
@@ -66,7 +66,7 @@ public sealed class KillTests(PreparedFolder prepared) : IClassFixture<PreparedF
     [Fact]
     public async Task Start_SecondProcessOnTheSameFolder_IsRefused()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         await using var server = PreparedFolder.Server(folder.Path);
         await server.StartAsync(Cancellation);
 

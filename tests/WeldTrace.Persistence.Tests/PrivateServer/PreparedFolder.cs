@@ -8,16 +8,9 @@ using Xunit;
 namespace WeldTrace.Persistence.Tests.PrivateServer;
 
 /// <summary>A data folder made once; tests take copies, which is much faster than making a new cluster each.</summary>
-public sealed class PreparedFolder : IAsyncLifetime
+public sealed class PreparedFolder : IAsyncDisposable
 {
-    private readonly TestFolder _prepared = new();
-
-    public async ValueTask InitializeAsync()
-    {
-        await using var server = Server(_prepared.Path);
-        await server.StartAsync(CancellationToken.None);
-        await PrivateDatabase.EnsureAsync(server, CancellationToken.None);
-    }
+    private readonly Lazy<Task<TestFolder>> _prepared = new(PrepareAsync);
 
     public static PrivatePostgresServer Server(string folder, bool usesLoopback = false) =>
         new(
@@ -25,10 +18,10 @@ public sealed class PreparedFolder : IAsyncLifetime
             NullLogger<PrivatePostgresServer>.Instance
         );
 
-    public TestFolder Copy(string suffix = "")
+    public async Task<TestFolder> CopyAsync(string suffix = "")
     {
         var copy = new TestFolder(suffix);
-        Run("cp", "-a", _prepared.Path, copy.Path);
+        Run("cp", "-a", (await _prepared.Value).Path, copy.Path);
         return copy;
     }
 
@@ -39,9 +32,20 @@ public sealed class PreparedFolder : IAsyncLifetime
         Assert.Equal(0, process.ExitCode);
     }
 
-    public ValueTask DisposeAsync()
+    public async ValueTask DisposeAsync()
     {
-        _prepared.Dispose();
-        return ValueTask.CompletedTask;
+        if (_prepared.IsValueCreated)
+        {
+            (await _prepared.Value).Dispose();
+        }
+    }
+
+    private static async Task<TestFolder> PrepareAsync()
+    {
+        var folder = new TestFolder();
+        await using var server = Server(folder.Path);
+        await server.StartAsync(CancellationToken.None);
+        await PrivateDatabase.EnsureAsync(server, CancellationToken.None);
+        return folder;
     }
 }

@@ -5,14 +5,14 @@ using Xunit;
 
 namespace WeldTrace.Persistence.Tests.PrivateServer;
 
-public sealed class RestartTests(PreparedFolder prepared) : IClassFixture<PreparedFolder>
+public sealed class RestartTests(PreparedFolder prepared)
 {
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
     [Fact]
     public async Task StartAsync_SecondTime_FindsTheRowsOfTheFirst()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         await using (var first = PreparedFolder.Server(folder.Path))
         {
             await first.StartAsync(Cancellation);
@@ -37,7 +37,7 @@ public sealed class RestartTests(PreparedFolder prepared) : IClassFixture<Prepar
     [Fact]
     public async Task StopAsync_RunningServer_LeavesNoProcessAndFreesTheFolder()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         await using var server = PreparedFolder.Server(folder.Path);
         await server.StartAsync(Cancellation);
         var id = Assert.NotNull(server.ProcessId);
@@ -52,7 +52,7 @@ public sealed class RestartTests(PreparedFolder prepared) : IClassFixture<Prepar
     [Fact]
     public async Task StartAsync_WhileAnotherUsesTheFolder_IsRefusedAndHarmless()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         await using var first = PreparedFolder.Server(folder.Path);
         await first.StartAsync(Cancellation);
 
@@ -70,7 +70,7 @@ public sealed class RestartTests(PreparedFolder prepared) : IClassFixture<Prepar
     [Fact]
     public async Task StartAsync_StalePidFileNamesALivingStranger_StartsAllTheSame()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         var stranger = Environment.ProcessId.ToString(CultureInfo.InvariantCulture);
         await File.WriteAllTextAsync(
             Path.Combine(folder.Path, "cluster", "postmaster.pid"),
@@ -87,7 +87,7 @@ public sealed class RestartTests(PreparedFolder prepared) : IClassFixture<Prepar
     [Fact]
     public async Task StartAsync_PathTooLongForASocket_ListensOnLoopbackOnly()
     {
-        using var folder = prepared.Copy(new string('x', 100));
+        using var folder = await prepared.CopyAsync(new string('x', 100));
         await using var server = PreparedFolder.Server(folder.Path);
 
         await server.StartAsync(Cancellation);
@@ -100,7 +100,7 @@ public sealed class RestartTests(PreparedFolder prepared) : IClassFixture<Prepar
     [Fact]
     public async Task StartAsync_ClusterOfAVersionThatIsNotInstalled_SaysWhichToInstall()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         await File.WriteAllTextAsync(
             Path.Combine(folder.Path, "cluster", "PG_VERSION"),
             "99\n",
@@ -116,7 +116,7 @@ public sealed class RestartTests(PreparedFolder prepared) : IClassFixture<Prepar
     [Fact]
     public async Task StartAsync_PasswordFileLost_SaysWhatToPutBack()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         File.Delete(Path.Combine(folder.Path, "db-password"));
 
         var refusal = await Refusals.OfAsync(folder.Path);
@@ -127,7 +127,7 @@ public sealed class RestartTests(PreparedFolder prepared) : IClassFixture<Prepar
     [Fact]
     public async Task EnsureAsync_ApplicationPasswordLost_GetsANewOne()
     {
-        using var folder = prepared.Copy();
+        using var folder = await prepared.CopyAsync();
         File.Delete(Path.Combine(folder.Path, "app-password"));
         await using var server = PreparedFolder.Server(folder.Path);
         await server.StartAsync(Cancellation);
