@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using WeldTrace.Engineering.Units;
 
@@ -32,6 +33,24 @@ public sealed record WrittenLimit
     /// <exception cref="ArgumentException">The unit is not known.</exception>
     public static WrittenLimit Parse(string text, string unit) =>
         Of(decimal.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture), unit);
+
+    /// <summary>Reads a limit that a person has written; false when the text is no number or the unit is not known.</summary>
+    public static bool TryParse(
+        string? text,
+        string? unit,
+        [NotNullWhen(true)] out WrittenLimit? limit
+    )
+    {
+        var isNumber = decimal.TryParse(
+            text,
+            NumberStyles.Float,
+            CultureInfo.InvariantCulture,
+            out var value
+        );
+        limit =
+            isNumber && UnitCatalogue.TryFind(unit, out var known) ? Of(value, known.Symbol) : null;
+        return limit is not null;
+    }
 
     /// <summary>A limit without written decimals, such as a computed one; nothing is rounded.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>

@@ -79,6 +79,10 @@ public sealed record HardnessTraverse : IWorked
                 "smallest hardness",
                 points.Select(point => point.Vickers).DefaultIfEmpty(1).Min()
             )
+            .Positive(
+                "largest hardness",
+                points.Select(point => point.Vickers).DefaultIfEmpty(1).Max()
+            )
             .Require(
                 points.Count >= 3,
                 RefusalReason.TooFewData,
@@ -93,9 +97,7 @@ public sealed record HardnessTraverse : IWorked
                 "They do not grow from point to point.",
                 "Order the indentations by position."
             );
-        return check.IsClean
-            ? Computed.Of(new HardnessTraverse(points, parentVickers))
-            : check.Refused<HardnessTraverse>();
+        return check.Compute(() => new HardnessTraverse(points, parentVickers));
     }
 
     /// <summary>Vickers hardness of an indentation: 0.1891·F/d², F in N, d in mm (ISO 6507-1, from memory).</summary>

@@ -72,6 +72,7 @@ public sealed record JointEfficiency : IWorked
         ArgumentNullException.ThrowIfNull(specimens);
         var check = new InputCheck()
             .Positive("parent strength", parentUltimate.Megapascals, "MPa")
+            .LimitOf("least efficiency", least, Units.Dimension.Number, "as a plain number or in %")
             .Require(
                 specimens.Count > 0,
                 RefusalReason.TooFewData,
@@ -84,9 +85,9 @@ public sealed record JointEfficiency : IWorked
             specimens[i].Check(check, i + 1);
         }
 
-        return check.IsClean
-            ? Computed.Of(new JointEfficiency(specimens, parentUltimate, reference, least))
-            : check.Refused<JointEfficiency>();
+        return check.Compute(() =>
+            new JointEfficiency(specimens, parentUltimate, reference, least)
+        );
     }
 
     private Working Show(IReadOnlyList<TensileSpecimen> specimens, Pressure parent)

@@ -60,7 +60,6 @@ public sealed record BubbleImmersion : IWorked
     /// <summary>Evaluates an observation.</summary>
     /// <param name="seen">What was seen.</param>
     /// <param name="limit">Largest allowed rate in a unit of leak rate, or null.</param>
-    /// <exception cref="ArgumentException">The limit is not one of leak rate.</exception>
     public static Computed<BubbleImmersion> Evaluate(
         BubbleObservation seen,
         WrittenLimit? limit = null
@@ -72,10 +71,9 @@ public sealed record BubbleImmersion : IWorked
             .NotNegative("uncertainty of the diameter", seen.DiameterUncertainty.Millimetres, "mm")
             .NotNegative("number of bubbles", seen.Count)
             .Positive("time of observation", seen.Observed.TotalSeconds, "s")
-            .Positive("pressure at the bubble", seen.AbsolutePressureAtBubble.Pascals, "Pa");
-        return check.IsClean
-            ? Computed.Of(new BubbleImmersion(seen, limit))
-            : check.Refused<BubbleImmersion>();
+            .Positive("pressure at the bubble", seen.AbsolutePressureAtBubble.Pascals, "Pa")
+            .LimitOf("limit", limit, Units.Dimension.LeakRate, "in Pa·m³/s, mbar·l/s or atm·cm³/s");
+        return check.Compute(() => new BubbleImmersion(seen, limit));
     }
 
     /// <summary>Absolute pressure at a depth of liquid: p_atm + ρ·g·h.</summary>

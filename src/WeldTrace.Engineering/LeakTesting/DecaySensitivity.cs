@@ -68,11 +68,6 @@ public sealed record DecaySensitivity : IWorked
             .Positive("hold time", hold.TotalSeconds, "s")
             .Positive("uncertainty of the pressure", pressure, "Pa")
             .NotNegative("uncertainty of the temperature", kelvin, "K");
-        if (!check.IsClean)
-        {
-            return check.Refused<DecaySensitivity>();
-        }
-
         var working = Working
             .Of(
                 "Sensitivity of a pressure-decay test",
@@ -84,15 +79,20 @@ public sealed record DecaySensitivity : IWorked
             .Input("Δt", "hold time", hold.TotalSeconds, "s")
             .Input("u_p", "standard uncertainty of a pressure", pressure, "Pa")
             .Input("u_T", "standard uncertainty of a temperature", kelvin, "K");
-        var timesSeconds = UncertaintyAtZero(
-            volume.CubicMetres,
-            absolutePressure.Pascals,
-            gas.Kelvin,
-            1,
-            pressure,
-            kelvin
+        return check.Compute(() =>
+            new DecaySensitivity(
+                UncertaintyAtZero(
+                    volume.CubicMetres,
+                    absolutePressure.Pascals,
+                    gas.Kelvin,
+                    1,
+                    pressure,
+                    kelvin
+                ),
+                hold.TotalSeconds,
+                working
+            )
         );
-        return Computed.Of(new DecaySensitivity(timesSeconds, hold.TotalSeconds, working));
     }
 
     /// <summary>Hold time after which a leak of the given rate, above zero, is seen with 95 % probability.</summary>

@@ -91,16 +91,8 @@ public sealed record DecayTest
                 );
         }
 
-        return CheckLimit(check).Refusals;
+        return check
+            .LimitOf("limit", Limit, Units.Dimension.LeakRate, "in Pa·m³/s, mbar·l/s or atm·cm³/s")
+            .Refusals;
     }
-
-    private InputCheck CheckLimit(InputCheck check) =>
-        check.Require(
-            Limit is null
-                || Units.UnitCatalogue.Get(Limit.Unit).Dimension == Units.Dimension.LeakRate,
-            RefusalReason.OutOfRange,
-            "limit",
-            $"Its unit, {Limit?.Unit}, is none of leak rate.",
-            "Give the limit in Pa·m³/s, mbar·l/s or atm·cm³/s."
-        );
 }

@@ -55,9 +55,7 @@ public sealed record LeakConversion : IWorked
         ArgumentNullException.ThrowIfNull(from);
         ArgumentNullException.ThrowIfNull(to);
         var check = Check(Check(new InputCheck(), from, "test"), to, "service");
-        return check.IsClean
-            ? Computed.Of(new LeakConversion(measured, from, to))
-            : check.Refused<LeakConversion>();
+        return check.Compute(() => new LeakConversion(measured, from, to));
     }
 
     private static InputCheck Check(InputCheck check, LeakCondition condition, string name) =>

@@ -76,9 +76,8 @@ public sealed record PressureDecay : IWorked
     public static Computed<PressureDecay> Evaluate(DecayTest test)
     {
         ArgumentNullException.ThrowIfNull(test);
-        var refusals = test.Check();
-        return refusals.Count > 0
-            ? Computed.Refused<PressureDecay>(refusals)
-            : Computed.Of(new PressureDecay(test, DecayEstimate.Of(test)));
+        return InputCheck
+            .From(test.Check())
+            .Compute(() => new PressureDecay(test, DecayEstimate.Of(test)));
     }
 }

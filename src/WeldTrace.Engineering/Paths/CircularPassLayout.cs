@@ -77,10 +77,7 @@ public sealed record CircularPassLayout : IWorked
     public static Computed<CircularPassLayout> Compute(CircularPass pass)
     {
         ArgumentNullException.ThrowIfNull(pass);
-        var refusals = pass.Check();
-        return refusals.Count > 0
-            ? Computed.Refused<CircularPassLayout>(refusals)
-            : Computed.Of(new CircularPassLayout(pass));
+        return InputCheck.From(pass.Check()).Compute(() => new CircularPassLayout(pass));
     }
 
     /// <summary>The side of the weld that lies at an edge of the track.</summary>

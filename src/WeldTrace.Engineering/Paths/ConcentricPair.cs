@@ -84,9 +84,9 @@ public sealed record ConcentricPair : IWorked
             );
         }
 
-        return refusals.Count > 0
-            ? Computed.Refused<ConcentricPair>(refusals)
-            : Computed.Of(new ConcentricPair(first.Value, second.Value));
+        return InputCheck
+            .From(refusals)
+            .Compute(() => new ConcentricPair(first.Value, second.Value));
     }
 
     private Length Gap(Length innerDiameter, Length outerDiameter) =>

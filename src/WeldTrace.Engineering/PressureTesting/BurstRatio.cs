@@ -49,7 +49,6 @@ public sealed record BurstRatio : IWorked
     /// <param name="standardUncertainty">Its standard uncertainty, zero or more.</param>
     /// <param name="meop">MEOP, gauge, above zero.</param>
     /// <param name="requiredFactor">Burst factor, a plain number above zero.</param>
-    /// <exception cref="ArgumentException">The factor carries a unit.</exception>
     public static Computed<BurstRatio> Evaluate(
         Pressure burst,
         Pressure standardUncertainty,
@@ -62,9 +61,15 @@ public sealed record BurstRatio : IWorked
             .Positive("burst pressure", burst.Bar, "bar")
             .NotNegative("uncertainty of the burst pressure", standardUncertainty.Bar, "bar")
             .Positive("MEOP", meop.Bar, "bar")
-            .Positive("required burst factor", requiredFactor.Value);
-        return check.IsClean
-            ? Computed.Of(new BurstRatio(burst, standardUncertainty, meop, requiredFactor))
-            : check.Refused<BurstRatio>();
+            .Positive("required burst factor", requiredFactor.Value)
+            .LimitOf(
+                "required burst factor",
+                requiredFactor,
+                Units.Dimension.Number,
+                "as a plain number"
+            );
+        return check.Compute(() =>
+            new BurstRatio(burst, standardUncertainty, meop, requiredFactor)
+        );
     }
 }

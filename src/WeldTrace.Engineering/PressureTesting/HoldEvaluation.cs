@@ -49,10 +49,7 @@ public sealed record HoldEvaluation : IWorked
     public static Computed<HoldEvaluation> Evaluate(HoldTest test)
     {
         ArgumentNullException.ThrowIfNull(test);
-        var refusals = test.Check();
-        return refusals.Count > 0
-            ? Computed.Refused<HoldEvaluation>(refusals)
-            : Computed.Of(new HoldEvaluation(test));
+        return InputCheck.From(test.Check()).Compute(() => new HoldEvaluation(test));
     }
 
     private static (double Drop, double Uncertainty) Gas(HoldTest test)

@@ -54,12 +54,11 @@ public sealed record HoldTest
             .Positive("uncertainty of the pressure", PressureUncertainty.Pascals, "Pa")
             .NotNegative("uncertainty of the temperature", TemperatureUncertaintyKelvin, "K")
             .NotNegative("required hold", RequiredHold.TotalSeconds, "s")
-            .Require(
-                Units.UnitCatalogue.Get(AllowedDrop.Unit).Dimension == Units.Dimension.Pressure,
-                RefusalReason.OutOfRange,
+            .LimitOf(
                 "allowed drop",
-                $"Its unit, {AllowedDrop.Unit}, is none of pressure.",
-                "Give it in bar, MPa, Pa or psi."
+                AllowedDrop,
+                Units.Dimension.Pressure,
+                "in bar, MPa, Pa or psi"
             )
             .Require(
                 Readings.Count >= 2,

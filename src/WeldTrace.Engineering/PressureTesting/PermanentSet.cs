@@ -73,9 +73,7 @@ public sealed record PermanentSet : IWorked
                 $"Its unit, {dimension.AllowedSet.Unit}, is neither a length nor per cent.",
                 "Give it in mm, µm, in or %."
             );
-        return check.IsClean
-            ? Computed.Of(new PermanentSet(dimension))
-            : check.Refused<PermanentSet>();
+        return check.Compute(() => new PermanentSet(dimension));
     }
 
     private Measured InUnitOf(WrittenLimit limit)

@@ -66,7 +66,6 @@ public sealed record VolumetricExpansion : IWorked
     /// <param name="permanent">Permanent expansion, zero or more, at most the total.</param>
     /// <param name="expandedUncertaintyPercent">Expanded uncertainty of the ratio in %, zero or more.</param>
     /// <param name="limit">Largest permanent ratio in %.</param>
-    /// <exception cref="ArgumentException">The limit is not one in %.</exception>
     public static Computed<VolumetricExpansion> Evaluate(
         Volume total,
         Volume permanent,
@@ -78,6 +77,7 @@ public sealed record VolumetricExpansion : IWorked
             .Positive("total expansion", total.CubicCentimetres, "cm³")
             .NotNegative("permanent expansion", permanent.CubicCentimetres, "cm³")
             .NotNegative("uncertainty of the ratio", expandedUncertaintyPercent, "%")
+            .LimitOf("limit", limit, Units.Dimension.Number, "in %")
             .Require(
                 permanent <= total,
                 RefusalReason.OutOfRange,
@@ -85,10 +85,8 @@ public sealed record VolumetricExpansion : IWorked
                 "It is larger than the total expansion.",
                 "Check both burette readings."
             );
-        return check.IsClean
-            ? Computed.Of(
-                new VolumetricExpansion(total, permanent, expandedUncertaintyPercent, limit)
-            )
-            : check.Refused<VolumetricExpansion>();
+        return check.Compute(() =>
+            new VolumetricExpansion(total, permanent, expandedUncertaintyPercent, limit)
+        );
     }
 }

@@ -66,9 +66,7 @@ public sealed record AnalyticHeat : IWorked
                 "It is not larger than the pin radius.",
                 "Check both radii against the tool drawing."
             );
-        return check.IsClean
-            ? Computed.Of(new AnalyticHeat(tool, spindle, shear))
-            : check.Refused<AnalyticHeat>();
+        return check.Compute(() => new AnalyticHeat(tool, spindle, shear));
     }
 
     /// <summary>Heat between sticking and sliding: δ·Q_stick + (1 − δ)·Q_slide.</summary>

@@ -71,9 +71,7 @@ public sealed record HeatIndex : IWorked
             .Positive("travel speed", travel.MillimetresPerMinute, "mm/min")
             .Positive("melting temperature", melting.DegreesCelsius, "°C")
             .Positive("solidus", solidus?.DegreesCelsius ?? 1, "°C");
-        return check.IsClean
-            ? Computed.Of(new HeatIndex(spindle, travel, melting, solidus))
-            : check.Refused<HeatIndex>();
+        return check.Compute(() => new HeatIndex(spindle, travel, melting, solidus));
     }
 
     /// <summary>Peak temperature for one pair of constants, not capped.</summary>

@@ -85,9 +85,7 @@ public sealed record MovingSource : IWorked
             CheckPlace(check, travel, material, thickness, place, shoulderRadius);
         }
 
-        return check.IsClean
-            ? Computed.Of(new MovingSource(heat, travel, material, thickness, place))
-            : check.Refused<MovingSource>();
+        return check.Compute(() => new MovingSource(heat, travel, material, thickness, place));
     }
 
     /// <summary>Peak rise in kelvin beside a fast source in a thin plate: q/(ρ·cp·h·y·√(2πe)).</summary>

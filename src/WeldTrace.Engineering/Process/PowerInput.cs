@@ -77,8 +77,6 @@ public sealed record PowerInput : IWorked
             .Positive("travel speed", travel.MillimetresPerMinute, "mm/min")
             .Positive("share into the work", share)
             .Between("share into the work", share, 0, 1);
-        return check.IsClean
-            ? Computed.Of(new PowerInput(spindle, torque, travel, share, traverseForce))
-            : check.Refused<PowerInput>();
+        return check.Compute(() => new PowerInput(spindle, torque, travel, share, traverseForce));
     }
 }

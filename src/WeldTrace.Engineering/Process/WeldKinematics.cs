@@ -78,8 +78,8 @@ public sealed record WeldKinematics : IWorked
             .Positive("travel speed", travel.MillimetresPerMinute, "mm/min")
             .Positive("shoulder diameter", shoulderDiameter.Millimetres, "mm")
             .Positive("pin diameter", pinDiameter?.Millimetres ?? 1, "mm");
-        return check.IsClean
-            ? Computed.Of(new WeldKinematics(spindle, travel, shoulderDiameter, pinDiameter))
-            : check.Refused<WeldKinematics>();
+        return check.Compute(() =>
+            new WeldKinematics(spindle, travel, shoulderDiameter, pinDiameter)
+        );
     }
 }

@@ -7,12 +7,9 @@ internal static class Finite
     public static double Require(
         double value,
         [CallerArgumentExpression(nameof(value))] string? name = null
-    ) =>
-        double.IsFinite(value)
-            ? value
-            : throw new ArgumentOutOfRangeException(
-                name,
-                value,
-                "The value must be a finite number."
-            );
+    ) => double.IsFinite(value) ? value : throw new NotFiniteException(name, value);
 }
+
+/// <summary>Arithmetic has left the range of numbers; a computation turns it into a refusal.</summary>
+internal sealed class NotFiniteException(string? name, double value)
+    : ArgumentOutOfRangeException(name, value, "The value must be a finite number.");

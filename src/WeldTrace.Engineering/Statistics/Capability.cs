@@ -67,13 +67,7 @@ public sealed record Capability : IWorked
         ArgumentNullException.ThrowIfNull(range);
         var check = new InputCheck()
             .Positive("standard deviation", standardDeviation)
-            .Require(
-                double.IsFinite(mean),
-                RefusalReason.OutOfRange,
-                "mean",
-                "It is no number.",
-                "Correct it."
-            )
+            .Sensible("mean and limits", [mean, range.Lower, range.Upper, range.Target ?? 0])
             .Require(
                 range.Upper > range.Lower,
                 RefusalReason.OutOfRange,
@@ -88,9 +82,7 @@ public sealed record Capability : IWorked
                 "There are fewer than two.",
                 "Add values."
             );
-        return check.IsClean
-            ? Computed.Of(new Capability(range, mean, standardDeviation, count))
-            : check.Refused<Capability>();
+        return check.Compute(() => new Capability(range, mean, standardDeviation, count));
     }
 
     /// <summary>Two-sided interval of Cp by χ².</summary>

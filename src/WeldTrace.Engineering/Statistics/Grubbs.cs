@@ -70,7 +70,7 @@ public sealed record Grubbs : IWorked
                 "There are fewer than three.",
                 "Add values."
             );
-        return check.IsClean ? Computed.Of(new Grubbs(sample, alpha)) : check.Refused<Grubbs>();
+        return check.Compute(() => new Grubbs(sample, alpha));
     }
 
     /// <summary>Critical value.</summary>

@@ -72,15 +72,7 @@ public sealed record IndividualsChart : IWorked
                 "There are fewer than three.",
                 "Add values."
             )
-            .Require(
-                values.All(double.IsFinite),
-                RefusalReason.OutOfRange,
-                "values",
-                "One is not a number.",
-                "Correct it."
-            );
-        return check.IsClean
-            ? Computed.Of(new IndividualsChart(values, d2 ?? ControlConstants.For(2).D2))
-            : check.Refused<IndividualsChart>();
+            .Sensible("values", values);
+        return check.Compute(() => new IndividualsChart(values, d2 ?? ControlConstants.For(2).D2));
     }
 }

@@ -80,15 +80,7 @@ public sealed record MeanRangeChart : IWorked
                 "They are not of one size from 2 to 25.",
                 "Complete or leave out the short ones."
             )
-            .Require(
-                groups.SelectMany(group => group).All(double.IsFinite),
-                RefusalReason.OutOfRange,
-                "values",
-                "One is not a number.",
-                "Correct it."
-            );
-        return check.IsClean
-            ? Computed.Of(new MeanRangeChart(groups))
-            : check.Refused<MeanRangeChart>();
+            .Sensible("values", groups.SelectMany(group => group));
+        return check.Compute(() => new MeanRangeChart(groups));
     }
 }

@@ -58,7 +58,7 @@ public sealed record GasEnergy : IWorked
                 "It is not above the air pressure.",
                 "Enter the absolute pressure, gauge plus air pressure."
             );
-        return check.IsClean ? Computed.Of(new GasEnergy(charge)) : check.Refused<GasEnergy>();
+        return check.Compute(() => new GasEnergy(charge));
     }
 
     /// <summary>

@@ -59,8 +59,8 @@ public sealed record LiquidEnergy : IWorked
             .Positive("volume", volume.Litres, "l")
             .Positive("compressibility", compressibilityPerPascal, "1/Pa")
             .NotNegative("elastic growth", shellGrowth.CubicCentimetres, "cm³");
-        return check.IsClean
-            ? Computed.Of(new LiquidEnergy(pressure, volume, compressibilityPerPascal, shellGrowth))
-            : check.Refused<LiquidEnergy>();
+        return check.Compute(() =>
+            new LiquidEnergy(pressure, volume, compressibilityPerPascal, shellGrowth)
+        );
     }
 }

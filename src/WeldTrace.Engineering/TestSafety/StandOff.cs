@@ -60,7 +60,7 @@ public sealed record StandOff : IWorked
     public static Computed<StandOff> Compute(Energy energy, StandOffRule rule)
     {
         var check = new InputCheck().Positive("stored energy", energy.Joules, "J");
-        return check.IsClean ? Computed.Of(new StandOff(energy, rule)) : check.Refused<StandOff>();
+        return check.Compute(() => new StandOff(energy, rule));
     }
 
     private static double BlastMetres(Energy energy, StandOffRule rule) =>

@@ -28,27 +28,7 @@ public static class AssumedShapeLife
             )
             .Between("assumed shape", shape, 0.1, 50)
             .Between("confidence", confidence, 1e-6, 1 - 1e-6);
-        if (!check.IsClean)
-        {
-            return check.Refused<Length>();
-        }
-
-        var failures = records.Count(r => r.Failed);
-        var largest = records.Max(r => r.Used.Metres);
-        var sum = records.Sum(r => Math.Pow(r.Used.Metres / largest, shape));
-        var quantile = ChiSquare.Quantile((2 * failures) + 2, confidence);
-        var bound = Length.FromMetres(largest * Math.Pow(2 * sum / quantile, 1 / shape));
-        var working = Working
-            .Of("Lower bound of tool life, assumed shape", "η_L = (2·Σ t^β/χ²(C; 2r + 2))^(1/β)")
-            .Input("n", "tools", records.Count)
-            .Input("r", "failed tools", failures)
-            .Input("β", "assumed shape", shape)
-            .Input("C", "confidence", confidence)
-            .Step("χ²", "quantile", quantile)
-            .Result("η_L", "lower bound of the scale", bound.Metres, "m")
-            .From("Usual form for an assumed shape; the shape needs a reason of its own.")
-            .Build();
-        return Computed.Of(bound, working);
+        return check.Compute(() => Bound(records, shape, confidence));
     }
 
     /// <summary>Tools to be tested without failure: ⌈ln(1 − C)/(L^β·ln R)⌉.</summary>
@@ -69,5 +49,29 @@ public static class AssumedShapeLife
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(shape);
         var exact = Math.Log(1 - confidence) / (Math.Pow(lives, shape) * Math.Log(reliability));
         return (int)Math.Min(Math.Ceiling(exact - 1e-9), int.MaxValue);
+    }
+
+    private static (Length Value, Working Working) Bound(
+        IReadOnlyList<LifeRecord> records,
+        double shape,
+        double confidence
+    )
+    {
+        var failures = records.Count(r => r.Failed);
+        var largest = records.Max(r => r.Used.Metres);
+        var sum = records.Sum(r => Math.Pow(r.Used.Metres / largest, shape));
+        var quantile = ChiSquare.Quantile((2 * failures) + 2, confidence);
+        var bound = Length.FromMetres(largest * Math.Pow(2 * sum / quantile, 1 / shape));
+        var working = Working
+            .Of("Lower bound of tool life, assumed shape", "η_L = (2·Σ t^β/χ²(C; 2r + 2))^(1/β)")
+            .Input("n", "tools", records.Count)
+            .Input("r", "failed tools", failures)
+            .Input("β", "assumed shape", shape)
+            .Input("C", "confidence", confidence)
+            .Step("χ²", "quantile", quantile)
+            .Result("η_L", "lower bound of the scale", bound.Metres, "m")
+            .From("Usual form for an assumed shape; the shape needs a reason of its own.")
+            .Build();
+        return (bound, working);
     }
 }

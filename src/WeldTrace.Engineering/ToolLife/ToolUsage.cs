@@ -59,10 +59,18 @@ public sealed record ToolUsage : IWorked
                 "shortest run",
                 lengths.Select(run => run.Metres).DefaultIfEmpty(0).Min(),
                 "m"
+            )
+            .NotNegative(
+                "longest run",
+                lengths.Select(run => run.Metres).DefaultIfEmpty(0).Max(),
+                "m"
             );
+        if (!check.IsClean)
+        {
+            return check.Refused<ToolUsage>();
+        }
+
         var used = Length.FromMetres(lengths.Sum(run => run.Metres));
-        return check.IsClean
-            ? Computed.Of(new ToolUsage(used, lifeLimit, nextPass))
-            : check.Refused<ToolUsage>();
+        return Computed.Of(new ToolUsage(used, lifeLimit, nextPass));
     }
 }

@@ -68,19 +68,15 @@ public static class AsmeThickness
     public static Computed<Length> CylinderThick(DesignCase design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        var ratio =
-            design.AllowableStress.Pascals > 0 && design.JointFactor > 0
-                ? design.Pressure / design.WeldedStress
-                : 0;
-        var check = design
-            .Check()
-            .Require(
-                ratio < 5,
-                RefusalReason.OutsideValidity,
-                "design pressure",
-                "It is more than five times the welded allowable stress.",
-                "Lower the pressure or choose a stronger material."
-            );
+        var check = design.Check();
+        var ratio = check.IsClean ? design.Pressure / design.WeldedStress : 0;
+        check.Require(
+            ratio < 5,
+            RefusalReason.OutsideValidity,
+            "design pressure",
+            "It is more than five times the welded allowable stress.",
+            "Lower the pressure or choose a stronger material."
+        );
         if (!check.IsClean)
         {
             return check.Refused<Length>();

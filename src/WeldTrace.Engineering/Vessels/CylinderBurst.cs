@@ -74,15 +74,13 @@ public sealed record CylinderBurst : IWorked
             .Positive("inside diameter", insideDiameter.Millimetres, "mm")
             .Positive("wall", thickness.Millimetres, "mm")
             .Require(
-                insideDiameter.Metres <= 0 || thickness <= insideDiameter * 5,
+                insideDiameter.Metres <= 0 || thickness.Metres / 5 <= insideDiameter.Metres,
                 RefusalReason.OutsideValidity,
                 "wall",
                 "It is more than five inside diameters.",
                 "Check the units of diameter and wall."
             );
-        return check.IsClean
-            ? Computed.Of(new CylinderBurst(material, insideDiameter, thickness))
-            : check.Refused<CylinderBurst>();
+        return check.Compute(() => new CylinderBurst(material, insideDiameter, thickness));
     }
 
     private Working Show(BurstMaterial material, Length insideDiameter, Length thickness) =>

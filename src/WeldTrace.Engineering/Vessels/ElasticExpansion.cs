@@ -48,11 +48,20 @@ public sealed record ElasticExpansion : IWorked
                 "It is not larger than the inner radius.",
                 "Enter the outer radius, inner radius plus wall."
             );
-        if (!check.IsClean)
-        {
-            return check.Refused<ElasticExpansion>();
-        }
+        return check.Compute(() =>
+            Of(pressure, modulus, poissonRatio, innerRadius, outerRadius, volume)
+        );
+    }
 
+    private static ElasticExpansion Of(
+        Pressure pressure,
+        Pressure modulus,
+        double poissonRatio,
+        Length innerRadius,
+        Length outerRadius,
+        Volume volume
+    )
+    {
         var k2 = Math.Pow(outerRadius / innerRadius, 2);
         var bracket = (3 * (1 - (2 * poissonRatio))) + (2 * k2 * (1 + poissonRatio));
         var strain = pressure / modulus / (k2 - 1) * bracket;
@@ -71,6 +80,6 @@ public sealed record ElasticExpansion : IWorked
             .Result("ΔV", "growth", volume.CubicCentimetres * strain, "cm³")
             .From("Lamé and Hooke, closed ends; ends themselves neglected.")
             .Build();
-        return Computed.Of(new ElasticExpansion(strain, volume, working));
+        return new(strain, volume, working);
     }
 }

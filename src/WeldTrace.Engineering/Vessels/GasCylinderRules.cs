@@ -28,11 +28,15 @@ public static class GasCylinderRules
                 "It is not larger than the inside diameter.",
                 "Enter the outside diameter, inside diameter plus twice the wall."
             );
-        if (!check.IsClean)
-        {
-            return check.Refused<Pressure>();
-        }
+        return check.Compute(() => Stress3Al(testPressure, outside, inside));
+    }
 
+    private static (Pressure Value, Working Working) Stress3Al(
+        Pressure testPressure,
+        Length outside,
+        Length inside
+    )
+    {
         var (outer, inner) = (Math.Pow(outside.Metres, 2), Math.Pow(inside.Metres, 2));
         var stress = testPressure * (((1.3 * outer) + (0.4 * inner)) / (outer - inner));
         var working = Working
@@ -43,7 +47,7 @@ public static class GasCylinderRules
             .Result("S", "wall stress", stress.Megapascals, "MPa")
             .From("49 CFR 178.46(d).")
             .Build();
-        return Computed.Of(stress, working);
+        return (stress, working);
     }
 
     /// <summary>Largest wall stress at the minimum test pressure: the smaller of 0.80 yield and 0.67 ultimate (from memory).</summary>

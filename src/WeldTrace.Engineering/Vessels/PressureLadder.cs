@@ -76,8 +76,6 @@ public sealed record PressureLadder : IWorked
                 "It is missing.",
                 "Name document, edition and clause."
             );
-        return check.IsClean
-            ? Computed.Of(new PressureLadder(meop, factors))
-            : check.Refused<PressureLadder>();
+        return check.Compute(() => new PressureLadder(meop, factors));
     }
 }

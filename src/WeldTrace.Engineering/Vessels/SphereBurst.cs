@@ -60,8 +60,6 @@ public sealed record SphereBurst : IWorked
             .Check(new InputCheck())
             .Positive("inside diameter", insideDiameter.Millimetres, "mm")
             .Positive("wall", thickness.Millimetres, "mm");
-        return check.IsClean
-            ? Computed.Of(new SphereBurst(material, insideDiameter, thickness))
-            : check.Refused<SphereBurst>();
+        return check.Compute(() => new SphereBurst(material, insideDiameter, thickness));
     }
 }

@@ -64,9 +64,7 @@ public sealed record ThickCylinderStress : IWorked
                 "It is not larger than the inner radius.",
                 "Enter the outer radius, inner radius plus wall."
             );
-        return check.IsClean
-            ? Computed.Of(new ThickCylinderStress(inner, outer, innerRadius, outerRadius))
-            : check.Refused<ThickCylinderStress>();
+        return check.Compute(() => new ThickCylinderStress(inner, outer, innerRadius, outerRadius));
     }
 
     /// <summary>Hoop stress at a radius inside the wall; radii outside it are moved to its surface.</summary>

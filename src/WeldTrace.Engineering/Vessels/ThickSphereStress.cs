@@ -58,9 +58,7 @@ public sealed record ThickSphereStress : IWorked
                 "It is not larger than the inner radius.",
                 "Enter the outer radius, inner radius plus wall."
             );
-        return check.IsClean
-            ? Computed.Of(new ThickSphereStress(inner, innerRadius, outerRadius))
-            : check.Refused<ThickSphereStress>();
+        return check.Compute(() => new ThickSphereStress(inner, innerRadius, outerRadius));
     }
 
     /// <summary>Tangential stress at a radius inside the wall; radii outside it are moved to its surface.</summary>

@@ -61,9 +61,7 @@ public sealed record ThinWallStress : IWorked
             .NotNegative("inner pressure", inner.Megapascals, "MPa")
             .Positive("inner radius", innerRadius.Millimetres, "mm")
             .Positive("wall", thickness.Millimetres, "mm");
-        return check.IsClean
-            ? Computed.Of(new ThinWallStress(inner, innerRadius, thickness))
-            : check.Refused<ThinWallStress>();
+        return check.Compute(() => new ThinWallStress(inner, innerRadius, thickness));
     }
 
     private Working Show(Pressure inner, Length innerRadius, Length thickness) =>
