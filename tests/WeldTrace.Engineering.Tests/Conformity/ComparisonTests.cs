@@ -72,8 +72,8 @@ public sealed class ComparisonTests
     {
         var judgement = Comparison.AtMost(new(1.0, "psi", 0.1), WrittenLimit.Parse("70", "mbar"));
         Assert.Equal(Verdict.Undecided, judgement.Verdict);
-        Assert.Equal(68.947572931683613, judgement.Measured.Value, 10);
-        Assert.Equal(6.8947572931683613, judgement.Measured.ExpandedUncertainty!.Value, 10);
+        Assert.Equal(68.947572931683613, judgement.Measured.Value, 1e-10);
+        Assert.Equal(6.8947572931683613, judgement.Measured.ExpandedUncertainty!.Value, 1e-10);
         Assert.Equal(69, judgement.Rounded);
     }
 

@@ -98,8 +98,8 @@ public sealed class PressureDecayTests
             Method = DecayMethod.LeastSquares,
         };
         var decay = PressureDecay.Evaluate(test).Value;
-        Assert.Equal(0, decay.FitUncertainty!.Value.SiValue, 12);
-        Assert.Equal(0.01 * 20 / Math.Sqrt(200), decay.StandardUncertainty.SiValue, 12);
+        Assert.Equal(0, decay.FitUncertainty!.Value.SiValue, 1e-12);
+        Assert.Equal(0.01 * 20 / Math.Sqrt(200), decay.StandardUncertainty.SiValue, 1e-12);
     }
 
     private static PressureDecay Evaluate(double lastPressure, double kelvin, WrittenLimit limit)

@@ -16,8 +16,8 @@ public sealed class AlloyLibraryTests
     )
     {
         var alloy = AlloyLibrary.Find(designation)!;
-        Assert.Equal(solidus, alloy.Solidus!.Value.DegreesCelsius, 9);
-        Assert.Equal(liquidus, alloy.Liquidus!.Value.DegreesCelsius, 9);
+        Assert.Equal(solidus, alloy.Solidus!.Value.DegreesCelsius, 1e-9);
+        Assert.Equal(liquidus, alloy.Liquidus!.Value.DegreesCelsius, 1e-9);
     }
 
     [Fact]

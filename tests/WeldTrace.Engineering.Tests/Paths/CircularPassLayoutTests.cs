@@ -63,7 +63,7 @@ public sealed class CircularPassLayoutTests
     {
         var place = Passes.Layout(Passes.Usual).PositionAt(Length.FromMillimetres(distance));
         Assert.Equal(isInOverlap, place.IsInOverlap);
-        Assert.Equal(weldedBeforeAt ?? 0, place.OverlapsAt?.Millimetres ?? 0, 5);
+        Assert.Equal(weldedBeforeAt ?? 0, place.OverlapsAt?.Millimetres ?? 0, 1e-5);
     }
 
     [Fact]
@@ -85,8 +85,8 @@ public sealed class CircularPassLayoutTests
                 var step = next.Distance.Millimetres - here.Distance.Millimetres;
                 Assert.InRange(step, 0, 0.01 * 200 / 60.0 * 1.001);
             });
-        Assert.Equal(5, layout.PositionAfter(TimeSpan.FromSeconds(3)).Distance.Millimetres, 6);
-        Assert.Equal(0, layout.PositionAfter(layout.TraverseTime).Remaining.Millimetres, 6);
+        Assert.Equal(5, layout.PositionAfter(TimeSpan.FromSeconds(3)).Distance.Millimetres, 1e-6);
+        Assert.Equal(0, layout.PositionAfter(layout.TraverseTime).Remaining.Millimetres, 1e-6);
     }
 
     [Fact]
@@ -95,7 +95,7 @@ public sealed class CircularPassLayoutTests
         var layout = Passes.Layout(Passes.Usual);
         Assert.Equal(WeldSide.Advancing, layout.SideAt(CircleEdge.Outer));
         Assert.Equal(WeldSide.Retreating, layout.SideAt(CircleEdge.Inner));
-        Assert.Equal(20, layout.ExitHoleAngle.Degrees, 9);
+        Assert.Equal(20, layout.ExitHoleAngle.Degrees, 1e-9);
     }
 
     [Fact]

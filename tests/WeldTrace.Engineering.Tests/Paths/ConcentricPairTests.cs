@@ -52,7 +52,7 @@ public sealed class ConcentricPairTests
         var pair = ConcentricPair
             .Compare(Passes.Usual, Outer with { TrackRadius = Length.FromMillimetres(80) })
             .Value;
-        Assert.Equal(-1, pair.PinTrackGap.Millimetres, 9);
+        Assert.Equal(-1, pair.PinTrackGap.Millimetres, 1e-9);
         Assert.Contains("pin tracks overlap", pair.Statement, StringComparison.Ordinal);
     }
 

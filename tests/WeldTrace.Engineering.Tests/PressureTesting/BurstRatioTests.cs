@@ -18,14 +18,14 @@ public sealed class BurstRatioTests
     )
     {
         var burst = Evaluate(megapascals, factor).Value;
-        Assert.Equal(2.365, burst.Ratio, 12);
-        Assert.Equal(0.02, burst.ExpandedUncertainty, 12);
+        Assert.Equal(2.365, burst.Ratio, 1e-12);
+        Assert.Equal(0.02, burst.ExpandedUncertainty, 1e-12);
         Assert.Equal(verdict, burst.Judgement.Verdict);
     }
 
     [Fact]
     public void Evaluate_Margin_MatchesCheckedValue() =>
-        Assert.Equal(0.5766666667, Evaluate(47.3, "1.5").Value.Margin, 9);
+        Assert.Equal(0.5766666667, Evaluate(47.3, "1.5").Value.Margin, 1e-9);
 
     [Fact]
     public void Evaluate_NothingMeasured_Refuses() =>

@@ -13,8 +13,8 @@ public sealed class HoldEvaluationTests
     {
         var cooled = 300 * 292.15 / 293.15;
         var hold = HoldEvaluation.Evaluate(Hold(cooled, 292.15)).Value;
-        Assert.Equal(1.0233668771, hold.MeasuredDrop.Bar, 8);
-        Assert.Equal(0, hold.CompensatedDrop.Bar, 9);
+        Assert.Equal(1.0233668771, hold.MeasuredDrop.Bar, 1e-8);
+        Assert.Equal(0, hold.CompensatedDrop.Bar, 1e-9);
         Assert.Equal(Verdict.Pass, hold.Judgement.Verdict);
     }
 
@@ -45,7 +45,7 @@ public sealed class HoldEvaluationTests
         var hold = HoldEvaluation
             .Evaluate(Hold(299.6, 292.15) with { Medium = TestMedium.Liquid })
             .Value;
-        Assert.Equal(0.4, hold.CompensatedDrop.Bar, 9);
+        Assert.Equal(0.4, hold.CompensatedDrop.Bar, 1e-9);
         Assert.False(hold.Working.Validity.IsWithin);
     }
 
@@ -61,11 +61,11 @@ public sealed class HoldEvaluationTests
                 }
             )
             .Value;
-        Assert.Equal(0, hold.CompensatedDrop.Bar, 9);
+        Assert.Equal(0, hold.CompensatedDrop.Bar, 1e-9);
         Assert.Equal(
             2 * Math.Sqrt(2 * ((0.05 * 0.05) + Math.Pow(4 * 0.1, 2))),
             hold.ExpandedUncertainty.Bar,
-            9
+            1e-9
         );
     }
 

@@ -23,9 +23,9 @@ public sealed class PermanentSetTests
     {
         var set = PermanentSet.Evaluate(Measure(after, WrittenLimit.Parse(allowed, unit))).Value;
         Assert.Equal(verdict, set.Judgement.Verdict);
-        Assert.Equal(after - 163, set.Set.Millimetres, 9);
-        Assert.Equal(0.0141421356, set.ExpandedUncertainty.Millimetres, 9);
-        Assert.Equal((after - 163) / 1.63, set.RelativePercent, 9);
+        Assert.Equal(after - 163, set.Set.Millimetres, 1e-9);
+        Assert.Equal(0.0141421356, set.ExpandedUncertainty.Millimetres, 1e-9);
+        Assert.Equal((after - 163) / 1.63, set.RelativePercent, 1e-9);
     }
 
     [Fact]

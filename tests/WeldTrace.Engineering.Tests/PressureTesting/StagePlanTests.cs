@@ -19,7 +19,7 @@ public sealed class StagePlanTests
         Assert.Equal([10, 25, 41], plan.Stages.Select(stage => stage.Reached.TotalMinutes));
         Assert.Equal([15, 35, 41], plan.Stages.Select(stage => stage.Ends.TotalMinutes));
         Assert.Equal(41, plan.Duration.TotalMinutes);
-        Assert.Equal(300, plan.Highest.Bar, 9);
+        Assert.Equal(300, plan.Highest.Bar, 1e-9);
         Assert.True(plan.ReturnsToZero);
         Assert.True(plan.Working.Validity.IsWithin);
     }

@@ -30,9 +30,9 @@ public sealed class ProcessRefusalTests
     public void HeatIndex_Band_MatchesCheckedEnds()
     {
         var heat = HeatIndex.Compute(Spindle, Travel, Liquidus).Value;
-        Assert.Equal(465.8886189, heat.Low.DegreesCelsius, 6);
-        Assert.Equal(513.7443657, heat.Middle.DegreesCelsius, 6);
-        Assert.Equal(563.6254338, heat.High.DegreesCelsius, 6);
+        Assert.Equal(465.8886189, heat.Low.DegreesCelsius, 1e-6);
+        Assert.Equal(513.7443657, heat.Middle.DegreesCelsius, 1e-6);
+        Assert.Equal(563.6254338, heat.High.DegreesCelsius, 1e-6);
         Assert.False(heat.ReachesSolidus);
     }
 
@@ -41,7 +41,7 @@ public sealed class ProcessRefusalTests
     {
         var solidus = Temperature.FromDegreesCelsius(540);
         var heat = HeatIndex.Compute(Spindle, Travel, Liquidus, solidus).Value;
-        Assert.Equal(540, heat.High.DegreesCelsius, 9);
+        Assert.Equal(540, heat.High.DegreesCelsius, 1e-9);
         Assert.True(heat.ReachesSolidus);
         Assert.False(heat.Working.Validity.IsWithin);
     }

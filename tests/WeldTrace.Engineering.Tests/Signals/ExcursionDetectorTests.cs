@@ -35,10 +35,10 @@ public sealed class ExcursionDetectorTests
 
         var first = detector.Complete()[0];
         Assert.Equal(side, first.Side);
-        Assert.Equal(start, first.StartSeconds, 3);
-        Assert.Equal(end, first.EndSeconds, 3);
-        Assert.Equal(positionMillimetres, first.StartMetres * 1e3, 4);
-        Assert.Equal(lengthMillimetres, (first.EndMetres - first.StartMetres) * 1e3, 5);
+        Assert.Equal(start, first.StartSeconds, 1e-3);
+        Assert.Equal(end, first.EndSeconds, 1e-3);
+        Assert.Equal(positionMillimetres, first.StartMetres * 1e3, 1e-4);
+        Assert.Equal(lengthMillimetres, (first.EndMetres - first.StartMetres) * 1e3, 1e-5);
     }
 
     [Theory]
@@ -103,7 +103,7 @@ public sealed class ExcursionDetectorTests
             {
                 Assert.Equal(ExcursionSide.Low, low.Side);
                 Assert.Equal(-1, low.ExtremeInSampleUnit);
-                Assert.Equal(1.1, low.EndSeconds, 9);
+                Assert.Equal(1.1, low.EndSeconds, 1e-9);
             }
         );
     }

@@ -185,8 +185,8 @@ public sealed class PhaseSegmentationTests
         var phases = Run(Air, Plunge, Dwell, Weld, slow, Rise, Air);
 
         var (from, to) = phases.Passes[0].SteadyTraverse(TimeSpan.FromSeconds(5));
-        Assert.Equal(6.0, from, 9);
-        Assert.Equal(35.9 - 5, to, 9);
+        Assert.Equal(6.0, from, 1e-9);
+        Assert.Equal(35.9 - 5, to, 1e-9);
     }
 
     private static RunPhases Run(params IEnumerable<Step> steps)

@@ -20,7 +20,7 @@ public sealed class SeamPositionTests
             seam.Add(degrees, Angle.FromDegrees(sense * degrees % 360).Radians);
         }
 
-        Assert.Equal(60 * 400 * Math.PI / 180, seam.Travelled.Millimetres, 9);
+        Assert.Equal(60 * 400 * Math.PI / 180, seam.Travelled.Millimetres, 1e-9);
     }
 
     [Fact]
@@ -28,7 +28,7 @@ public sealed class SeamPositionTests
     {
         var seam = SeamPosition.FromProgrammedSpeed(Speed.FromMillimetresPerSecond(3));
         seam.Add(10, 0);
-        Assert.Equal(0.006, seam.Add(12, 0), 12);
+        Assert.Equal(0.006, seam.Add(12, 0), 1e-12);
     }
 
     [Fact]
@@ -39,7 +39,7 @@ public sealed class SeamPositionTests
         seam.Add(1, 1);
         seam.Interrupt();
         seam.Add(10, 1);
-        Assert.Equal(2, seam.Add(11, 1), 12);
+        Assert.Equal(2, seam.Add(11, 1), 1e-12);
     }
 
     [Theory]
@@ -48,7 +48,7 @@ public sealed class SeamPositionTests
     public void AngleAt_QuarterTurn_FollowsTheTravel(RotationSense travel, double degrees)
     {
         var track = new CircularTrack(Radius, Angle.Zero, travel);
-        Assert.Equal(degrees, track.AngleAt(track.Circumference / 4).Degrees, 9);
+        Assert.Equal(degrees, track.AngleAt(track.Circumference / 4).Degrees, 1e-9);
     }
 
     [Fact]
@@ -59,7 +59,7 @@ public sealed class SeamPositionTests
             Angle.FromDegrees(350),
             RotationSense.CounterClockwise
         );
-        Assert.Equal(5, track.AngleAt(track.Circumference * (375.0 / 360)).Degrees, 9);
+        Assert.Equal(5, track.AngleAt(track.Circumference * (375.0 / 360)).Degrees, 1e-9);
     }
 
     [Fact]
@@ -72,7 +72,7 @@ public sealed class SeamPositionTests
             speed = axis.Add(i * 0.005, (i * 0.005 * 0.05) % (2 * Math.PI));
         }
 
-        Assert.Equal(0.06 * 0.05, speed, 12);
+        Assert.Equal(0.06 * 0.05, speed, 1e-12);
     }
 
     [Fact]

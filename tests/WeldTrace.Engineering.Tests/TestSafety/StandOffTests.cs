@@ -20,7 +20,7 @@ public sealed class StandOffTests
     [InlineData(135.5, 63.33419583)]
     [InlineData(271, 79.79608651)]
     public void Compute_Of2008_TakesTheLargerOfTierAndDistance(double megajoules, double metres) =>
-        Assert.Equal(metres, Of(megajoules, StandOffRule.Pcc2Of2008).Least.Metres, 6);
+        Assert.Equal(metres, Of(megajoules, StandOffRule.Pcc2Of2008).Least.Metres, 1e-6);
 
     [Fact]
     public void Compute_Of2008Above271_AsksToDivide()

@@ -50,7 +50,7 @@ public sealed class ToolLifeFitTests
                     var other = ToolLifeFit
                         .Fit([.. lengths.Select(length => Failed(length * factor))])
                         .Value;
-                    Assert.Equal(1, other.Shape / one.Shape, 8);
+                    Assert.Equal(1, other.Shape / one.Shape, 1e-8);
                     Assert.Equal(factor, other.Scale / one.Scale, factor * 1e-8);
                 },
                 iter: 100
@@ -64,14 +64,14 @@ public sealed class ToolLifeFitTests
                 {
                     var exponential = new ToolSurvivalOfShapeOne(scale);
                     var fitted = exponential.Fit();
-                    Assert.Equal(1, fitted.Shape, 9);
+                    Assert.Equal(1, fitted.Shape, 1e-9);
                     Assert.Equal(
                         Math.Exp(-next / fitted.Scale.Metres),
                         fitted.Survival.Conditional(
                             Length.FromMetres(used),
                             Length.FromMetres(next)
                         ),
-                        9
+                        1e-9
                     );
                 },
                 iter: 100
@@ -103,7 +103,7 @@ public sealed class ToolLifeFitTests
                 {
                     var survival = LifeData.Fit("SHOCK_ABSORBER").Survival;
                     var next = survival.FurtherLife(Length.FromMetres(used), wanted);
-                    Assert.Equal(wanted, survival.Conditional(Length.FromMetres(used), next), 9);
+                    Assert.Equal(wanted, survival.Conditional(Length.FromMetres(used), next), 1e-9);
                 }
             );
 

@@ -14,7 +14,7 @@ public sealed class ToolUsageTests
         var usage = ToolUsage
             .Compute([Length.FromMetres(used)], Length.FromMetres(6), Length.FromMetres(0.5))
             .Value;
-        Assert.Equal(left, usage.Left.Metres, 12);
+        Assert.Equal(left, usage.Left.Metres, 1e-12);
         Assert.Equal(passes, usage.PassesLeft);
     }
 

@@ -10,9 +10,9 @@ public sealed class WearTrendTests
     public void Fit_ExactLine_GivesSlopeAndLengthAtTheLimit()
     {
         var trend = Fit((0, 10), (100, 30), (200, 50)).Value;
-        Assert.Equal(0.2, trend.MicrometresPerMetre, 9);
-        Assert.Equal(0, trend.StandardErrorMicrometresPerMetre, 9);
-        Assert.Equal(450, trend.ReachesLimitAt!.Value.Metres, 6);
+        Assert.Equal(0.2, trend.MicrometresPerMetre, 1e-9);
+        Assert.Equal(0, trend.StandardErrorMicrometresPerMetre, 1e-9);
+        Assert.Equal(450, trend.ReachesLimitAt!.Value.Metres, 1e-6);
     }
 
     [Fact]

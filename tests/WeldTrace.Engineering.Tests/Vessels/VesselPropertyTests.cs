@@ -24,7 +24,7 @@ public sealed class VesselPropertyTests
                         .Value;
                     Assert.InRange(Math.Abs((thick.HoopAt(inner) / thin.Hoop) - 1), 0, ratio);
                     Assert.InRange(Math.Abs((thick.Axial / thin.Axial) - 1), 0, ratio);
-                    Assert.Equal(1, thick.MeanHoop / thin.Hoop, 8);
+                    Assert.Equal(1, thick.MeanHoop / thin.Hoop, 1e-8);
                 }
             );
 
@@ -56,8 +56,8 @@ public sealed class VesselPropertyTests
         var shapes = ShapeComparison.Compute(volume, design, density).Value;
         var unit =
             density * design.Pressure.Pascals * volume.CubicMetres / design.AllowableStress.Pascals;
-        Assert.Equal(1.5, shapes.Sphere.ShellMass.Kilograms / unit, 3);
-        Assert.Equal(2.0, shapes.Cylinder.ShellMass.Kilograms / unit, 3);
+        Assert.Equal(1.5, shapes.Sphere.ShellMass.Kilograms / unit, 1e-3);
+        Assert.Equal(2.0, shapes.Cylinder.ShellMass.Kilograms / unit, 1e-3);
     }
 
     [Fact]
@@ -81,7 +81,7 @@ public sealed class VesselPropertyTests
                         * radius
                         * radius
                         * (cylinder.CylinderLength.Metres + (4 * radius / 3));
-                    Assert.Equal(litres, held * 1000, 9);
+                    Assert.Equal(litres, held * 1000, 1e-9);
                 }
             );
 
@@ -98,8 +98,8 @@ public sealed class VesselPropertyTests
                     );
                     var sound = Predict(parent, wall);
                     var welded = Predict(parent with { WeldFactor = factor }, wall);
-                    Assert.Equal(factor, welded.Lowest / sound.Lowest, 9);
-                    Assert.Equal(factor, welded.ExactPowerLaw / sound.ExactPowerLaw, 9);
+                    Assert.Equal(factor, welded.Lowest / sound.Lowest, 1e-9);
+                    Assert.Equal(factor, welded.ExactPowerLaw / sound.ExactPowerLaw, 1e-9);
                     Assert.InRange(sound.Svensson / sound.ExactPowerLaw, 0.93, 1);
                 },
                 iter: 50

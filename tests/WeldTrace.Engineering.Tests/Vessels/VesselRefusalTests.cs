@@ -34,7 +34,7 @@ public sealed class VesselRefusalTests
             AsmeThickness
                 .CylinderThick(Design with { Pressure = Pressure.FromMegapascals(43) })
                 .Value.Millimetres,
-            9
+            1e-9
         );
 
     [Fact]
