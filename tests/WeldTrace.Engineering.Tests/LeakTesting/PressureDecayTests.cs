@@ -14,6 +14,8 @@ public sealed class PressureDecayTests
     [InlineData(1100000, 0.0001, Verdict.Pass)]
     [InlineData(1099300, 0.0001, Verdict.Fail)]
     [InlineData(1099500, 0.0001, Verdict.Undecided)]
+    [InlineData(1101834, 0.0001, Verdict.Pass)]
+    [InlineData(1102513, 0.0001, Verdict.Undecided)]
     [InlineData(1101325, 0.5, Verdict.Undecided)]
     [InlineData(1104000, 0.0001, Verdict.Undecided)]
     public void Evaluate_AgainstLimit_GivesTheVerdict(

@@ -69,6 +69,44 @@ public sealed class StatisticsPropertyTests
             );
 
     [Fact]
+    public void Grubbs_PublishedOutlier_IsFound()
+    {
+        var sample = StatisticsData.Sample("TIETJEN_MOORE");
+        var test = Grubbs.Test(sample).Value;
+        Assert.True(test.IsOutlier);
+        Assert.Equal(sample.Values.Max(), sample.Values[test.Index]);
+        Assert.False(Grubbs.Test(Sample.Of([1, 2, 3, 4, 5, 6, 7])).Value.IsOutlier);
+    }
+
+    [Fact]
+    public void CumulativeSums_MirroredValues_SwapUpperAndLower() =>
+        Gen.Double[-5, 5]
+            .Array[1, 30]
+            .Sample(values =>
+            {
+                var chart = new CumulativeSumChart(0, 0.5, 4);
+                var sums = chart.Sums(values);
+                var mirrored = chart.Sums([.. values.Select(value => -value)]);
+                Assert.Equal(sums.Select(sum => sum.Upper), mirrored.Select(sum => sum.Lower));
+                Assert.Equal(
+                    sums.Select(sum => sum.IsSignal),
+                    mirrored.Select(sum => sum.IsSignal)
+                );
+                Assert.All(
+                    sums,
+                    sum => Assert.Equal(Math.Max(sum.Upper, sum.Lower) > 4, sum.IsSignal)
+                );
+            });
+
+    [Theory]
+    [InlineData(0.9, true)]
+    [InlineData(1, false)]
+    [InlineData(3, false)]
+    [InlineData(3.1, true)]
+    public void ControlLimits_ValueBeyond_IsASignal(double value, bool isSignal) =>
+        Assert.Equal(isSignal, new ControlLimits(1, 2, 3).IsSignal(value));
+
+    [Fact]
     public void Grubbs_ThreeEqualValues_Refuses() =>
         Assert.True(Grubbs.Test(Sample.Of([1, 1, 1])).IsRefused);
 

@@ -22,6 +22,17 @@ public sealed class StandOffTests
     public void Compute_Of2008_TakesTheLargerOfTierAndDistance(double megajoules, double metres) =>
         Assert.Equal(metres, Of(megajoules, StandOffRule.Pcc2Of2008).Least.Metres, 1e-6);
 
+    [Theory]
+    [InlineData(5, 30)]
+    [InlineData(10, 60)]
+    [InlineData(2000, 240)]
+    public void Compute_Of2022_KeepsTheLargerOfBlastAndFragments(double megajoules, double least)
+    {
+        var result = Of(megajoules, StandOffRule.Pcc2Of2022);
+        Assert.Equal(Math.Max(least, result.Blast.Metres), result.Least.Metres);
+        Assert.True(result.Least >= result.Blast);
+    }
+
     [Fact]
     public void Compute_Of2008Above271_AsksToDivide()
     {

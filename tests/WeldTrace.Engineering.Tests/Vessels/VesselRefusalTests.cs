@@ -128,6 +128,7 @@ public sealed class VesselRefusalTests
             WrittenLimit.Parse("10", "%")
         );
         Assert.Equal(verdict, result.Value.Judgement.Verdict);
+        Assert.Equal(62.4 - permanent, result.Value.Elastic.CubicCentimetres, 1e-9);
     }
 
     [Fact]
