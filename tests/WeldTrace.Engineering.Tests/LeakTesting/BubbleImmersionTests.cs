@@ -38,6 +38,15 @@ public sealed class BubbleImmersionTests
     }
 
     [Fact]
+    public void Evaluate_OneBubble_CombinesCountAndDiameter()
+    {
+        var result = BubbleImmersion.Evaluate(Seen(1, 600)).Value;
+        var oneBubble = 4.18879020e-4 / 600;
+        Assert.Equal(oneBubble, result.Rate.SiValue, 1e-14);
+        Assert.Equal(oneBubble * Math.Sqrt(1 + 0.36), result.ExpandedUncertainty.SiValue, 1e-14);
+    }
+
+    [Fact]
     public void Evaluate_NegativeCount_Refuses() =>
         Assert.True(BubbleImmersion.Evaluate(Seen(-1, 60)).IsRefused);
 
