@@ -137,6 +137,12 @@ public sealed class Finding : Record
     /// <summary>Where on the seam; null when it has no place there.</summary>
     public SeamPlace? Place { get; private set; }
 
+    /// <summary>Printed name of whoever opened it, or did what opened it.</summary>
+    public string OpenedBy { get; private set; } = "";
+
+    /// <summary>UTC instant of opening.</summary>
+    public DateTimeOffset OpenedAt { get; private set; }
+
     /// <summary>State.</summary>
     public FindingState State { get; private set; }
 
@@ -159,6 +165,7 @@ public sealed class Finding : Record
     )
     {
         ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentNullException.ThrowIfNull(actor);
         ArgumentException.ThrowIfNullOrWhiteSpace(description);
         var finding = new Finding(Guid.CreateVersion7(at))
         {
@@ -171,6 +178,8 @@ public sealed class Finding : Record
             Description =
                 description.Length <= LongestText ? description : description[..LongestText],
             Place = place,
+            OpenedBy = actor.PrintedName,
+            OpenedAt = at,
         };
         finding.Note(actor, at, "finding opened", finding.Description);
         vessel.PlaceOnHold(actor, at, finding.Description);

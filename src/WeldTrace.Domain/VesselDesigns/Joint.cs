@@ -9,7 +9,7 @@ namespace WeldTrace.Domain.VesselDesigns;
 /// <param name="TrackRadius">Radius of the tool centre's track; above zero.</param>
 /// <param name="Overlap">Angle welded twice at the closing, 0 to 180 degrees.</param>
 /// <param name="Travel">Travel sense, looking from the shoulder side on the work.</param>
-/// <param name="Start">Angle of the start from the joint's reference mark, positive in counter-clockwise sense.</param>
+/// <param name="Start">Angle of the start from the joint's reference mark, clockwise as seen from the shoulder side.</param>
 public sealed record PassPlan(
     int Number,
     Length TrackRadius,

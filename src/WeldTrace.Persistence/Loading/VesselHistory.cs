@@ -25,6 +25,9 @@ public sealed record VesselHistory(
     /// <summary>Everyone who welded on the vessel.</summary>
     public IReadOnlyCollection<Guid> WeldedBy => [.. Runs.Select(r => r.OperatorId).Distinct()];
 
+    /// <summary>The vessel's own records, signatures left out.</summary>
+    public IEnumerable<Record> Records => [Vessel, .. Runs, .. LeakTests, .. PressureTests, .. Sections, .. SignOffs, .. Findings];
+
     /// <summary>Signatures of one record, oldest first.</summary>
     public IReadOnlyList<Signature> SignaturesOf(Record record) =>
         [.. Signatures.Where(s => s.SignedId == record.Id)];

@@ -1,7 +1,11 @@
+using WeldTrace.Domain.Ledger;
+using WeldTrace.Persistence.Roles;
+using WeldTrace.Web.Features.Vessels.Bundle;
 using WeldTrace.Web.Features.Vessels.List;
 using WeldTrace.Web.Features.Vessels.Page;
 using WeldTrace.Web.Features.Vessels.Plan;
 using WeldTrace.Web.Features.Vessels.Ship;
+using WeldTrace.Web.Features.Vessels.Traveler;
 
 namespace WeldTrace.Web.Features.Vessels;
 
@@ -9,10 +13,18 @@ public static class Registration
 {
     public static IServiceCollection AddVessels(this IServiceCollection services) =>
         services
+            .AddSingleton(provider => SiteKey.LoadOrCreate(provider.GetRequiredService<DatabaseSettings>().Folder))
             .AddScoped<VesselListReader>()
             .AddScoped<VesselPageReader>()
             .AddScoped<PlanVesselHandler>()
-            .AddScoped<ShipVesselHandler>();
+            .AddScoped<ShipVesselHandler>()
+            .AddScoped<TravelerReader>()
+            .AddScoped<BundleReader>();
 
-    public static void MapVessels(this IEndpointRouteBuilder endpoints) => endpoints.MapVesselCsv();
+    public static void MapVessels(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapVesselCsv();
+        endpoints.MapTraveler();
+        endpoints.MapBundle();
+    }
 }

@@ -1,0 +1,113 @@
+using System.Text;
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Documents.Bundle;
+using WeldTrace.Domain.Ledger;
+using WeldTrace.Domain.Records;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.LedgerStore;
+using WeldTrace.Persistence.Loading;
+using WeldTrace.Persistence.ProcessLogStore;
+using WeldTrace.ProcessLogs;
+using WeldTrace.Web.Features.Vessels.Traveler;
+using WeldTrace.Web.Reading;
+
+namespace WeldTrace.Web.Features.Vessels.Bundle;
+
+/// <summary>Gathers everything that proves how a vessel was made, and writes it as one ZIP.</summary>
+public sealed class BundleReader(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    SiteReader sites,
+    TravelerReader travelers,
+    SiteKey key,
+    TimeProvider clock
+)
+{
+    /// <summary>Writes the bundle; false when there is no such vessel.</summary>
+    /// <param name="serial">Serial number.</param>
+    /// <param name="site">Address of the site, for the traveler.</param>
+    /// <param name="actor">Who asks.</param>
+    /// <param name="output">An empty file.</param>
+    /// <param name="cancellation">Leaves the file unfinished.</param>
+    public async Task<bool> WriteAsync(string serial, Uri site, Actor actor, FileStream output, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return await db.Database.CreateExecutionStrategy().ExecuteAsync(token => WriteOnceAsync(db, serial, site, actor, output, token), cancellation);
+    }
+
+    private async Task<bool> WriteOnceAsync(
+        WeldTraceDbContext db,
+        string serial,
+        Uri site,
+        Actor actor,
+        FileStream output,
+        CancellationToken cancellation
+    )
+    {
+        output.SetLength(0);
+
+        // One snapshot, so that a record written meanwhile isn't half in the bundle.
+        await using var snapshot = await db.Database.BeginSnapshotAsync(cancellation);
+        var history = await db.FindVesselHistoryAsync(serial, cancellation);
+        if (history is null)
+        {
+            return false;
+        }
+
+        var traveler = await travelers.PrintAsync(db, history, site, actor, cancellation);
+        var input = await GatherAsync(db, history, traveler, cancellation);
+        await HistoryBundleWriter.WriteAsync(input, key, output, cancellation);
+        return true;
+    }
+
+    private async Task<HistoryBundleInput> GatherAsync(
+        WeldTraceDbContext db,
+        VesselHistory history,
+        byte[] traveler,
+        CancellationToken cancellation
+    )
+    {
+        var (now, site) = (clock.GetUtcNow(), await sites.GetAsync(cancellation));
+        var records = await db.LoadRecordsBehindAsync(history, cancellation);
+        var ledger = await db.ReadLedgerAsync([.. records.Select(r => r.Id)], cancellation);
+        return new HistoryBundleInput
+        {
+            VesselSerial = history.Vessel.Serial,
+            VesselId = history.Vessel.Id,
+            SiteName = site.Name,
+            MadeAt = now,
+            TravelerPdf = traveler,
+            Records = [.. records.Select(r => new BundledRecord(r.Kind, r.Id, RecordSnapshot.Of(r)))],
+            Entries = [.. ledger.Entries.Select(e => new BundledEntry(e.Entry, e.Path))],
+            Checkpoint = key.Sign(
+                new Checkpoint
+                {
+                    SiteName = site.Name,
+                    TreeSize = ledger.Size,
+                    RootHex = Convert.ToHexStringLower(ledger.Root),
+                    At = now,
+                }
+            ),
+            Logs = [.. history.Runs.Where(r => r.Log is not null).Select(r => new BundledLog(r.Id, (stream, token) => WriteLogAsync(db, r.Id, stream, token)))],
+            Attachments = [.. history.Sections.Select(s => s.Photograph).DistinctBy(p => p.Sha256).Select(p => Attach(db, p))],
+        };
+    }
+
+    private static BundledAttachment Attach(WeldTraceDbContext db, Domain.Sectioning.Photograph photograph) =>
+        new(
+            photograph.Sha256,
+            photograph.FileName,
+            photograph.MediaType,
+            async (stream, token) =>
+            {
+                var attachment = await db.Attachments.AsNoTracking().SingleAsync(a => a.Sha256 == photograph.Sha256, token);
+                await stream.WriteAsync(attachment.Bytes, token);
+            }
+        );
+
+    private static async Task WriteLogAsync(WeldTraceDbContext db, Guid runId, Stream stream, CancellationToken cancellation)
+    {
+        var log = await db.FindProcessLogAsync(runId, cancellation) ?? throw new InvalidOperationException($"The log of run {runId} is missing.");
+        await ProcessLogExport.WriteCsvAsync(log, stream, cancellation);
+    }
+}

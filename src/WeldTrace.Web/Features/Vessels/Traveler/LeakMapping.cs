@@ -1,0 +1,72 @@
+using System.Globalization;
+using WeldTrace.Documents;
+using WeldTrace.Documents.Traveler;
+using WeldTrace.Domain.Testing;
+using WeldTrace.Engineering.LeakTesting;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Web.Reading;
+
+namespace WeldTrace.Web.Features.Vessels.Traveler;
+
+internal static class LeakMapping
+{
+    private static readonly Temperature Reference = Temperature.FromDegreesCelsius(20);
+    private static readonly Temperature Standard = Temperature.FromDegreesCelsius(0);
+
+    public static LeakTestSheet Map(LeakTest test) =>
+        new()
+        {
+            Reference = FormattableString.Invariant($"step {test.StepSequence}"),
+            Method = test.Method == LeakMethod.PressureDecay ? "pressure decay" : "immersion bubbles",
+            Inspector = test.InspectorName,
+            TestedAt = test.TestedAt,
+            Particulars = [.. Found(test), .. test.Decay is { } decay ? Decay(decay) : Bubble(test.Bubble!), new("Remark", test.Remark)],
+            Readings = [.. (test.Decay?.Readings ?? []).Select(Reading)],
+            Verdict = PrintedMarks.Of(DomainMarks.Of(test.Verdict), TestRecord.VerdictWord(test.Verdict)),
+            Explanation = test.VerdictSentence,
+            Superseded = Withdrawals.Of(test),
+        };
+
+    private static IEnumerable<LabelledValue> Found(LeakTest test) =>
+        [
+            new("Leak rate at 20 °C", Rate(test.Result.Rate)),
+            new("Expanded uncertainty, k = 2", Rate(test.Result.ExpandedUncertainty)),
+            new("Smallest rate the test would have shown", Rate(test.Result.Smallest)),
+            new("Limit", Rate(test.Result.Limit)),
+        ];
+
+    private static IEnumerable<LabelledValue> Decay(DecayObservation seen) =>
+        [
+            new("Instruments", seen.Instruments),
+            new("Barometer", seen.AtmosphericPressure.ToString()),
+            new("Standard uncertainty of the gauge", seen.GaugeUncertainty.ToString()),
+            new("Standard uncertainty of the thermometer", seen.TemperatureUncertainty.ToString()),
+        ];
+
+    private static IEnumerable<LabelledValue> Bubble(BubbleTest seen) =>
+        [
+            new("Gauge pressure", seen.GaugePressure.ToString()),
+            new("Liquid and depth", $"{seen.Liquid}, {seen.DepthOfLiquid}"),
+            new("Observed", FormattableString.Invariant($"{seen.ObservedSeconds} s")),
+            new("Bubbles counted", seen.Bubbles.ToString(CultureInfo.InvariantCulture)),
+            new("Bubble diameter", seen.BubbleDiameter.ToString()),
+            new("Where", seen.Places),
+            new("Instruments", seen.Instruments),
+        ];
+
+    private static LeakReadingLine Reading(LeakReading reading) =>
+        new(
+            TimeSpan.FromSeconds(reading.Seconds),
+            Pressure.FromBar(reading.GaugePressure.InUnit()),
+            Temperature.FromDegreesCelsius(reading.GasTemperature.InUnit())
+        );
+
+    private static string Rate(LeakRate rate)
+    {
+        var standard = LeakRates.StandardCubicCentimetresPerSecond(rate, Reference, Standard);
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{rate.SiValue:0.00E+0} Pa·m³/s = {rate.MillibarLitresPerSecond:0.00E+0} mbar·l/s = {standard:0.00E+0} std cm³/s (0 °C)"
+        );
+    }
+}

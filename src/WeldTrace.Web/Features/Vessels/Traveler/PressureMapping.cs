@@ -1,0 +1,64 @@
+using WeldTrace.Documents;
+using WeldTrace.Documents.Drawings;
+using WeldTrace.Documents.Traveler;
+using WeldTrace.Domain.Testing;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Web.Reading;
+
+namespace WeldTrace.Web.Features.Vessels.Traveler;
+
+internal static class PressureMapping
+{
+    public static PressureTestSheet Map(TravelerSource source, PressureTest test)
+    {
+        var plan = source.History.Design.Content.Pressures;
+        return new PressureTestSheet
+        {
+            Reference = FormattableString.Invariant($"step {test.StepSequence}"),
+            Title = "Pressure test,",
+            Inspector = test.InspectorName,
+            TestedAt = test.TestedAt,
+            Particulars =
+            [
+                new LabelledValue("Medium", test.Medium),
+                new LabelledValue("Gauge", $"{test.SetUp.Gauge}, standard uncertainty {test.SetUp.GaugeUncertainty}"),
+                new LabelledValue("Thermometer", $"{test.SetUp.Thermometer}, standard uncertainty {test.SetUp.TemperatureUncertainty}"),
+                new LabelledValue("Barometer", test.SetUp.AtmosphericPressure.ToString()),
+                new LabelledValue("Cautions confirmed by", test.InspectorName),
+                new LabelledValue("Remark", test.Remark),
+            ],
+            Stages = [.. test.Stages.Select(s => Stage(plan, s))],
+            Dimensions = [.. test.Stages.Where(s => s.Reading.Dimension is not null).Select(s => Dimension(plan, test, s))],
+            Chart = PressureLadders.Plot(plan, test),
+            Verdict = PrintedMarks.Of(DomainMarks.Of(test.Verdict), TestRecord.VerdictWord(test.Verdict)),
+            Explanation = test.VerdictSentence,
+            Superseded = Withdrawals.Of(test),
+        };
+    }
+
+    private static PressureStageLine Stage(PressurePlan plan, StageResult result) =>
+        new(result.Stage.Name, plan.Target(result.Stage))
+        {
+            Hold = TimeSpan.FromSeconds(result.Reading.HeldSeconds),
+            AtStart = Bar(result.Reading.StartPressure),
+            AtEnd = Bar(result.Reading.EndPressure),
+            Temperature = result.Reading.EndTemperature is { } t ? Temperature.FromDegreesCelsius(t.InUnit()) : null,
+            Verdict = PrintedMarks.Of(DomainMarks.Of(result.Verdict), TestRecord.VerdictWord(result.Verdict)),
+        };
+
+    private static DimensionLine Dimension(PressurePlan plan, PressureTest test, StageResult result)
+    {
+        var (before, after) = (test.SetUp.DimensionBefore.InUnit(), result.Reading.Dimension!.InUnit());
+        return new DimensionLine(test.SetUp.DimensionName, "mm")
+        {
+            Before = test.SetUp.DimensionBefore.Digits,
+            After = result.Reading.Dimension.Digits,
+            Change = Texts.Number(after - before, 3),
+            Limit = Texts.Number(plan.AllowedPermanentSet.Millimetres, 3),
+            Verdict = PrintedMarks.Of(DomainMarks.Of(result.Verdict), TestRecord.VerdictWord(result.Verdict)),
+        };
+    }
+
+    private static Pressure? Bar(Domain.Records.Measured? measured) => measured is null ? null : Pressure.FromBar(measured.InUnit());
+}

@@ -1,0 +1,121 @@
+using System.Globalization;
+using WeldTrace.Documents;
+using WeldTrace.Documents.Drawings;
+using WeldTrace.Documents.Traveler;
+using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Web.Components.Marks;
+using WeldTrace.Web.Reading;
+
+namespace WeldTrace.Web.Features.Vessels.Traveler;
+
+internal static class RunMapping
+{
+    public static WeldRunSheet Map(TravelerSource source, WeldRun run)
+    {
+        var procedure = source.Procedures.GetValueOrDefault(run.ProcedureRevisionId);
+        var windows = procedure?.Content.Windows ?? [];
+        return new WeldRunSheet
+        {
+            Reference = run.Id.ToString("D")[^12..],
+            Joint = run.JointCode,
+            Pass = run.PassNumber.ToString(CultureInfo.InvariantCulture),
+            State = PrintedMarks.Of(DomainMarks.Of(run.State), WeldRun.StateWord(run.State)),
+            Operator = run.OperatorName,
+            Machine = run.MachineName,
+            Tool = run.ToolMark,
+            ProcedureRevision = run.ProcedureLabel,
+            StartedAt = run.StartedAt,
+            EndedAt = run.EndedAt,
+            Travelled = run.Travelled,
+            Particulars = Particulars(run),
+            Phases = [.. (run.Log?.Phases ?? []).Select(p => new PhaseLine(p.Phase, Seconds(p.StartSeconds), Seconds(p.EndSeconds)))],
+            Windows = [.. windows.Select(w => Window(w, run.Log))],
+            Excursions = [.. Excursions(source, run, windows)],
+            Chart = source.Charts.GetValueOrDefault(run.Id),
+            Seam = run.Log is null ? null : Seam(source, run),
+        };
+    }
+
+    private static IReadOnlyList<LabelledValue> Particulars(WeldRun run) =>
+        [
+            new("Process log", run.Log?.FileName),
+            new("SHA-256 of the original", run.Log?.OriginalSha256),
+            new("Samples", run.Log?.Rows.ToString(CultureInfo.InvariantCulture)),
+            new("Not judged (no such column)", run.Log is { NotJudged.Count: > 0 } log ? string.Join(", ", log.NotJudged.Select(ParameterNames.Of)) : null),
+            new("Remark", run.EndNote),
+        ];
+
+    private static WindowLine Window(ParameterWindow window, LogSummary? log)
+    {
+        var seen = log?.Parameters.FirstOrDefault(p => p.Parameter == window.Parameter);
+        var hasExcursion = log?.Excursions.Any(e => e.Parameter == window.Parameter) == true;
+        return new WindowLine(ParameterNames.Of(window.Parameter), window.Unit)
+        {
+            SetPoint = window.SetPoint.ToString(CultureInfo.InvariantCulture),
+            Lower = window.Lower.ToString(CultureInfo.InvariantCulture),
+            Upper = window.Upper.ToString(CultureInfo.InvariantCulture),
+            ObservedMinimum = Observed(window, seen?.MinimumSi),
+            ObservedMean = Observed(window, seen?.MeanSi),
+            ObservedMaximum = Observed(window, seen?.MaximumSi),
+            Verdict = seen is null ? null
+                : hasExcursion ? PrintedMarks.Of(Mark.Failed, "excursion")
+                : PrintedMarks.Of(Mark.Passed, "inside"),
+        };
+    }
+
+    private static string? Observed(ParameterWindow window, double? si) =>
+        si is { } value ? ParameterUnits.FromSi(window.Parameter, value, window.Unit).ToString("G4", CultureInfo.InvariantCulture) : null;
+
+    private static IEnumerable<ExcursionLine> Excursions(TravelerSource source, WeldRun run, IReadOnlyList<ParameterWindow> windows)
+    {
+        var findings = source.History.Findings.Where(f => f.EvidenceId == run.Id && f.Origin == FindingOrigin.Excursion).OrderBy(f => f.Number).ToList();
+        var number = 0;
+        foreach (var excursion in run.Log?.Excursions ?? [])
+        {
+            var window = windows.FirstOrDefault(w => w.Parameter == excursion.Parameter);
+            var finding = findings.ElementAtOrDefault(number);
+            number++;
+            yield return new ExcursionLine(number.ToString(CultureInfo.InvariantCulture), ParameterNames.Of(excursion.Parameter), window?.Unit ?? "")
+            {
+                Extreme = window is null ? null : Observed(window, excursion.ExtremeSi),
+                Limit = (excursion.IsAbove ? window?.Upper : window?.Lower)?.ToString(CultureInfo.InvariantCulture),
+                From = Along(run, excursion.StartAngle),
+                To = Along(run, excursion.EndAngle),
+                Duration = Seconds(excursion.EndSeconds - excursion.StartSeconds),
+                Finding = finding?.Label,
+            };
+        }
+    }
+
+    private static SeamPlan Seam(TravelerSource source, WeldRun run)
+    {
+        var pass = source.History.Design.Content.Joint(run.JointCode)?.Pass(run.PassNumber);
+        return new SeamPlan
+        {
+            TrackRadius = run.TrackRadius,
+            Travel = run.Travel,
+            Start = pass?.Start ?? default,
+            Overlap = pass?.Overlap ?? default,
+            Travelled = run.Travelled,
+            Excursions =
+            [
+                .. run.Log!.Excursions.Select(
+                    (e, i) =>
+                        new SeamExcursion(
+                            (i + 1).ToString(CultureInfo.InvariantCulture),
+                            ParameterNames.Of(e.Parameter),
+                            Along(run, e.StartAngle),
+                            Along(run, e.EndAngle)
+                        )
+                ),
+            ],
+        };
+    }
+
+    private static Length Along(WeldRun run, Angle angle) => run.TrackRadius * angle.Radians;
+
+    private static TimeSpan Seconds(double value) => TimeSpan.FromSeconds(value);
+}

@@ -1,0 +1,69 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Records;
+using WeldTrace.Documents.Traveler;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
+using WeldTrace.Web.Reading;
+
+namespace WeldTrace.Web.Features.Vessels.Traveler;
+
+/// <summary>Reads a vessel's records and prints its traveler.</summary>
+public sealed class TravelerReader(IDbContextFactory<WeldTraceDbContext> contexts, SiteReader sites, TimeProvider clock)
+{
+    /// <summary>The traveler as PDF; null when there is no such vessel.</summary>
+    public async Task<byte[]?> PrintAsync(string serial, Uri site, Actor actor, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var history = await db.FindVesselHistoryAsync(serial, cancellation);
+        return history is null ? null : await PrintAsync(db, history, site, actor, cancellation);
+    }
+
+    /// <summary>The traveler of a history already read.</summary>
+    public async Task<byte[]> PrintAsync(
+        WeldTraceDbContext db,
+        VesselHistory history,
+        Uri site,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(history);
+        var source = await ReadAsync(db, history, site, actor, cancellation);
+        using var pdf = new MemoryStream();
+        TravelerExporter.Write(TravelerMapping.Map(source), pdf);
+        return pdf.ToArray();
+    }
+
+    private async Task<TravelerSource> ReadAsync(
+        WeldTraceDbContext db,
+        VesselHistory history,
+        Uri site,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        var usedIds = history.Runs.Select(r => r.ProcedureRevisionId).ToList();
+        var numbers = history.Design.Content.Joints.Select(j => j.ProcedureNumber).ToList();
+        var procedures = await db
+            .ProcedureRevisions.AsNoTracking()
+            .Where(p => usedIds.Contains(p.Id) || (numbers.Contains(p.Number) && p.State == ProcedureState.Released))
+            .ToDictionaryAsync(p => p.Id, cancellation);
+        var toolIds = procedures.Values.Select(p => p.Content.ToolDesignId).ToList();
+        var lotIds = history.Vessel.Components.Select(c => c.MaterialLotId).ToList();
+        var pictures = history.Sections.Select(s => s.Photograph.Sha256).ToList();
+        return new TravelerSource(
+            await sites.GetAsync(cancellation),
+            history,
+            procedures,
+            await db.ToolDesigns.AsNoTracking().Where(d => toolIds.Contains(d.Id)).ToDictionaryAsync(d => d.Id, cancellation),
+            await db.MaterialLots.AsNoTracking().Where(l => lotIds.Contains(l.Id)).ToDictionaryAsync(l => l.Id, cancellation),
+            await db.Attachments.AsNoTracking().Where(a => pictures.Contains(a.Sha256)).ToDictionaryAsync(a => a.Sha256, a => a.Bytes, cancellation),
+            new Dictionary<Guid, Documents.Drawings.ProcessLogPlot>(),
+            new Uri(site, Routes.Vessel(history.Vessel.Serial)).AbsoluteUri,
+            actor,
+            clock.GetUtcNow()
+        );
+    }
+}

@@ -1,0 +1,23 @@
+using WeldTrace.Documents.Drawings;
+using WeldTrace.Domain.Material;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sites;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Persistence.Loading;
+
+namespace WeldTrace.Web.Features.Vessels.Traveler;
+
+/// <summary>Everything that a traveler is printed from, read at one moment.</summary>
+public sealed record TravelerSource(
+    Site Site,
+    VesselHistory History,
+    IReadOnlyDictionary<Guid, ProcedureRevision> Procedures,
+    IReadOnlyDictionary<Guid, ToolDesign> ToolDesigns,
+    IReadOnlyDictionary<Guid, MaterialLot> Lots,
+    IReadOnlyDictionary<string, byte[]> Photographs,
+    IReadOnlyDictionary<Guid, ProcessLogPlot> Charts,
+    string RecordAddress,
+    Actor PrintedBy,
+    DateTimeOffset PrintedAt
+);
