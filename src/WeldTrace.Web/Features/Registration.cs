@@ -1,6 +1,7 @@
 using WeldTrace.Web.Features.Equipment;
 using WeldTrace.Web.Features.FirstRun;
 using WeldTrace.Web.Features.SignIn;
+using WeldTrace.Web.Features.Vessels;
 using WeldTrace.Web.Features.Welding;
 
 namespace WeldTrace.Web.Features;
@@ -12,11 +13,13 @@ public static class Registration
         services
             .AddScoped<SignInHandler>()
             .AddScoped<FirstRunHandler>()
+            .AddVessels()
             .AddEquipment()
             .AddWelding();
 
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
     {
+        endpoints.MapVessels();
         endpoints.MapWelding();
     }
 }

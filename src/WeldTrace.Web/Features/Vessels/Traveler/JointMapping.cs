@@ -3,6 +3,7 @@ using WeldTrace.Documents.Drawings;
 using WeldTrace.Documents.Traveler;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Paths;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Vessels.Traveler;
 
