@@ -1,5 +1,6 @@
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 
 namespace WeldTrace.Domain.Findings;
@@ -78,30 +79,32 @@ public sealed class Finding : Record
         SeamPlace? place,
         Actor actor,
         DateTimeOffset at
-    )
-    {
-        ArgumentNullException.ThrowIfNull(vessel);
-        ArgumentException.ThrowIfNullOrWhiteSpace(description);
-        var finding = new Finding(Guid.CreateVersion7(at))
-        {
-            VesselId = vessel.Id,
-            VesselSerial = vessel.Serial,
-            StepSequence = stepSequence,
-            Origin = origin,
-            EvidenceKind = evidence?.Kind,
-            EvidenceId = evidence?.Id,
-            Description =
-                description.Length <= LongestText ? description : description[..LongestText],
-            Place = place,
-        };
-        finding.Note(actor, at, "finding opened", finding.Description);
-        vessel.PlaceOnHold(actor, at, finding.Description);
-        return finding;
-    }
+    ) =>
+        Make(
+            Guid.CreateVersion7(at),
+            vessel,
+            stepSequence,
+            origin,
+            description,
+            evidence,
+            place,
+            actor,
+            at
+        );
 
     /// <summary>Opens a finding that somebody reports.</summary>
+    /// <param name="id">Identity made when the form was shown, so that sending it twice reports once.</param>
+    /// <param name="vessel">Vessel; it is put on hold.</param>
+    /// <param name="design">Its design, which knows the joints.</param>
+    /// <param name="stepSequence">Step at which it was seen.</param>
+    /// <param name="description">What was found; 1 to 1000 characters.</param>
+    /// <param name="place">Place on a seam; null when it has none.</param>
+    /// <param name="actor">Who reports.</param>
+    /// <param name="at">UTC instant.</param>
     public static Outcome<Finding> Report(
+        Guid id,
         Vessel vessel,
+        VesselDesign design,
         int stepSequence,
         string description,
         SeamPlace? place,
@@ -110,6 +113,8 @@ public sealed class Finding : Record
     )
     {
         ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(design.Id, vessel.DesignId);
         var checks = new Checks()
             .Role(actor, Role.Engineer, Role.Operator, Role.Inspector, Role.QualityManager)
             .Text(description, LongestText, "Say what was found", nameof(Description))
@@ -124,21 +129,20 @@ public sealed class Finding : Record
                 "state",
                 $"{vessel.Serial} is {Vessel.StateWord(vessel.State)}; write to the quality manager instead."
             );
-        if (!checks.AllHold)
-        {
-            return checks.Refusals;
-        }
-
-        return Open(
-            vessel,
-            stepSequence,
-            FindingOrigin.Report,
-            description.Trim(),
-            null,
-            place,
-            actor,
-            at
-        );
+        place?.Check(checks, design.Content);
+        return checks.AllHold
+            ? Make(
+                id,
+                vessel,
+                stepSequence,
+                FindingOrigin.Report,
+                description.Trim(),
+                null,
+                place,
+                actor,
+                at
+            )
+            : checks.Refusals;
     }
 
     /// <summary>Called by the storage on the first save.</summary>
@@ -272,6 +276,37 @@ public sealed class Finding : Record
             DispositionKind.Scrap => "scrap",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown decision."),
         };
+
+    private static Finding Make(
+        Guid id,
+        Vessel vessel,
+        int stepSequence,
+        FindingOrigin origin,
+        string description,
+        Record? evidence,
+        SeamPlace? place,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentException.ThrowIfNullOrWhiteSpace(description);
+        var finding = new Finding(id)
+        {
+            VesselId = vessel.Id,
+            VesselSerial = vessel.Serial,
+            StepSequence = stepSequence,
+            Origin = origin,
+            EvidenceKind = evidence?.Kind,
+            EvidenceId = evidence?.Id,
+            Description =
+                description.Length <= LongestText ? description : description[..LongestText],
+            Place = place,
+        };
+        finding.Note(actor, at, "finding opened", finding.Description);
+        vessel.PlaceOnHold(actor, at, finding.Description);
+        return finding;
+    }
 
     private bool IsDoneAgain =>
         Disposition?.Kind is DispositionKind.Rework or DispositionKind.Repair;

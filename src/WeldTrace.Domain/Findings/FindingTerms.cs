@@ -1,3 +1,5 @@
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Domain.Findings;
@@ -58,7 +60,43 @@ public enum FindingOrigin
 /// <param name="PassNumber">Pass.</param>
 /// <param name="Start">Angle from the pass's start at which it begins; null when unknown.</param>
 /// <param name="End">Angle from the pass's start at which it ends; null when unknown.</param>
-public sealed record SeamPlace(string JointCode, int? PassNumber, Angle? Start, Angle? End);
+public sealed record SeamPlace(string JointCode, int? PassNumber, Angle? Start, Angle? End)
+{
+    private const double FurthestDegrees = 540;
+
+    internal void Check(Checks checks, DesignContent content)
+    {
+        var joint = content.Joint(JointCode);
+        checks
+            .That(
+                joint is not null,
+                "joint",
+                $"The design has no joint '{JointCode}'.",
+                nameof(JointCode)
+            )
+            .That(
+                joint is null || PassNumber is not { } pass || joint.Pass(pass) is not null,
+                "pass",
+                $"Joint {JointCode} has no pass {PassNumber}.",
+                nameof(PassNumber)
+            )
+            .That(
+                Start is null || Start.Value.Degrees is >= 0 and < FurthestDegrees,
+                "angle",
+                "Give the angle at which it begins from the start of the pass, 0° to 540°.",
+                nameof(Start)
+            )
+            .That(
+                End is null
+                    || Start is { } start
+                        && End.Value.Degrees >= start.Degrees
+                        && End.Value.Degrees < FurthestDegrees,
+                "angle",
+                "Give the angle at which it ends, from where it begins to 540°; give both or only the first.",
+                nameof(End)
+            );
+    }
+}
 
 /// <summary>The decision on a finding.</summary>
 /// <param name="Kind">What happens.</param>

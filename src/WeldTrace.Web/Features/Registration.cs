@@ -1,5 +1,8 @@
+using WeldTrace.Web.Features.Attachments;
+using WeldTrace.Web.Features.Findings;
 using WeldTrace.Web.Features.FirstRun;
 using WeldTrace.Web.Features.SignIn;
+using WeldTrace.Web.Features.Testing;
 
 namespace WeldTrace.Web.Features;
 
@@ -7,7 +10,16 @@ namespace WeldTrace.Web.Features;
 public static class Registration
 {
     public static IServiceCollection AddFeatures(this IServiceCollection services) =>
-        services.AddScoped<SignInHandler>().AddScoped<FirstRunHandler>();
+        services
+            .AddScoped<SignInHandler>()
+            .AddScoped<FirstRunHandler>()
+            .AddTesting()
+            .AddFindings();
 
-    public static void MapFeatures(this IEndpointRouteBuilder endpoints) { }
+    public static void MapFeatures(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapAttachments();
+        endpoints.MapTesting();
+        endpoints.MapFindings();
+    }
 }

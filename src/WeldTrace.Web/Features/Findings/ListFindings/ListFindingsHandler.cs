@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Components.Tables;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Findings.ListFindings;
 

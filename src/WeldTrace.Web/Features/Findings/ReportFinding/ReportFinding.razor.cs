@@ -23,6 +23,9 @@ public sealed partial class ReportFinding
     [Inject]
     public required NavigationManager Navigation { get; init; }
 
+    [Inject]
+    public required TimeProvider Clock { get; init; }
+
     [Parameter]
     public string Serial { get; set; } = "";
 
@@ -50,16 +53,16 @@ public sealed partial class ReportFinding
             return;
         }
 
-        In ??= new() { StepSequence = found.Vessel.NextStep?.Sequence.ToString(CultureInfo.InvariantCulture) };
+        In ??= new() { Id = FormIdentity.OrNew(Guid.Empty, Clock), StepSequence = found.Vessel.NextStep?.Sequence.ToString(CultureInfo.InvariantCulture) };
     }
 
     private async Task SaveAsync()
     {
         var outcome = await Handler.HandleAsync(Serial, In, _actor, CancellationToken.None);
-        _faults = Faults.Of<ReportFindingForm>(outcome.WithoutValue());
+        _faults = Faults.Of<ReportFindingForm>(outcome);
         if (outcome.IsAccepted)
         {
-            Navigation.NavigateTo(Routes.Finding(outcome.Value.Id));
+            Navigation.NavigateTo(Routes.Finding(In.Id));
         }
     }
 }

@@ -7,6 +7,8 @@ namespace WeldTrace.Web.Features.Findings.ReportFinding;
 /// <summary>What was typed to report a finding.</summary>
 public sealed class ReportFindingForm
 {
+    public Guid Id { get; set; }
+
     public string? StepSequence { get; set; }
 
     public string? Description { get; set; }

@@ -16,13 +16,18 @@ public sealed class ReportFindingHandler(IDbContextFactory<WeldTraceDbContext> c
         return await FindAsync(db, serial, cancellation);
     }
 
-    public async Task<Outcome<Finding>> HandleAsync(string serial, ReportFindingForm form, Actor actor, CancellationToken cancellation)
+    public async Task<Outcome> HandleAsync(string serial, ReportFindingForm form, Actor actor, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(form);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
+        if (await db.Findings.AnyAsync(f => f.Id == form.Id, cancellation))
+        {
+            return Outcome.Accepted;
+        }
+
         if (await FindAsync(db, serial, cancellation) is not { } found)
         {
-            return new Refusal("missing", $"There is no vessel {serial}. Look for it in the list of vessels.");
+            return Outcome.Refused("missing", $"There is no vessel {serial}. Look for it in the list of vessels.");
         }
 
         var entries = new Entries();
@@ -30,18 +35,18 @@ public sealed class ReportFindingHandler(IDbContextFactory<WeldTraceDbContext> c
         var place = form.ReadPlace(entries);
         if (entries.Refusals.Count > 0)
         {
-            return entries.Refusals.ToList();
+            return Outcome.From(entries.Refusals);
         }
 
-        var finding = Finding.Report(found.Vessel, found.Design, step, form.Description ?? "", place, actor, clock.GetUtcNow());
+        form.Id = FormIdentity.OrNew(form.Id, clock);
+        var finding = Finding.Report(form.Id, found.Vessel, found.Design, step, form.Description ?? "", place, actor, clock.GetUtcNow());
         if (!finding.IsAccepted)
         {
-            return finding;
+            return finding.WithoutValue();
         }
 
         db.Add(finding.Value);
-        var saved = await db.SaveAsync(cancellation);
-        return saved.IsAccepted ? finding : saved.Refusals.ToList();
+        return await db.SaveAsync(cancellation);
     }
 
     private static async Task<(Vessel Vessel, VesselDesign Design)?> FindAsync(

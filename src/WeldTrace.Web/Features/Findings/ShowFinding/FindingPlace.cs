@@ -30,5 +30,5 @@ internal static class FindingPlace
             };
     }
 
-    private static Length Path(PassPlan pass, Angle angle) => pass.TrackRadius * angle.Radians;
+    private static Length Path(Domain.VesselDesigns.PassPlan pass, Angle angle) => pass.TrackRadius * angle.Radians;
 }

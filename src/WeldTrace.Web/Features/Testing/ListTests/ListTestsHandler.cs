@@ -4,6 +4,7 @@ using WeldTrace.Domain.Testing;
 using WeldTrace.Engineering.Conformity;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Components.Tables;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Testing.ListTests;
 

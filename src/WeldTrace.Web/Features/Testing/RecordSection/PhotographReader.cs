@@ -21,7 +21,7 @@ public static class PhotographReader
     {
         if (file is null || file.Length == 0)
         {
-            return Refuse("Choose the photograph of the section, a JPEG or PNG file.");
+            return Refuse($"Choose the photograph of the section, a JPEG or PNG file.");
         }
 
         if (file.Length > MostBytes)
