@@ -1,99 +1,22 @@
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
-using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Domain.Findings;
-
-/// <summary>State of a finding.</summary>
-public enum FindingState
-{
-    /// <summary>Nobody has decided what happens.</summary>
-    Open,
-
-    /// <summary>Decided; not yet verified.</summary>
-    Disposed,
-
-    /// <summary>Verified and done with.</summary>
-    Closed,
-}
-
-/// <summary>What happens to a vessel with a finding.</summary>
-public enum DispositionKind
-{
-    /// <summary>It stays as it is.</summary>
-    UseAsIs,
-
-    /// <summary>Done again, so that it fully conforms.</summary>
-    Rework,
-
-    /// <summary>Mended, acceptable without fully conforming.</summary>
-    Repair,
-
-    /// <summary>Rejected for ever.</summary>
-    Scrap,
-}
-
-/// <summary>Where a finding comes from.</summary>
-public enum FindingOrigin
-{
-    /// <summary>A parameter left its window during a run.</summary>
-    Excursion,
-
-    /// <summary>A run ended before its planned path.</summary>
-    InterruptedRun,
-
-    /// <summary>A leak test failed or was undecided.</summary>
-    LeakTest,
-
-    /// <summary>A pressure test failed or was undecided.</summary>
-    PressureTest,
-
-    /// <summary>A section or examination was rejected.</summary>
-    Examination,
-
-    /// <summary>Seen and reported by someone.</summary>
-    Report,
-}
-
-/// <summary>Where on the seam a finding lies.</summary>
-/// <param name="JointCode">Joint.</param>
-/// <param name="PassNumber">Pass.</param>
-/// <param name="Start">Angle from the pass's start at which it begins; null when unknown.</param>
-/// <param name="End">Angle from the pass's start at which it ends; null when unknown.</param>
-public sealed record SeamPlace(string JointCode, int? PassNumber, Angle? Start, Angle? End);
-
-/// <summary>The decision on a finding.</summary>
-/// <param name="Kind">What happens.</param>
-/// <param name="Reason">Why; 1 to 1000 characters.</param>
-/// <param name="PersonId">Who decided.</param>
-/// <param name="PrintedName">Printed name of that person.</param>
-/// <param name="At">UTC instant.</param>
-public sealed record Disposition(
-    DispositionKind Kind,
-    string Reason,
-    Guid PersonId,
-    string PrintedName,
-    DateTimeOffset At
-);
-
-/// <summary>The verification that a decision was carried out.</summary>
-/// <param name="Note">What was seen.</param>
-/// <param name="PersonId">Who verified.</param>
-/// <param name="PrintedName">Printed name of that person.</param>
-/// <param name="At">UTC instant.</param>
-public sealed record Verification(
-    string Note,
-    Guid PersonId,
-    string PrintedName,
-    DateTimeOffset At
-);
 
 /// <summary>Something that went wrong on a vessel (non-conformance report).</summary>
 public sealed class Finding : Record
 {
     /// <summary>Longest description or reason.</summary>
     public const int LongestText = 1000;
+
+    /// <summary>What the signature under a disposition means.</summary>
+    public const string DispositionMeaning = "I decide this finding as stated.";
+
+    /// <summary>What the signature under a closing means.</summary>
+    public const string ClosingMeaning =
+        "I verified that the decision was carried out, and close this finding.";
 
     private Finding(Guid id)
         : base(id) { }
@@ -162,33 +85,32 @@ public sealed class Finding : Record
         SeamPlace? place,
         Actor actor,
         DateTimeOffset at
-    )
-    {
-        ArgumentNullException.ThrowIfNull(vessel);
-        ArgumentNullException.ThrowIfNull(actor);
-        ArgumentException.ThrowIfNullOrWhiteSpace(description);
-        var finding = new Finding(Guid.CreateVersion7(at))
-        {
-            VesselId = vessel.Id,
-            VesselSerial = vessel.Serial,
-            StepSequence = stepSequence,
-            Origin = origin,
-            EvidenceKind = evidence?.Kind,
-            EvidenceId = evidence?.Id,
-            Description =
-                description.Length <= LongestText ? description : description[..LongestText],
-            Place = place,
-            OpenedBy = actor.PrintedName,
-            OpenedAt = at,
-        };
-        finding.Note(actor, at, "finding opened", finding.Description);
-        vessel.PlaceOnHold(actor, at, finding.Description);
-        return finding;
-    }
+    ) =>
+        Make(
+            Guid.CreateVersion7(at),
+            vessel,
+            stepSequence,
+            origin,
+            description,
+            evidence,
+            place,
+            actor,
+            at
+        );
 
     /// <summary>Opens a finding that somebody reports.</summary>
+    /// <param name="id">Identity made when the form was shown, so that sending it twice reports once.</param>
+    /// <param name="vessel">Vessel; it is put on hold.</param>
+    /// <param name="design">Its design, which knows the joints.</param>
+    /// <param name="stepSequence">Step at which it was seen.</param>
+    /// <param name="description">What was found; 1 to 1000 characters.</param>
+    /// <param name="place">Place on a seam; null when it has none.</param>
+    /// <param name="actor">Who reports.</param>
+    /// <param name="at">UTC instant.</param>
     public static Outcome<Finding> Report(
+        Guid id,
         Vessel vessel,
+        VesselDesign design,
         int stepSequence,
         string description,
         SeamPlace? place,
@@ -197,6 +119,8 @@ public sealed class Finding : Record
     )
     {
         ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(design.Id, vessel.DesignId);
         var checks = new Checks()
             .Role(actor, Role.Engineer, Role.Operator, Role.Inspector, Role.QualityManager)
             .Text(description, LongestText, "Say what was found", nameof(Description))
@@ -211,21 +135,20 @@ public sealed class Finding : Record
                 "state",
                 $"{vessel.Serial} is {Vessel.StateWord(vessel.State)}; write to the quality manager instead."
             );
-        if (!checks.AllHold)
-        {
-            return checks.Refusals;
-        }
-
-        return Open(
-            vessel,
-            stepSequence,
-            FindingOrigin.Report,
-            description.Trim(),
-            null,
-            place,
-            actor,
-            at
-        );
+        place?.Check(checks, design.Content);
+        return checks.AllHold
+            ? Make(
+                id,
+                vessel,
+                stepSequence,
+                FindingOrigin.Report,
+                description.Trim(),
+                null,
+                place,
+                actor,
+                at
+            )
+            : checks.Refusals;
     }
 
     /// <summary>Called by the storage on the first save.</summary>
@@ -359,6 +282,39 @@ public sealed class Finding : Record
             DispositionKind.Scrap => "scrap",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown decision."),
         };
+
+    private static Finding Make(
+        Guid id,
+        Vessel vessel,
+        int stepSequence,
+        FindingOrigin origin,
+        string description,
+        Record? evidence,
+        SeamPlace? place,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentException.ThrowIfNullOrWhiteSpace(description);
+        var finding = new Finding(id)
+        {
+            VesselId = vessel.Id,
+            VesselSerial = vessel.Serial,
+            StepSequence = stepSequence,
+            Origin = origin,
+            EvidenceKind = evidence?.Kind,
+            EvidenceId = evidence?.Id,
+            Description =
+                description.Length <= LongestText ? description : description[..LongestText],
+            Place = place,
+            OpenedBy = actor.PrintedName,
+            OpenedAt = at,
+        };
+        finding.Note(actor, at, "finding opened", finding.Description);
+        vessel.PlaceOnHold(actor, at, finding.Description);
+        return finding;
+    }
 
     private bool IsDoneAgain =>
         Disposition?.Kind is DispositionKind.Rework or DispositionKind.Repair;

@@ -1,6 +1,9 @@
+using WeldTrace.Web.Features.Attachments;
 using WeldTrace.Web.Features.Equipment;
+using WeldTrace.Web.Features.Findings;
 using WeldTrace.Web.Features.FirstRun;
 using WeldTrace.Web.Features.SignIn;
+using WeldTrace.Web.Features.Testing;
 using WeldTrace.Web.Features.Vessels;
 using WeldTrace.Web.Features.Welding;
 
@@ -15,11 +18,16 @@ public static class Registration
             .AddScoped<FirstRunHandler>()
             .AddVessels()
             .AddEquipment()
-            .AddWelding();
+            .AddWelding()
+            .AddTesting()
+            .AddFindings();
 
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapVessels();
         endpoints.MapWelding();
+        endpoints.MapAttachments();
+        endpoints.MapTesting();
+        endpoints.MapFindings();
     }
 }

@@ -1,5 +1,6 @@
 // Keeps half-entered forms on this device. A form takes part by data-draft="its own name"; the person comes from
 // data-person on an element around it, so that two people at one tablet do not see each other's entries.
+// A button with data-adds-fields sends the form to get more fields, not to save it, so the draft stays.
 // Passwords, files, hidden fields and fields marked data-no-draft are never kept.
 const Prefix = "draft:";
 const Sent = "draft-sent:";
@@ -11,7 +12,7 @@ export function watchDrafts() {
   document.addEventListener("change", keep);
   document.addEventListener("submit", (event) => {
     const key = keyOf(event.target);
-    if (key) {
+    if (key && !event.submitter?.hasAttribute("data-adds-fields")) {
       sessionStorage.setItem(Sent + key, "1");
     }
   });
@@ -59,6 +60,9 @@ function restore(form) {
   if (!draft || Date.now() - Date.parse(draft.at) > OldestMilliseconds) {
     return;
   }
+  if (lacksFields(form, draft)) {
+    return;
+  }
   let changed = false;
   for (const field of fieldsOf(form)) {
     if (!(field.name in draft.values)) {
@@ -69,6 +73,17 @@ function restore(form) {
   if (changed) {
     say(form, key, draft.at);
   }
+}
+
+// A table that had grown is grown again first: the button that adds rows says with which name its fields begin.
+function lacksFields(form, draft) {
+  const more = form.querySelector("button[data-adds-fields]");
+  const names = Object.keys(draft.values);
+  const lacks = more && names.some((n) => n.startsWith(more.dataset.addsFields) && !form.elements.namedItem(n));
+  if (lacks) {
+    form.requestSubmit(more);
+  }
+  return lacks;
 }
 
 function put(field, value) {
