@@ -4,6 +4,7 @@ using WeldTrace.Engineering;
 using WeldTrace.Engineering.Conformity;
 using WeldTrace.Engineering.PressureTesting;
 using WeldTrace.Engineering.Quantities;
+using PressureStage = WeldTrace.Domain.VesselDesigns.PressureStage;
 
 namespace WeldTrace.Domain.Testing;
 

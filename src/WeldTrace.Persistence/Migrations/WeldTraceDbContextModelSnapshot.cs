@@ -173,6 +173,15 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("number");
 
+                    b.Property<DateTimeOffset>("OpenedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("opened_at");
+
+                    b.Property<string>("OpenedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("opened_by");
+
                     b.Property<string>("Origin")
                         .IsRequired()
                         .HasMaxLength(40)

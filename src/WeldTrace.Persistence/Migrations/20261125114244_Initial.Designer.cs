@@ -12,7 +12,7 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Persistence.Migrations
 {
     [DbContext(typeof(WeldTraceDbContext))]
-    [Migration("20261125105330_Initial")]
+    [Migration("20261125114244_Initial")]
     partial class Initial
     {
         /// <inheritdoc />
@@ -175,6 +175,15 @@ namespace WeldTrace.Persistence.Migrations
                     b.Property<int>("Number")
                         .HasColumnType("integer")
                         .HasColumnName("number");
+
+                    b.Property<DateTimeOffset>("OpenedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("opened_at");
+
+                    b.Property<string>("OpenedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("opened_by");
 
                     b.Property<string>("Origin")
                         .IsRequired()
