@@ -160,7 +160,7 @@ internal static class StageEvaluation
         var atmosphere = Pressure.FromMillibar(setUp.AtmosphericPressure.InUnit());
         return new HoldTest
         {
-            Medium = IsLiquid(plan.Medium) ? TestMedium.Liquid : TestMedium.Gas,
+            Medium = plan.IsLiquid ? TestMedium.Liquid : TestMedium.Gas,
             Readings =
             [
                 At(0, reading.StartPressure!, reading.StartTemperature!, atmosphere),
@@ -184,8 +184,4 @@ internal static class StageEvaluation
             atmosphere + Pressure.FromBar(pressure.InUnit()),
             Temperature.FromDegreesCelsius(temperature.InUnit())
         );
-
-    private static bool IsLiquid(string medium) =>
-        medium.Contains("water", StringComparison.OrdinalIgnoreCase)
-        || medium.Contains("oil", StringComparison.OrdinalIgnoreCase);
 }

@@ -83,6 +83,36 @@ public sealed class StepSignOff : Record
             ),
         };
 
+    /// <summary>What the signature under a kind of step means.</summary>
+    /// <param name="kind">Preparation, examination or acceptance.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Another kind of step.</exception>
+    public static string MeaningOf(StepKind kind) =>
+        kind switch
+        {
+            StepKind.Preparation => "I confirm the preparation as stated.",
+            StepKind.Examination => "I examined the vessel and confirm what is stated.",
+            StepKind.Acceptance => "I accept this vessel on the records as stated.",
+            _ => throw new ArgumentOutOfRangeException(
+                nameof(kind),
+                kind,
+                "Not signed off without a test."
+            ),
+        };
+
+    /// <summary>Everything that keeps a person from signing the step now; empty when nothing does.</summary>
+    /// <param name="facts">Vessel, step, design and findings.</param>
+    /// <param name="weldedBy">Everyone who welded on the vessel.</param>
+    /// <param name="actor">Who would sign.</param>
+    public static IReadOnlyList<Refusal> RefusalsBefore(
+        TestFacts facts,
+        IReadOnlyCollection<Guid> weldedBy,
+        Actor actor
+    )
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        return Check(facts, weldedBy, null, actor);
+    }
+
     /// <summary>The roles that may sign a kind of step.</summary>
     /// <param name="kind">Preparation, examination or acceptance.</param>
     public static IReadOnlyList<Role> RolesFor(StepKind kind) =>

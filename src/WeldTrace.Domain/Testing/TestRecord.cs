@@ -12,6 +12,10 @@ public abstract class TestRecord : Record
     /// <summary>Longest remark or instrument name.</summary>
     public const int LongestText = 400;
 
+    /// <summary>What a signature under a withdrawal means.</summary>
+    public const string WithdrawalMeaning =
+        "I withdraw this test, because it was entered wrongly as stated.";
+
     /// <summary>Makes the record, or is used by the storage when it reads one.</summary>
     protected TestRecord(Guid id)
         : base(id) { }
@@ -60,6 +64,26 @@ public abstract class TestRecord : Record
 
     /// <summary>Where on the seam a finding from this test lies; null when it has no place there.</summary>
     protected virtual SeamPlace? Place => null;
+
+    /// <summary>Everything that keeps a test of this kind from being recorded at a step now; empty when nothing does.</summary>
+    /// <param name="facts">Vessel, step, design, findings and unsigned tests.</param>
+    /// <param name="kind">Kind of step that the test serves.</param>
+    /// <param name="actor">Who would record it.</param>
+    public static IReadOnlyList<Refusal> RefusalsBefore(
+        TestFacts facts,
+        VesselDesigns.StepKind kind,
+        Actor actor
+    ) => CheckBeginning(facts, kind, null, actor).Refusals;
+
+    /// <summary>What the signature of a person under this test means.</summary>
+    /// <param name="actor">Who would sign.</param>
+    public string MeaningFor(Actor actor)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        return actor.PersonId == InspectorId
+            ? "I made this test, and the readings are as recorded."
+            : "I checked this test against its readings and confirm its verdict.";
+    }
 
     /// <summary>The inspector signs: a pass passes the step, anything else fails it and opens a finding.</summary>
     /// <param name="vessel">Vessel.</param>

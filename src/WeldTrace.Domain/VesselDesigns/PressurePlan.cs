@@ -57,6 +57,11 @@ public sealed record PressurePlan(
     int LeakHoldSeconds
 )
 {
+    /// <summary>Whether the medium is named as water or oil; anything else counts as a gas, which is the greater hazard.</summary>
+    public bool IsLiquid =>
+        Medium.Contains("water", StringComparison.OrdinalIgnoreCase)
+        || Medium.Contains("oil", StringComparison.OrdinalIgnoreCase);
+
     /// <summary>Gauge pressure of a stage.</summary>
     public Pressure Target(PressureStage stage)
     {

@@ -1,0 +1,85 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Testing;
+
+namespace WeldTrace.Persistence.Loading;
+
+public static class TestFactsLoading
+{
+    /// <summary>The vessel of a serial number with one step of its route and all that a test looks at; null when there is none. Tracked.</summary>
+    public static async Task<TestFacts?> FindTestFactsAsync(
+        this WeldTraceDbContext db,
+        string serial,
+        int sequence,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var vessel = await db.Vessels.SingleOrDefaultAsync(v => v.Serial == serial, cancellation);
+        if (vessel?.Step(sequence) is not { } step)
+        {
+            return null;
+        }
+
+        return new TestFacts(
+            vessel,
+            step,
+            await db.VesselDesigns.SingleAsync(d => d.Id == vessel.DesignId, cancellation),
+            await db.Findings.Where(f => f.VesselId == vessel.Id).ToListAsync(cancellation)
+        )
+        {
+            Unsigned = await UnsignedAsync(db, vessel.Id, sequence, cancellation),
+        };
+    }
+
+    /// <summary>A test of any kind; null when there is none. Tracked.</summary>
+    public static async Task<TestRecord?> FindTestAsync(
+        this WeldTraceDbContext db,
+        Guid id,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        return (TestRecord?)await db.LeakTests.SingleOrDefaultAsync(t => t.Id == id, cancellation)
+            ?? (TestRecord?)
+                await db.PressureTests.SingleOrDefaultAsync(t => t.Id == id, cancellation)
+            ?? await db.Sections.SingleOrDefaultAsync(t => t.Id == id, cancellation);
+    }
+
+    /// <summary>Everyone who welded on a vessel.</summary>
+    public static async Task<IReadOnlyCollection<Guid>> WhoWeldedAsync(
+        this WeldTraceDbContext db,
+        Guid vesselId,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        return await db
+            .WeldRuns.Where(r => r.VesselId == vesselId)
+            .Select(r => r.OperatorId)
+            .Distinct()
+            .ToListAsync(cancellation);
+    }
+
+    private static async Task<IReadOnlyList<TestRecord>> UnsignedAsync(
+        WeldTraceDbContext db,
+        Guid vesselId,
+        int sequence,
+        CancellationToken cancellation
+    )
+    {
+        List<TestRecord> unsigned = [];
+        unsigned.AddRange(await Unsigned(db.LeakTests).ToListAsync(cancellation));
+        unsigned.AddRange(await Unsigned(db.PressureTests).ToListAsync(cancellation));
+        unsigned.AddRange(await Unsigned(db.Sections).ToListAsync(cancellation));
+        return unsigned;
+
+        IQueryable<T> Unsigned<T>(IQueryable<T> tests)
+            where T : TestRecord =>
+            tests.Where(t =>
+                t.VesselId == vesselId
+                && t.StepSequence == sequence
+                && t.SignedAt == null
+                && t.Withdrawal == null
+            );
+    }
+}

@@ -1,0 +1,99 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Testing;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
+using WeldTrace.Web.Components.Forms;
+
+namespace WeldTrace.Web.Features.Testing.PressureTesting;
+
+/// <summary>Sets a pressure test up and records its stages one by one.</summary>
+public sealed class PressureTestingHandler(IDbContextFactory<WeldTraceDbContext> contexts, TimeProvider clock)
+{
+    public async Task<TestFacts?> FindAsync(string serial, int sequence, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return await db.FindTestFactsAsync(serial, sequence, cancellation);
+    }
+
+    public async Task<Outcome> BeginAsync(
+        string serial,
+        int sequence,
+        BeginPressureForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        if (await db.PressureTests.AnyAsync(t => t.Id == form.Id, cancellation))
+        {
+            return Outcome.Accepted;
+        }
+
+        if (await db.FindTestFactsAsync(serial, sequence, cancellation) is not { } facts)
+        {
+            return StepNotFound.Outcome(serial, sequence);
+        }
+
+        var entries = new Entries();
+        var setUp = form.Read(entries);
+        if (entries.Refusals.Count > 0)
+        {
+            return Outcome.From(entries.Refusals);
+        }
+
+        form.Id = FormIdentity.OrNew(form.Id, clock);
+        var test = PressureTest.Begin(form.Id, facts, setUp, form.Remark, actor, clock.GetUtcNow());
+        if (!test.IsAccepted)
+        {
+            return test.WithoutValue();
+        }
+
+        db.Add(test.Value);
+        return await db.SaveAsync(cancellation);
+    }
+
+    public async Task<Outcome> RecordStageAsync(
+        string serial,
+        int sequence,
+        PressureStageForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        if (await db.FindTestFactsAsync(serial, sequence, cancellation) is not { } facts)
+        {
+            return StepNotFound.Outcome(serial, sequence);
+        }
+
+        var plan = facts.Design.Content.Pressures;
+        if (
+            facts.Unsigned.OfType<PressureTest>().SingleOrDefault() is not { } test
+            || plan.Stages.ElementAtOrDefault(form.StageNumber - 1) is not { } stage
+        )
+        {
+            return Outcome.Refused("stage", "No pressure test of this step is under way, or its ladder has no such stage. Load the page anew.");
+        }
+
+        var entries = new Entries();
+        var reading = form.Read(stage.Kind, entries);
+        if (entries.Refusals.Count > 0)
+        {
+            return Outcome.From(entries.Refusals);
+        }
+
+        if (WasSentTwice(test, form.StageNumber, reading, actor))
+        {
+            return Outcome.Accepted;
+        }
+
+        var outcome = test.RecordStage(form.StageNumber, reading, facts.Design, actor, clock.GetUtcNow());
+        return outcome.IsAccepted ? await db.SaveAsync(cancellation) : outcome;
+    }
+
+    private static bool WasSentTwice(PressureTest test, int number, StageReading reading, Actor actor) =>
+        test.Stages.ElementAtOrDefault(number - 1) is { } done && done.Reading == reading && done.By == actor.PrintedName;
+}
