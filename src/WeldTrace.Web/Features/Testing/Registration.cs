@@ -1,0 +1,23 @@
+using WeldTrace.Web.Features.Testing.ListTests;
+using WeldTrace.Web.Features.Testing.PressureTesting;
+using WeldTrace.Web.Features.Testing.RecordLeakTest;
+using WeldTrace.Web.Features.Testing.RecordSection;
+using WeldTrace.Web.Features.Testing.ShowTest;
+using WeldTrace.Web.Features.Testing.SignOff;
+
+namespace WeldTrace.Web.Features.Testing;
+
+public static class Registration
+{
+    public static IServiceCollection AddTesting(this IServiceCollection services) =>
+        services
+            .AddScoped<RecordLeakTestHandler>()
+            .AddScoped<PressureTestingHandler>()
+            .AddScoped<RecordSectionHandler>()
+            .AddScoped<SignOffHandler>()
+            .AddScoped<ShowTestHandler>()
+            .AddScoped<SignTestHandler>()
+            .AddScoped<ListTestsHandler>();
+
+    public static void MapTesting(this IEndpointRouteBuilder endpoints) => endpoints.MapTestsCsv();
+}

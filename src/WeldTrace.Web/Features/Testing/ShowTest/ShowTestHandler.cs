@@ -1,0 +1,40 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Testing;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
+
+namespace WeldTrace.Web.Features.Testing.ShowTest;
+
+/// <summary>A recorded test with what stands around it.</summary>
+public sealed record ShownTest(
+    TestRecord Test,
+    VesselDesign Design,
+    IReadOnlyList<Signature> Signatures,
+    IReadOnlyList<Finding> Findings,
+    IReadOnlyCollection<Guid> WeldedBy
+);
+
+public sealed class ShowTestHandler(IDbContextFactory<WeldTraceDbContext> contexts)
+{
+    public async Task<ShownTest?> FindAsync(Guid id, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        db.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
+        if (await db.FindTestAsync(id, cancellation) is not { } test)
+        {
+            return null;
+        }
+
+        var vessel = await db.Vessels.SingleAsync(v => v.Id == test.VesselId, cancellation);
+        return new ShownTest(
+            test,
+            await db.VesselDesigns.SingleAsync(d => d.Id == vessel.DesignId, cancellation),
+            await db.Signatures.Where(s => s.SignedId == id).OrderBy(s => s.At).ToListAsync(cancellation),
+            await db.Findings.Where(f => f.EvidenceId == id).OrderBy(f => f.Number).ToListAsync(cancellation),
+            await db.WhoWeldedAsync(vessel.Id, cancellation)
+        );
+    }
+}
