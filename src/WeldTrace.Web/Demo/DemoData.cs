@@ -7,75 +7,74 @@ using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Demo;
 
-/// <summary>Fills an empty database with the invented workshop, once.</summary>
+/// <summary>Fills an empty database with the invented workshop, once; every record goes through the same rules as real ones.</summary>
 public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IHostedService
 {
+    private static readonly TimeSpan History = TimeSpan.FromDays(40);
+
     public async Task StartAsync(CancellationToken cancellationToken)
     {
         await using var scope = services.CreateAsyncScope();
-        var contexts = scope.ServiceProvider.GetRequiredService<
-            IDbContextFactory<WeldTraceDbContext>
-        >();
+        var contexts = scope.ServiceProvider.GetRequiredService<IDbContextFactory<WeldTraceDbContext>>();
         await using var db = await contexts.CreateDbContextAsync(cancellationToken);
-        if (!await db.Sites.AnyAsync(cancellationToken))
+        if (await db.Sites.AnyAsync(cancellationToken))
         {
-            AddPeople(db, scope.ServiceProvider.GetRequiredService<NewAccount>());
-            Require(await db.SaveAsync(cancellationToken));
+            return;
         }
+
+        var past = new DemoClock(clock.GetUtcNow(), History);
+        var cast = AddPeople(db, scope.ServiceProvider.GetRequiredService<NewAccount>(), past);
+        await db.SaveForDemoAsync(cancellationToken);
+        var shop = await DemoWorkshop.SetUpAsync(db, cast, past, cancellationToken);
+        await AddVesselsAsync(db, shop, cast, past, cancellationToken);
     }
 
     public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
-    private void AddPeople(WeldTraceDbContext db, NewAccount accounts)
+    /// <summary>One vessel finished, the others at different stations.</summary>
+    private static async Task AddVesselsAsync(WeldTraceDbContext db, DemoWorkshop shop, DemoCast cast, DemoClock clock, CancellationToken cancellation)
     {
-        var at = clock.GetUtcNow();
-        var administrator = Add(db, accounts, DemoPeople.Administrator, null, at);
-        foreach (var person in DemoPeople.All.Where(p => p != DemoPeople.Administrator))
+        List<DemoVessel> vessels = [];
+        for (var number = 1; number <= 9; number++)
         {
-            Add(db, accounts, person, administrator.AsActor(), at);
+            vessels.Add(await DemoVessel.PlanAsync(db, shop, cast, clock, number, cancellation));
         }
 
-        db.Add(
-            Require(
-                Site.SetUp(
-                    "Halvorsen Bay Float Works",
-                    "Europe/Oslo",
-                    UnitSystem.Metric,
-                    true,
-                    administrator.AsActor(),
-                    at
-                )
-            )
+        await vessels[0].GoToAsync(30, cancellation);
+        await vessels[0].WeldBadlyAsync(isInterrupted: false, cancellation);
+        await vessels[0].SettleFindingsAsync(cancellation);
+        await vessels[0].GoToAsync(int.MaxValue, cancellation);
+        int[] stations = [110, 90, 80, 70, 40, 20];
+        foreach (var (vessel, station) in vessels.Skip(1).Zip(stations))
+        {
+            await vessel.GoToAsync(station, cancellation);
+        }
+
+        await vessels[7].GoToAsync(20, cancellation);
+        await vessels[7].WeldBadlyAsync(isInterrupted: true, cancellation);
+    }
+
+    private static DemoCast AddPeople(WeldTraceDbContext db, NewAccount accounts, DemoClock clock)
+    {
+        var at = clock.AfterMinutes(0);
+        var administrator = Add(db, accounts, DemoPeople.Administrator, null, at);
+        var others = DemoPeople
+            .All.Where(p => p != DemoPeople.Administrator)
+            .ToDictionary(p => p, p => Add(db, accounts, p, administrator.AsActor(), at).AsActor());
+        db.Add(Site.SetUp("Halvorsen Bay Float Works", "Europe/Oslo", UnitSystem.Metric, true, administrator.AsActor(), at).Must());
+        return new DemoCast(
+            others[DemoPeople.Engineer],
+            others[DemoPeople.Operator],
+            others[DemoPeople.Inspector],
+            others[DemoPeople.QualityManager],
+            administrator.AsActor()
         );
     }
 
-    private static Person Add(
-        WeldTraceDbContext db,
-        NewAccount accounts,
-        DemoPerson demo,
-        Actor? by,
-        DateTimeOffset at
-    )
+    private static Person Add(WeldTraceDbContext db, NewAccount accounts, DemoPerson demo, Actor? by, DateTimeOffset at)
     {
-        var person = Require(Person.Enter(demo.PrintedName, demo.SignInName, demo.Roles, by, at));
+        var person = Person.Enter(demo.PrintedName, demo.SignInName, demo.Roles, by, at).Must();
         db.AddRange(person, accounts.For(person, DemoPeople.Password, mustChangePassword: false));
         return person;
-    }
-
-    private static T Require<T>(Outcome<T> outcome)
-        where T : class =>
-        outcome.Value
-        ?? throw new InvalidOperationException(
-            string.Join(" ", outcome.Refusals.Select(r => r.Sentence))
-        );
-
-    private static void Require(Outcome outcome)
-    {
-        if (!outcome.IsAccepted)
-        {
-            throw new InvalidOperationException(
-                string.Join(" ", outcome.Refusals.Select(r => r.Sentence))
-            );
-        }
     }
 }

@@ -1,0 +1,116 @@
+using System.Globalization;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sectioning;
+using WeldTrace.Domain.Testing;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Engineering.Paths;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Persistence;
+
+namespace WeldTrace.Web.Demo;
+
+/// <summary>Tests of the demonstration, with invented readings that pass.</summary>
+internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoClock clock)
+{
+    private const string Meaning = "I made this test and the readings are as recorded.";
+
+    public async Task LeakAsync(TestFacts facts, List<Guid> weldedBy, CancellationToken cancellation)
+    {
+        var at = clock.AfterMinutes(70);
+        var seen = new DecayObservation(
+            [.. Enumerable.Range(0, 7).Select(i => new LeakReading(i * 600, Of(10.050 - (i * 0.0002), 4, "bar"), Of(20.10 + (0.01 * (i % 2)), 2, "°C")))],
+            Of(1012, 0, "mbar"),
+            Of(0.2, 1, "mbar"),
+            Of(0.02, 2, "K"),
+            Of(0.5, 1, "%"),
+            "Gauge G-12, thermometer TH-3"
+        );
+        var test = LeakTest.RecordDecay(Guid.CreateVersion7(at), facts, seen, null, cast.Inspector, at).Must();
+        await SignAsync(test, facts, weldedBy, cancellation);
+    }
+
+    public async Task PressureAsync(TestFacts facts, List<Guid> weldedBy, CancellationToken cancellation)
+    {
+        var at = clock.AfterMinutes(50);
+        var setUp = new PressureSetUp(
+            "Gauge G-31, 0 to 100 bar",
+            Of(0.05, 2, "bar"),
+            "Thermometer TH-3",
+            Of(0.1, 1, "K"),
+            Of(1012, 0, "mbar"),
+            "outer diameter at mid-length",
+            Of(170.02, 2, "mm"),
+            Of(0.005, 3, "mm"),
+            true
+        );
+        var test = PressureTest.Begin(Guid.CreateVersion7(at), facts, setUp, null, cast.Inspector, at).Must();
+        db.Add(test);
+        await db.SaveForDemoAsync(cancellation);
+        StageReading[] readings =
+        [
+            new(Of(40.30, 2, "bar"), Of(18.4, 1, "°C"), Of(40.10, 2, "bar"), Of(18.4, 1, "°C"), 620, null),
+            new(null, null, null, null, 0, Of(170.03, 2, "mm")),
+            new(Of(60.40, 2, "bar"), Of(18.5, 1, "°C"), Of(60.10, 2, "bar"), Of(18.5, 1, "°C"), 320, null),
+        ];
+        foreach (var (reading, index) in readings.Select((r, i) => (r, i)))
+        {
+            test.RecordStage(index + 1, reading, facts.Design, cast.Inspector, clock.AfterMinutes(15)).Must();
+            await db.SaveForDemoAsync(cancellation);
+        }
+
+        await SignAsync(test, facts, weldedBy, cancellation);
+    }
+
+    public async Task SectionAsync(TestFacts facts, List<Guid> weldedBy, CancellationToken cancellation)
+    {
+        var at = clock.AfterMinutes(240);
+        var (photograph, attachment) = DemoMacro.Make(facts.Vessel.Serial);
+        if (await db.Attachments.FindAsync([attachment.Sha256], cancellation) is null)
+        {
+            db.Add(attachment);
+        }
+
+        var section = SectionExamination
+            .Record(
+                Guid.CreateVersion7(at),
+                facts,
+                new SectionCut("J1", null, Angle.FromDegrees(120), "Keller's reagent, 20 s", "scale bar 5 mm on the photograph"),
+                new SectionMeasurement(
+                    Imperfection.Hook,
+                    Of(0.18, 2, "mm"),
+                    Of(0.04, 2, "mm"),
+                    Of(0.40, 2, "mm"),
+                    "Design specification DS-10, section 6; not checked against a standard",
+                    WeldSide.Advancing,
+                    Of(5.6, 1, "mm")
+                ),
+                photograph,
+                null,
+                cast.Inspector,
+                at
+            )
+            .Must();
+        await SignAsync(section, facts, weldedBy, cancellation);
+    }
+
+    private async Task SignAsync(TestRecord test, TestFacts facts, List<Guid> weldedBy, CancellationToken cancellation)
+    {
+        if (db.Entry(test).State == Microsoft.EntityFrameworkCore.EntityState.Detached)
+        {
+            db.Add(test);
+            await db.SaveForDemoAsync(cancellation);
+        }
+
+        var at = clock.AfterMinutes(4);
+        var signed = test.Sign(facts.Vessel, weldedBy, cast.Inspector, at).Must();
+        db.Add(Signature.Of(test, cast.Inspector, Meaning, at));
+        if (signed.Finding is { } finding)
+        {
+            throw new InvalidOperationException($"The demonstration's test did not pass: {finding.Description}");
+        }
+
+        await db.SaveForDemoAsync(cancellation);
+    }
+
+    private static Measured Of(double value, int decimals, string unit) => new(value.ToString($"F{decimals}", CultureInfo.InvariantCulture), unit);
+}
