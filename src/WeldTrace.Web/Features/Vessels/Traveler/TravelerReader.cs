@@ -4,6 +4,7 @@ using WeldTrace.Domain.Records;
 using WeldTrace.Documents.Traveler;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
+using WeldTrace.Web.LogJudging;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Vessels.Traveler;
@@ -44,6 +45,7 @@ public sealed class TravelerReader(IDbContextFactory<WeldTraceDbContext> context
         CancellationToken cancellation
     )
     {
+        var settings = await sites.GetAsync(cancellation);
         var usedIds = history.Runs.Select(r => r.ProcedureRevisionId).ToList();
         var numbers = history.Design.Content.Joints.Select(j => j.ProcedureNumber).ToList();
         var procedures = await db
@@ -54,13 +56,13 @@ public sealed class TravelerReader(IDbContextFactory<WeldTraceDbContext> context
         var lotIds = history.Vessel.Components.Select(c => c.MaterialLotId).ToList();
         var pictures = history.Sections.Select(s => s.Photograph.Sha256).ToList();
         return new TravelerSource(
-            await sites.GetAsync(cancellation),
+            settings,
             history,
             procedures,
             await db.ToolDesigns.AsNoTracking().Where(d => toolIds.Contains(d.Id)).ToDictionaryAsync(d => d.Id, cancellation),
             await db.MaterialLots.AsNoTracking().Where(l => lotIds.Contains(l.Id)).ToDictionaryAsync(l => l.Id, cancellation),
             await db.Attachments.AsNoTracking().Where(a => pictures.Contains(a.Sha256)).ToDictionaryAsync(a => a.Sha256, a => a.Bytes, cancellation),
-            new Dictionary<Guid, Documents.Drawings.ProcessLogPlot>(),
+            await db.LoadLogPlotsAsync(history.Runs, procedures, settings.Units, cancellation),
             new Uri(site, Routes.Vessel(history.Vessel.Serial)).AbsoluteUri,
             actor,
             clock.GetUtcNow()
