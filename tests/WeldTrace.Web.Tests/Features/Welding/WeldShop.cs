@@ -7,12 +7,15 @@ using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering.Paths;
+using WeldTrace.Persistence;
+using WeldTrace.ProcessLogs;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Welding;
 using WeldTrace.Web.Features.Welding.BringLog;
 using WeldTrace.Web.Features.Welding.EndRun;
 using WeldTrace.Web.Features.Welding.ReadLog;
+using WeldTrace.Web.LogJudging;
 
 namespace WeldTrace.Web.Tests.Features.Welding;
 
@@ -41,6 +44,10 @@ internal sealed class WeldShop : IAsyncDisposable
             .Build();
 
     public StagedLogs Staged => new(Configuration, Clock);
+
+    /// <summary>Everything that lies in the folder of brought files.</summary>
+    public IReadOnlyList<string> StagedFiles =>
+        Directory.GetFiles(Path.Combine(_folder.Path, "uploads"));
 
     public ReadLogHandler ReadLog => new(Database, Staged, Clock);
 
@@ -168,6 +175,21 @@ internal sealed class WeldShop : IAsyncDisposable
             actor ?? SamplePeople.Operator,
             CancellationToken.None
         );
+    }
+
+    /// <summary>Lets the machine remember the columns of its logs, as from an earlier run.</summary>
+    public async Task RememberAsync()
+    {
+        using var good = new MemoryStream(SampleLogs.Good());
+        var looked = await LogPreview.ReadAsync(good);
+        await using var db = Database.CreateDbContext();
+        db.Machines.Single()
+            .RememberLogColumns(
+                MachineColumns.ToRemember(looked.Preview!.Guess),
+                SamplePeople.Operator,
+                Clock.GetUtcNow()
+            );
+        Accept.All(await db.SaveAsync(CancellationToken.None));
     }
 
     public Task<WeldRun> RunAsync(Guid id) =>

@@ -1,0 +1,87 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Records;
+using WeldTrace.TestSupport.Database;
+using WeldTrace.TestSupport.Records;
+using WeldTrace.Web.Components.Tables;
+using WeldTrace.Web.Features.Equipment.Machines;
+using WeldTrace.Web.Features.Equipment.NewMachine;
+
+namespace WeldTrace.Web.Tests.Features.Equipment;
+
+public sealed class NewMachineHandlerTests(PostgresServerFixture server)
+{
+    [Fact]
+    public async Task HandleAsync_Complete_EntersMachineWithLedgerEntry()
+    {
+        await using var database = await SiteDatabase.CreateAsync(server);
+
+        var machine = await EnterAsync(database, "Gantry 2", SamplePeople.Engineer);
+
+        Assert.True(machine.IsAccepted);
+        var id = machine.Value.Id;
+        Assert.Equal(
+            1,
+            await database.ReadAsync(db => db.LedgerEntries.CountAsync(e => e.RecordId == id))
+        );
+    }
+
+    [Fact]
+    public async Task HandleAsync_NameTaken_NamesTheField()
+    {
+        await using var database = await SiteDatabase.CreateAsync(server);
+        await database.AddAsync(SampleMachines.Entered("Gantry 2"));
+
+        var machine = await EnterAsync(database, "Gantry 2", SamplePeople.Engineer);
+
+        Assert.Equal(nameof(NewMachineForm.Name), Assert.Single(machine.Refusals).Field);
+    }
+
+    [Fact]
+    public async Task HandleAsync_Operator_Refused()
+    {
+        await using var database = await SiteDatabase.CreateAsync(server);
+
+        var machine = await EnterAsync(database, "Gantry 2", SamplePeople.Operator);
+
+        Assert.Equal("role", Assert.Single(machine.Refusals).Code);
+        Assert.Equal(0, await database.ReadAsync(db => db.Machines.CountAsync()));
+    }
+
+    [Fact]
+    public async Task ReadAsync_NameWithWildcard_MeansItself()
+    {
+        await using var database = await SiteDatabase.CreateAsync(server);
+        await database.AddAsync(
+            SampleMachines.Entered("Gantry 50%"),
+            SampleMachines.Entered("Gantry 500")
+        );
+        var query = TableQuery.Read(
+            new Uri("http://localhost/equipment?name-has=50%25&sort=-name"),
+            MachineListReader.SortKeys
+        );
+
+        var (page, total) = await new MachineListReader(database).ReadAsync(
+            query,
+            CancellationToken.None
+        );
+
+        Assert.Equal((1, "Gantry 50%"), (total, Assert.Single(page).Name));
+    }
+
+    private static Task<Outcome<Machine>> EnterAsync(
+        SiteDatabase database,
+        string name,
+        Actor actor
+    ) =>
+        new NewMachineHandler(database, TimeProvider.System).HandleAsync(
+            new NewMachineForm
+            {
+                Name = name,
+                Description = "serial 4471",
+                ControlMode = "force",
+            },
+            actor,
+            CancellationToken.None
+        );
+}

@@ -1,0 +1,92 @@
+using System.Buffers.Binary;
+using WeldTrace.TestSupport.Database;
+using WeldTrace.Web.Features.Welding.ShowRun;
+
+namespace WeldTrace.Web.Tests.Features.Welding.ShowRun;
+
+public sealed class RunSamplesTests(PostgresServerFixture server)
+{
+    [Fact]
+    public async Task FindAsync_Log_KeepsTheExtremesOfEachChannel()
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        var id = await shop.EndedAsync();
+        Assert.True((await shop.BringAsync(id, SampleLogs.WithExcursion())).IsAccepted);
+
+        var bytes = await new RunSamples(shop.Database).FindAsync(
+            id,
+            UnitSystem.Metric,
+            CancellationToken.None
+        );
+
+        var (times, columns) = Read(bytes!);
+        var force = Column(3);
+        Assert.Equal(7, columns.Length);
+        Assert.Equal(force.Max(), columns[0].Max(), 3);
+        Assert.Equal(force.Min(), columns[0].Min(), 3);
+        Assert.Equal(times.Order(), times);
+        Assert.InRange(times.Length, 1500, 2000);
+    }
+
+    [Fact]
+    public async Task FindAsync_InchSite_GivesPoundsForce()
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        var id = await shop.EndedAsync();
+        Assert.True((await shop.BringAsync(id, SampleLogs.WithExcursion())).IsAccepted);
+
+        var bytes = await new RunSamples(shop.Database).FindAsync(
+            id,
+            UnitSystem.InchPound,
+            CancellationToken.None
+        );
+
+        var (_, columns) = Read(bytes!);
+        Assert.Equal(Column(3).Max() * 1000 / 4.4482216152605, columns[0].Max(), 1);
+    }
+
+    [Fact]
+    public async Task FindAsync_NoLog_Null()
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        var id = await shop.EndedAsync();
+
+        var bytes = await new RunSamples(shop.Database).FindAsync(
+            id,
+            UnitSystem.Metric,
+            CancellationToken.None
+        );
+
+        Assert.Null(bytes);
+    }
+
+    private static double[] Column(int index) =>
+        [
+            .. System
+                .Text.Encoding.UTF8.GetString(SampleLogs.WithExcursion())
+                .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Skip(1)
+                .Select(line =>
+                    double.Parse(
+                        line.Split(',')[index],
+                        System.Globalization.CultureInfo.InvariantCulture
+                    )
+                ),
+        ];
+
+    private static (double[] Times, float[][] Columns) Read(byte[] bytes)
+    {
+        var count = (int)BinaryPrimitives.ReadUInt32LittleEndian(bytes);
+        var rows = (int)BinaryPrimitives.ReadUInt32LittleEndian(bytes.AsSpan(4));
+        var times = new double[rows];
+        Buffer.BlockCopy(bytes, 8, times, 0, 8 * rows);
+        var columns = new float[count][];
+        for (var i = 0; i < count; i++)
+        {
+            columns[i] = new float[rows];
+            Buffer.BlockCopy(bytes, 8 + (8 * rows) + (4 * rows * i), columns[i], 0, 4 * rows);
+        }
+
+        return (times, columns);
+    }
+}
