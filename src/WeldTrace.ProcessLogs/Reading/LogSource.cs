@@ -87,11 +87,6 @@ internal sealed class LogSource : IDisposable
             return Problem.TooLarge(options.LengthLimitBytes);
         }
 
-        if (Pending.Trim(" \t\r\n"u8).IsEmpty && IsEnded)
-        {
-            return Problem.Empty();
-        }
-
         if (ContentKind.NameOf(Pending) is { } name)
         {
             return Problem.Binary(name);
@@ -103,9 +98,20 @@ internal sealed class LogSource : IDisposable
         }
 
         await DecodeAsync(encoding, cancellation);
+        if (IsEnded && IsBlank(Pending))
+        {
+            return Problem.Empty();
+        }
+
         var dialect = DialectGuess.From(Pending, IsEnded);
         Dialect = (dialect ?? Dialect) with { Encoding = encoding };
         return dialect is null ? Problem.NoDataRows() : null;
+    }
+
+    private static bool IsBlank(ReadOnlySpan<byte> text)
+    {
+        var withoutMark = text is [0xEF, 0xBB, 0xBF, ..] ? text[3..] : text;
+        return withoutMark.Trim(" \t\r\n"u8).IsEmpty;
     }
 
     private async Task DecodeAsync(LogEncoding encoding, CancellationToken cancellation)
