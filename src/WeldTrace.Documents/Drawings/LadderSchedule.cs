@@ -25,9 +25,7 @@ public static class LadderSchedule
             var held = done.ElementAtOrDefault(i)?.Reading;
             var begins = at + Rise;
             at = begins + Longest(stage, held);
-            stages.Add(
-                new LadderStage($"{i + 1}", plan.Target(stage), begins - Rise, begins, at)
-            );
+            stages.Add(new LadderStage($"{i + 1}", plan.Target(stage), begins - Rise, begins, at));
             readings.AddRange(Readings(held, begins));
         }
 
@@ -42,9 +40,7 @@ public static class LadderSchedule
     private static TimeSpan Longest(PressureStage stage, StageReading? held)
     {
         var seconds = Math.Max(stage.HoldSeconds, held?.HeldSeconds ?? 0);
-        return seconds > ShortestStage.TotalSeconds
-            ? TimeSpan.FromSeconds(seconds)
-            : ShortestStage;
+        return seconds > ShortestStage.TotalSeconds ? TimeSpan.FromSeconds(seconds) : ShortestStage;
     }
 
     private static IEnumerable<LadderReading> Readings(StageReading? held, TimeSpan begins)

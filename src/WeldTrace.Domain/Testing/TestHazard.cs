@@ -51,8 +51,8 @@ public sealed record TestHazard(
             GasEnergy
                 .Compute(new GasCharge(highest + atmosphere, atmosphere, content.Volume))
                 .TryGet(out var energy)
-            && Engineering.TestSafety.StandOff
-                .Compute(energy.Isentropic, StandOffRule.Pcc2Of2022)
+            && Engineering
+                .TestSafety.StandOff.Compute(energy.Isentropic, StandOffRule.Pcc2Of2022)
                 .TryGet(out var distance)
             ? new(
                 highest,

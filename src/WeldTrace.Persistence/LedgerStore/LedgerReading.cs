@@ -32,7 +32,11 @@ public static class LedgerReading
             [
                 .. rows.Select(r => new ProvedEntry(
                     Read(r),
-                    MerkleProofs.Inclusion(r.Number, frontier.Size, (level, index) => nodes[(level, index)])
+                    MerkleProofs.Inclusion(
+                        r.Number,
+                        frontier.Size,
+                        (level, index) => nodes[(level, index)]
+                    )
                 )),
             ],
             frontier.Size,
@@ -55,7 +59,9 @@ public static class LedgerReading
     )
     {
         Dictionary<(int, long), byte[]> nodes = [];
-        var wanted = rows.SelectMany(r => MerkleProofs.InclusionNodes(r.Number, size)).Distinct().GroupBy(n => n.Level);
+        var wanted = rows.SelectMany(r => MerkleProofs.InclusionNodes(r.Number, size))
+            .Distinct()
+            .GroupBy(n => n.Level);
         foreach (var level in wanted)
         {
             var positions = level.Select(n => n.Index).ToList();

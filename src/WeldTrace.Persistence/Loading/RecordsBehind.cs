@@ -1,7 +1,7 @@
+using System.Data;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Storage;
-using System.Data;
 using WeldTrace.Domain.Records;
 
 namespace WeldTrace.Persistence.Loading;
@@ -21,25 +21,48 @@ public static class RecordsBehind
         var toolIds = history.Runs.Select(r => r.ToolId).ToList();
         var machineIds = history.Runs.Select(r => r.MachineId).ToList();
         var lotIds = history.Vessel.Components.Select(c => c.MaterialLotId).ToList();
-        var procedures = await db.ProcedureRevisions.AsNoTracking().Where(p => procedureIds.Contains(p.Id)).ToListAsync(cancellation);
+        var procedures = await db
+            .ProcedureRevisions.AsNoTracking()
+            .Where(p => procedureIds.Contains(p.Id))
+            .ToListAsync(cancellation);
         var designIds = procedures.Select(p => p.Content.ToolDesignId).ToList();
         List<Record> records =
         [
             .. history.Records,
             history.Design,
             .. procedures,
-            .. await db.ToolDesigns.AsNoTracking().Where(d => designIds.Contains(d.Id)).ToListAsync(cancellation),
-            .. await db.Tools.AsNoTracking().Where(t => toolIds.Contains(t.Id)).ToListAsync(cancellation),
-            .. await db.Machines.AsNoTracking().Where(m => machineIds.Contains(m.Id)).ToListAsync(cancellation),
-            .. await db.MaterialLots.AsNoTracking().Where(l => lotIds.Contains(l.Id)).ToListAsync(cancellation),
+            .. await db
+                .ToolDesigns.AsNoTracking()
+                .Where(d => designIds.Contains(d.Id))
+                .ToListAsync(cancellation),
+            .. await db
+                .Tools.AsNoTracking()
+                .Where(t => toolIds.Contains(t.Id))
+                .ToListAsync(cancellation),
+            .. await db
+                .Machines.AsNoTracking()
+                .Where(m => machineIds.Contains(m.Id))
+                .ToListAsync(cancellation),
+            .. await db
+                .MaterialLots.AsNoTracking()
+                .Where(l => lotIds.Contains(l.Id))
+                .ToListAsync(cancellation),
         ];
         var ids = records.Select(r => r.Id).ToList();
-        records.AddRange(await db.Signatures.AsNoTracking().Where(s => ids.Contains(s.SignedId)).ToListAsync(cancellation));
+        records.AddRange(
+            await db
+                .Signatures.AsNoTracking()
+                .Where(s => ids.Contains(s.SignedId))
+                .ToListAsync(cancellation)
+        );
         return records;
     }
 
     /// <summary>A read-only transaction in which everything read is of one moment. Ended by disposing it.</summary>
-    public static async Task<IDbContextTransaction> BeginSnapshotAsync(this DatabaseFacade database, CancellationToken cancellation)
+    public static async Task<IDbContextTransaction> BeginSnapshotAsync(
+        this DatabaseFacade database,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(database);
         return await database.BeginTransactionAsync(IsolationLevel.RepeatableRead, cancellation);

@@ -26,7 +26,8 @@ public sealed record VesselHistory(
     public IReadOnlyCollection<Guid> WeldedBy => [.. Runs.Select(r => r.OperatorId).Distinct()];
 
     /// <summary>The vessel's own records, signatures left out.</summary>
-    public IEnumerable<Record> Records => [Vessel, .. Runs, .. LeakTests, .. PressureTests, .. Sections, .. SignOffs, .. Findings];
+    public IEnumerable<Record> Records =>
+        [Vessel, .. Runs, .. LeakTests, .. PressureTests, .. Sections, .. SignOffs, .. Findings];
 
     /// <summary>Signatures of one record, oldest first.</summary>
     public IReadOnlyList<Signature> SignaturesOf(Record record) =>

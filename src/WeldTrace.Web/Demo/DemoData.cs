@@ -15,7 +15,9 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
     public async Task StartAsync(CancellationToken cancellationToken)
     {
         await using var scope = services.CreateAsyncScope();
-        var contexts = scope.ServiceProvider.GetRequiredService<IDbContextFactory<WeldTraceDbContext>>();
+        var contexts = scope.ServiceProvider.GetRequiredService<
+            IDbContextFactory<WeldTraceDbContext>
+        >();
         await using var db = await contexts.CreateDbContextAsync(cancellationToken);
         if (await db.Sites.AnyAsync(cancellationToken))
         {
@@ -32,7 +34,13 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
     public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
     /// <summary>One vessel finished, the others at different stations.</summary>
-    private static async Task AddVesselsAsync(WeldTraceDbContext db, DemoWorkshop shop, DemoCast cast, DemoClock clock, CancellationToken cancellation)
+    private static async Task AddVesselsAsync(
+        WeldTraceDbContext db,
+        DemoWorkshop shop,
+        DemoCast cast,
+        DemoClock clock,
+        CancellationToken cancellation
+    )
     {
         List<DemoVessel> vessels = [];
         for (var number = 1; number <= 9; number++)
@@ -61,7 +69,17 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
         var others = DemoPeople
             .All.Where(p => p != DemoPeople.Administrator)
             .ToDictionary(p => p, p => Add(db, accounts, p, administrator.AsActor(), at).AsActor());
-        db.Add(Site.SetUp("Halvorsen Bay Float Works", "Europe/Oslo", UnitSystem.Metric, true, administrator.AsActor(), at).Must());
+        db.Add(
+            Site.SetUp(
+                    "Halvorsen Bay Float Works",
+                    "Europe/Oslo",
+                    UnitSystem.Metric,
+                    true,
+                    administrator.AsActor(),
+                    at
+                )
+                .Must()
+        );
         return new DemoCast(
             others[DemoPeople.Engineer],
             others[DemoPeople.Operator],
@@ -71,7 +89,13 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
         );
     }
 
-    private static Person Add(WeldTraceDbContext db, NewAccount accounts, DemoPerson demo, Actor? by, DateTimeOffset at)
+    private static Person Add(
+        WeldTraceDbContext db,
+        NewAccount accounts,
+        DemoPerson demo,
+        Actor? by,
+        DateTimeOffset at
+    )
     {
         var person = Person.Enter(demo.PrintedName, demo.SignInName, demo.Roles, by, at).Must();
         db.AddRange(person, accounts.For(person, DemoPeople.Password, mustChangePassword: false));

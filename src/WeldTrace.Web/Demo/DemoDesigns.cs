@@ -77,7 +77,14 @@ internal static class DemoDesigns
             new(30, StepKind.Weld, "Weld lower end, pass 2", "J1", 2, StopPoint.None),
             new(40, StepKind.Weld, "Weld upper end, pass 1", "J2", 1, StopPoint.None),
             new(50, StepKind.Weld, "Weld upper end, pass 2", "J2", 2, StopPoint.None),
-            new(60, StepKind.Examination, "Visual examination of both seams", null, null, StopPoint.Hold),
+            new(
+                60,
+                StepKind.Examination,
+                "Visual examination of both seams",
+                null,
+                null,
+                StopPoint.Hold
+            ),
             new(70, StepKind.Section, "Section of the run-off ring", "J1", null, StopPoint.None),
             new(80, StepKind.LeakTest, "Leak test before proof", null, null, StopPoint.None),
             new(90, StepKind.PressureTest, "Staged pressure test", null, null, StopPoint.Witness),
@@ -93,8 +100,20 @@ internal static class DemoDesigns
             Length.FromMillimetres(6),
             Procedure,
             [
-                new(1, Length.FromMillimetres(62), Angle.FromDegrees(20), RotationSense.CounterClockwise, Angle.FromDegrees(startDegrees)),
-                new(2, Length.FromMillimetres(72), Angle.FromDegrees(20), RotationSense.Clockwise, Angle.FromDegrees(startDegrees + 180)),
+                new(
+                    1,
+                    Length.FromMillimetres(62),
+                    Angle.FromDegrees(20),
+                    RotationSense.CounterClockwise,
+                    Angle.FromDegrees(startDegrees)
+                ),
+                new(
+                    2,
+                    Length.FromMillimetres(72),
+                    Angle.FromDegrees(20),
+                    RotationSense.Clockwise,
+                    Angle.FromDegrees(startDegrees + 180)
+                ),
             ]
         );
 }

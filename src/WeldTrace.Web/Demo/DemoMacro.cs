@@ -37,8 +37,18 @@ internal static class DemoMacro
     private static void Draw(SKCanvas canvas, string serial)
     {
         using var metal = new SKPaint { Color = new SKColor(0xC9, 0xC6, 0xBE) };
-        using var stirred = new SKPaint { Color = new SKColor(0xA8, 0xA4, 0x9A), IsAntialias = true };
-        using var line = new SKPaint { Color = new SKColor(0x55, 0x52, 0x4B), IsAntialias = true, StrokeWidth = 2, Style = SKPaintStyle.Stroke };
+        using var stirred = new SKPaint
+        {
+            Color = new SKColor(0xA8, 0xA4, 0x9A),
+            IsAntialias = true,
+        };
+        using var line = new SKPaint
+        {
+            Color = new SKColor(0x55, 0x52, 0x4B),
+            IsAntialias = true,
+            StrokeWidth = 2,
+            Style = SKPaintStyle.Stroke,
+        };
         using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
         using var font = new SKFont(SKTypeface.Default, 18);
         canvas.Clear(new SKColor(0x20, 0x20, 0x20));
@@ -61,6 +71,13 @@ internal static class DemoMacro
         canvas.DrawLine(526, 240, Width - 40, 240, line);
         canvas.DrawRect(70, 330, 120, 6, ink);
         canvas.DrawText("5 mm", 70, 322, SKTextAlign.Left, font, ink);
-        canvas.DrawText($"{serial}: drawn for the demonstration, no photograph", 300, 348, SKTextAlign.Left, font, ink);
+        canvas.DrawText(
+            $"{serial}: drawn for the demonstration, no photograph",
+            300,
+            348,
+            SKTextAlign.Left,
+            font,
+            ink
+        );
     }
 }

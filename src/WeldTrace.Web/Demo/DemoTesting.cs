@@ -2,7 +2,6 @@ using System.Globalization;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Testing;
-using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Paths;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
@@ -14,22 +13,40 @@ internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoCloc
 {
     private const string Meaning = "I made this test and the readings are as recorded.";
 
-    public async Task LeakAsync(TestFacts facts, List<Guid> weldedBy, CancellationToken cancellation)
+    public async Task LeakAsync(
+        TestFacts facts,
+        List<Guid> weldedBy,
+        CancellationToken cancellation
+    )
     {
         var at = clock.AfterMinutes(70);
         var seen = new DecayObservation(
-            [.. Enumerable.Range(0, 7).Select(i => new LeakReading(i * 600, Of(10.050 - (i * 0.0002), 4, "bar"), Of(20.10 + (0.01 * (i % 2)), 2, "°C")))],
+            [
+                .. Enumerable
+                    .Range(0, 7)
+                    .Select(i => new LeakReading(
+                        i * 600,
+                        Of(10.050 - (i * 0.0002), 4, "bar"),
+                        Of(20.10 + (0.01 * (i % 2)), 2, "°C")
+                    )),
+            ],
             Of(1012, 0, "mbar"),
             Of(0.2, 1, "mbar"),
             Of(0.02, 2, "K"),
             Of(0.5, 1, "%"),
             "Gauge G-12, thermometer TH-3"
         );
-        var test = LeakTest.RecordDecay(Guid.CreateVersion7(at), facts, seen, null, cast.Inspector, at).Must();
+        var test = LeakTest
+            .RecordDecay(Guid.CreateVersion7(at), facts, seen, null, cast.Inspector, at)
+            .Must();
         await SignAsync(test, facts, weldedBy, cancellation);
     }
 
-    public async Task PressureAsync(TestFacts facts, List<Guid> weldedBy, CancellationToken cancellation)
+    public async Task PressureAsync(
+        TestFacts facts,
+        List<Guid> weldedBy,
+        CancellationToken cancellation
+    )
     {
         var at = clock.AfterMinutes(50);
         var setUp = new PressureSetUp(
@@ -43,25 +60,52 @@ internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoCloc
             Of(0.005, 3, "mm"),
             true
         );
-        var test = PressureTest.Begin(Guid.CreateVersion7(at), facts, setUp, null, cast.Inspector, at).Must();
+        var test = PressureTest
+            .Begin(Guid.CreateVersion7(at), facts, setUp, null, cast.Inspector, at)
+            .Must();
         db.Add(test);
         await db.SaveForDemoAsync(cancellation);
         StageReading[] readings =
         [
-            new(Of(40.30, 2, "bar"), Of(18.4, 1, "°C"), Of(40.10, 2, "bar"), Of(18.4, 1, "°C"), 620, null),
+            new(
+                Of(40.30, 2, "bar"),
+                Of(18.4, 1, "°C"),
+                Of(40.10, 2, "bar"),
+                Of(18.4, 1, "°C"),
+                620,
+                null
+            ),
             new(null, null, null, null, 0, Of(170.03, 2, "mm")),
-            new(Of(60.40, 2, "bar"), Of(18.5, 1, "°C"), Of(60.10, 2, "bar"), Of(18.5, 1, "°C"), 320, null),
+            new(
+                Of(60.40, 2, "bar"),
+                Of(18.5, 1, "°C"),
+                Of(60.10, 2, "bar"),
+                Of(18.5, 1, "°C"),
+                320,
+                null
+            ),
         ];
         foreach (var (reading, index) in readings.Select((r, i) => (r, i)))
         {
-            test.RecordStage(index + 1, reading, facts.Design, cast.Inspector, clock.AfterMinutes(15)).Must();
+            test.RecordStage(
+                    index + 1,
+                    reading,
+                    facts.Design,
+                    cast.Inspector,
+                    clock.AfterMinutes(15)
+                )
+                .Must();
             await db.SaveForDemoAsync(cancellation);
         }
 
         await SignAsync(test, facts, weldedBy, cancellation);
     }
 
-    public async Task SectionAsync(TestFacts facts, List<Guid> weldedBy, CancellationToken cancellation)
+    public async Task SectionAsync(
+        TestFacts facts,
+        List<Guid> weldedBy,
+        CancellationToken cancellation
+    )
     {
         var at = clock.AfterMinutes(240);
         var (photograph, attachment) = DemoMacro.Make(facts.Vessel.Serial);
@@ -74,7 +118,13 @@ internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoCloc
             .Record(
                 Guid.CreateVersion7(at),
                 facts,
-                new SectionCut("J1", null, Angle.FromDegrees(120), "Keller's reagent, 20 s", "scale bar 5 mm on the photograph"),
+                new SectionCut(
+                    "J1",
+                    null,
+                    Angle.FromDegrees(120),
+                    "Keller's reagent, 20 s",
+                    "scale bar 5 mm on the photograph"
+                ),
                 new SectionMeasurement(
                     Imperfection.Hook,
                     Of(0.18, 2, "mm"),
@@ -93,7 +143,12 @@ internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoCloc
         await SignAsync(section, facts, weldedBy, cancellation);
     }
 
-    private async Task SignAsync(TestRecord test, TestFacts facts, List<Guid> weldedBy, CancellationToken cancellation)
+    private async Task SignAsync(
+        TestRecord test,
+        TestFacts facts,
+        List<Guid> weldedBy,
+        CancellationToken cancellation
+    )
     {
         if (db.Entry(test).State == Microsoft.EntityFrameworkCore.EntityState.Detached)
         {
@@ -106,11 +161,14 @@ internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoCloc
         db.Add(Signature.Of(test, cast.Inspector, Meaning, at));
         if (signed.Finding is { } finding)
         {
-            throw new InvalidOperationException($"The demonstration's test did not pass: {finding.Description}");
+            throw new InvalidOperationException(
+                $"The demonstration's test did not pass: {finding.Description}"
+            );
         }
 
         await db.SaveForDemoAsync(cancellation);
     }
 
-    private static Measured Of(double value, int decimals, string unit) => new(value.ToString($"F{decimals}", CultureInfo.InvariantCulture), unit);
+    private static Measured Of(double value, int decimals, string unit) =>
+        new(value.ToString($"F{decimals}", CultureInfo.InvariantCulture), unit);
 }

@@ -9,7 +9,13 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Web.Demo;
 
 /// <summary>One vessel of the demonstration, taken along its route step by step.</summary>
-internal sealed class DemoVessel(WeldTraceDbContext db, DemoWorkshop shop, DemoCast cast, DemoClock clock, Vessel vessel)
+internal sealed class DemoVessel(
+    WeldTraceDbContext db,
+    DemoWorkshop shop,
+    DemoCast cast,
+    DemoClock clock,
+    Vessel vessel
+)
 {
     private readonly List<WeldRun> _runs = [];
     private readonly List<Finding> _findings = [];
@@ -29,11 +35,31 @@ internal sealed class DemoVessel(WeldTraceDbContext db, DemoWorkshop shop, DemoC
         var (tube, plate) = (shop.Lots[0], shop.Lots[1]);
         Component[] components =
         [
-            new("shell", FormattableString.Invariant($"S-{number:0000}"), tube.Id, tube.Number, tube.CastNumber),
-            new("lower end", FormattableString.Invariant($"E-{number:0000}L"), plate.Id, plate.Number, plate.CastNumber),
-            new("upper end", FormattableString.Invariant($"E-{number:0000}U"), plate.Id, plate.Number, plate.CastNumber),
+            new(
+                "shell",
+                FormattableString.Invariant($"S-{number:0000}"),
+                tube.Id,
+                tube.Number,
+                tube.CastNumber
+            ),
+            new(
+                "lower end",
+                FormattableString.Invariant($"E-{number:0000}L"),
+                plate.Id,
+                plate.Number,
+                plate.CastNumber
+            ),
+            new(
+                "upper end",
+                FormattableString.Invariant($"E-{number:0000}U"),
+                plate.Id,
+                plate.Number,
+                plate.CastNumber
+            ),
         ];
-        var vessel = Vessel.Plan(serial, shop.Design, "PL-26-03", components, cast.Engineer, clock.AfterMinutes(4)).Must();
+        var vessel = Vessel
+            .Plan(serial, shop.Design, "PL-26-03", components, cast.Engineer, clock.AfterMinutes(4))
+            .Must();
         db.Add(vessel);
         await db.SaveForDemoAsync(cancellation);
         return new DemoVessel(db, shop, cast, clock, vessel);
@@ -51,7 +77,14 @@ internal sealed class DemoVessel(WeldTraceDbContext db, DemoWorkshop shop, DemoC
     /// <summary>Welds the next pass with an excursion of the axial force, or stops half-way round.</summary>
     public async Task WeldBadlyAsync(bool isInterrupted, CancellationToken cancellation)
     {
-        var (run, findings) = await _welding.WeldAsync(vessel, vessel.NextStep!, _findings, _runs, isInterrupted ? DemoFault.Interruption : DemoFault.Excursion, cancellation);
+        var (run, findings) = await _welding.WeldAsync(
+            vessel,
+            vessel.NextStep!,
+            _findings,
+            _runs,
+            isInterrupted ? DemoFault.Interruption : DemoFault.Excursion,
+            cancellation
+        );
         _runs.Add(run);
         _findings.AddRange(findings);
     }
@@ -64,13 +97,43 @@ internal sealed class DemoVessel(WeldTraceDbContext db, DemoWorkshop shop, DemoC
         {
             var decided = clock.AfterMinutes(180);
             finding
-                .Dispose(DispositionKind.UseAsIs, "Force rose by a chip under the shoulder over a few millimetres; ultrasonic scan of that stretch shows no indication.", vessel, weldedBy, cast.Inspector, decided)
+                .Dispose(
+                    DispositionKind.UseAsIs,
+                    "Force rose by a chip under the shoulder over a few millimetres; ultrasonic scan of that stretch shows no indication.",
+                    vessel,
+                    weldedBy,
+                    cast.Inspector,
+                    decided
+                )
                 .Must();
-            db.Add(Signature.Of(finding, cast.Inspector, "I decide on this finding as stated.", decided));
+            db.Add(
+                Signature.Of(
+                    finding,
+                    cast.Inspector,
+                    "I decide on this finding as stated.",
+                    decided
+                )
+            );
             await db.SaveForDemoAsync(cancellation);
             var verified = clock.AfterMinutes(60);
-            finding.Close("Scan report seen; the chip is gone from the shoulder.", vessel, _findings, weldedBy, cast.QualityManager, verified).Must();
-            db.Add(Signature.Of(finding, cast.QualityManager, "I verified that the decision was carried out.", verified));
+            finding
+                .Close(
+                    "Scan report seen; the chip is gone from the shoulder.",
+                    vessel,
+                    _findings,
+                    weldedBy,
+                    cast.QualityManager,
+                    verified
+                )
+                .Must();
+            db.Add(
+                Signature.Of(
+                    finding,
+                    cast.QualityManager,
+                    "I verified that the decision was carried out.",
+                    verified
+                )
+            );
             await db.SaveForDemoAsync(cancellation);
         }
     }
@@ -82,7 +145,14 @@ internal sealed class DemoVessel(WeldTraceDbContext db, DemoWorkshop shop, DemoC
         switch (step.Kind)
         {
             case StepKind.Weld:
-                var (run, findings) = await _welding.WeldAsync(vessel, step, _findings, _runs, DemoFault.None, cancellation);
+                var (run, findings) = await _welding.WeldAsync(
+                    vessel,
+                    step,
+                    _findings,
+                    _runs,
+                    DemoFault.None,
+                    cancellation
+                );
                 _runs.Add(run);
                 _findings.AddRange(findings);
                 break;
@@ -101,12 +171,21 @@ internal sealed class DemoVessel(WeldTraceDbContext db, DemoWorkshop shop, DemoC
         }
     }
 
-    private async Task SignOffAsync(TestFacts facts, List<Guid> weldedBy, CancellationToken cancellation)
+    private async Task SignOffAsync(
+        TestFacts facts,
+        List<Guid> weldedBy,
+        CancellationToken cancellation
+    )
     {
         var at = clock.AfterMinutes(40);
         var signer = facts.Step.Kind == StepKind.Preparation ? cast.Operator : cast.Inspector;
-        var signOff = StepSignOff.Confirm(Guid.CreateVersion7(at), facts, weldedBy, null, signer, at).Must();
-        db.AddRange(signOff, Signature.Of(signOff, signer, StepSignOff.MeaningOf(facts.Step.Kind), at));
+        var signOff = StepSignOff
+            .Confirm(Guid.CreateVersion7(at), facts, weldedBy, null, signer, at)
+            .Must();
+        db.AddRange(
+            signOff,
+            Signature.Of(signOff, signer, StepSignOff.MeaningOf(facts.Step.Kind), at)
+        );
         await db.SaveForDemoAsync(cancellation);
     }
 }

@@ -1,5 +1,4 @@
 using System.Text;
-using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
@@ -21,7 +20,12 @@ internal enum DemoFault
 }
 
 /// <summary>Welds passes of the demonstration: through the gate, with an invented log that is read and judged like any other.</summary>
-internal sealed class DemoWelding(WeldTraceDbContext db, DemoWorkshop shop, DemoCast cast, DemoClock clock)
+internal sealed class DemoWelding(
+    WeldTraceDbContext db,
+    DemoWorkshop shop,
+    DemoCast cast,
+    DemoClock clock
+)
 {
     public async Task<(WeldRun Run, IReadOnlyList<Finding> Findings)> WeldAsync(
         Vessel vessel,
@@ -32,15 +36,42 @@ internal sealed class DemoWelding(WeldTraceDbContext db, DemoWorkshop shop, Demo
         CancellationToken cancellation
     )
     {
-        var facts = new WeldGateFacts(vessel, step, shop.Design, findings, runs, shop.Procedure, shop.Tool);
+        var facts = new WeldGateFacts(
+            vessel,
+            step,
+            shop.Design,
+            findings,
+            runs,
+            shop.Procedure,
+            shop.Tool
+        );
         var at = clock.AfterMinutes(25);
-        var run = WeldRun.Start(Guid.CreateVersion7(at), facts, shop.Machine, facts.Pass.Travel, cast.Operator, at).Must();
+        var run = WeldRun
+            .Start(
+                Guid.CreateVersion7(at),
+                facts,
+                shop.Machine,
+                facts.Pass.Travel,
+                cast.Operator,
+                at
+            )
+            .Must();
         db.Add(run);
         await db.SaveForDemoAsync(cancellation);
         List<Finding> opened = [];
         if (fault == DemoFault.Interruption)
         {
-            opened.Add(run.Interrupt(run.PlannedPath * 0.45, "Coolant alarm on the spindle; stopped by hand.", vessel, shop.Tool, cast.Operator, clock.AfterMinutes(2)).Must());
+            opened.Add(
+                run.Interrupt(
+                        run.PlannedPath * 0.45,
+                        "Coolant alarm on the spindle; stopped by hand.",
+                        vessel,
+                        shop.Tool,
+                        cast.Operator,
+                        clock.AfterMinutes(2)
+                    )
+                    .Must()
+            );
             db.AddRange(opened);
         }
         else
@@ -57,18 +88,46 @@ internal sealed class DemoWelding(WeldTraceDbContext db, DemoWorkshop shop, Demo
         return (run, opened);
     }
 
-    private async Task<IReadOnlyList<Finding>> TakeLogAsync(WeldRun run, WeldGateFacts facts, DemoFault fault, CancellationToken cancellation)
+    private async Task<IReadOnlyList<Finding>> TakeLogAsync(
+        WeldRun run,
+        WeldGateFacts facts,
+        DemoFault fault,
+        CancellationToken cancellation
+    )
     {
-        var csv = new MemoryStream(Encoding.UTF8.GetBytes(new DemoLog(Run(run, facts, fault)).ToCsv()));
+        var csv = new MemoryStream(
+            Encoding.UTF8.GetBytes(new DemoLog(Run(run, facts, fault)).ToCsv())
+        );
         var preview = await LogPreview.ReadAsync(csv, null, cancellation);
         csv.Position = 0;
         var mapping = preview.Preview!.Guess;
         var read = await ProcessLogReader.ReadAsync(csv, mapping, null, cancellation);
-        var log = read.Log ?? throw new InvalidOperationException(string.Join(" ", read.Problems.Select(p => p.Sentence)));
-        var evaluation = LogEvaluation.Evaluate(log, RunPlan.For(run, facts.Pass, shop.Procedure.Content));
-        var summary = RunSummary.Of(FormattableString.Invariant($"{run.VesselSerial}-{run.JointCode}-{run.PassNumber}.csv"), log, evaluation, run, shop.Procedure.Content);
+        var log =
+            read.Log
+            ?? throw new InvalidOperationException(
+                string.Join(" ", read.Problems.Select(p => p.Sentence))
+            );
+        var evaluation = LogEvaluation.Evaluate(
+            log,
+            RunPlan.For(run, facts.Pass, shop.Procedure.Content)
+        );
+        var summary = RunSummary.Of(
+            FormattableString.Invariant($"{run.VesselSerial}-{run.JointCode}-{run.PassNumber}.csv"),
+            log,
+            evaluation,
+            run,
+            shop.Procedure.Content
+        );
         var at = clock.AfterMinutes(5);
-        var findings = run.TakeLog(summary, shop.Procedure.Content.Windows, facts.Vessel, shop.Tool, cast.Operator, at).Must();
+        var findings = run.TakeLog(
+                summary,
+                shop.Procedure.Content.Windows,
+                facts.Vessel,
+                shop.Tool,
+                cast.Operator,
+                at
+            )
+            .Must();
         shop.Machine.RememberLogColumns(MachineColumns.ToRemember(mapping), cast.Operator, at);
         db.AddRange(findings);
         db.AddProcessLog(run.Id, log, null);
@@ -86,7 +145,14 @@ internal sealed class DemoWelding(WeldTraceDbContext db, DemoWorkshop shop, Demo
             PlungeDepth = Length.FromMillimetres(5.7),
             SamplesPerSecond = 50,
             Seed = run.StartedAt.Minute + (run.PassNumber * 100) + run.StepSequence,
-            Excursion = fault == DemoFault.Excursion ? new DemoExcursion(Angle.FromDegrees(215), Length.FromMillimetres(9), Force.FromKilonewtons(1.6)) : null,
+            Excursion =
+                fault == DemoFault.Excursion
+                    ? new DemoExcursion(
+                        Angle.FromDegrees(215),
+                        Length.FromMillimetres(9),
+                        Force.FromKilonewtons(1.6)
+                    )
+                    : null,
             AbortAt = fault == DemoFault.Interruption ? Angle.FromDegrees(171) : null,
         };
 }

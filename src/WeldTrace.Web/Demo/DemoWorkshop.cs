@@ -17,27 +17,83 @@ internal sealed record DemoWorkshop(
     IReadOnlyList<MaterialLot> Lots
 )
 {
-    public static async Task<DemoWorkshop> SetUpAsync(WeldTraceDbContext db, DemoCast cast, DemoClock clock, CancellationToken cancellation)
+    private static readonly string[] ToolMarks = ["T-0141", "T-0142", "T-0143"];
+
+    public static async Task<DemoWorkshop> SetUpAsync(
+        WeldTraceDbContext db,
+        DemoCast cast,
+        DemoClock clock,
+        CancellationToken cancellation
+    )
     {
-        var machine = Machine.Enter("Gantry 1", "Gantry welder with rotary table, serial 0417", "force control", cast.Engineer, clock.AfterMinutes(5)).Must();
-        var drawing = ToolDesign.Enter("TD-15", 1, DemoDesigns.Tool, cast.Engineer, clock.AfterMinutes(15)).Must();
-        var tools = new[] { "T-0141", "T-0142", "T-0143" }.Select(mark => Tool.Enter(mark, drawing, cast.Engineer, clock.AfterMinutes(2)).Must()).ToList();
+        var machine = Machine
+            .Enter(
+                "Gantry 1",
+                "Gantry welder with rotary table, serial 0417",
+                "force control",
+                cast.Engineer,
+                clock.AfterMinutes(5)
+            )
+            .Must();
+        var drawing = ToolDesign
+            .Enter("TD-15", 1, DemoDesigns.Tool, cast.Engineer, clock.AfterMinutes(15))
+            .Must();
+        var tools = ToolMarks
+            .Select(mark => Tool.Enter(mark, drawing, cast.Engineer, clock.AfterMinutes(2)).Must())
+            .ToList();
         tools[0].PutInService(cast.Operator, clock.AfterMinutes(10)).Must();
         tools[1].PutInService(cast.Operator, clock.AfterMinutes(1)).Must();
         List<MaterialLot> lots =
         [
-            MaterialLot.Enter("L-2611", "6061", "T6", "C-88213", "extruded tube 170 x 5", "IC-40117, EN 10204 3.1", cast.Inspector, clock.AfterMinutes(30)).Must(),
-            MaterialLot.Enter("L-2612", "6061", "T6", "C-90405", "plate 20", "IC-40652, EN 10204 3.1", cast.Inspector, clock.AfterMinutes(5)).Must(),
+            MaterialLot
+                .Enter(
+                    "L-2611",
+                    "6061",
+                    "T6",
+                    "C-88213",
+                    "extruded tube 170 x 5",
+                    "IC-40117, EN 10204 3.1",
+                    cast.Inspector,
+                    clock.AfterMinutes(30)
+                )
+                .Must(),
+            MaterialLot
+                .Enter(
+                    "L-2612",
+                    "6061",
+                    "T6",
+                    "C-90405",
+                    "plate 20",
+                    "IC-40652, EN 10204 3.1",
+                    cast.Inspector,
+                    clock.AfterMinutes(5)
+                )
+                .Must(),
         ];
         db.AddRange([machine, drawing, .. tools, .. lots]);
         await db.SaveForDemoAsync(cancellation);
         var procedure = await WriteProcedureAsync(db, drawing, cast, clock, cancellation);
-        var design = VesselDesign.Draw("NR-10", "Nitrogen reservoir 10 l", DemoDesigns.Reservoir, cast.Engineer, clock.AfterMinutes(120)).Must();
+        var design = VesselDesign
+            .Draw(
+                "NR-10",
+                "Nitrogen reservoir 10 l",
+                DemoDesigns.Reservoir,
+                cast.Engineer,
+                clock.AfterMinutes(120)
+            )
+            .Must();
         db.Add(design);
         await db.SaveForDemoAsync(cancellation);
         var released = clock.AfterMinutes(600);
         design.Release(null, cast.QualityManager, released).Must();
-        db.Add(Signature.Of(design, cast.QualityManager, "I release this design for production.", released));
+        db.Add(
+            Signature.Of(
+                design,
+                cast.QualityManager,
+                "I release this design for production.",
+                released
+            )
+        );
         await db.SaveForDemoAsync(cancellation);
         return new DemoWorkshop(machine, tools[0], procedure, design, lots);
     }
@@ -52,13 +108,33 @@ internal sealed record DemoWorkshop(
     )
     {
         var first = ProcedureRevision
-            .Write(DemoDesigns.Procedure, "Lap weld of reservoir ends, 6 mm", DemoDesigns.Content(tool, 9.5m), cast.Engineer, clock.AfterMinutes(90))
+            .Write(
+                DemoDesigns.Procedure,
+                "Lap weld of reservoir ends, 6 mm",
+                DemoDesigns.Content(tool, 9.5m),
+                cast.Engineer,
+                clock.AfterMinutes(90)
+            )
             .Must();
         db.Add(first);
         await db.SaveForDemoAsync(cancellation);
         await ReleaseAsync(db, first, null, cast, clock, cancellation);
-        var second = first.Revise(2, "Sections showed hooks above 9 kN; force window narrowed.", cast.Engineer, clock.AfterMinutes(2000)).Must();
-        second.Edit(second.Title, DemoDesigns.Content(tool, 9.0m), cast.Engineer, clock.AfterMinutes(10)).Must();
+        var second = first
+            .Revise(
+                2,
+                "Sections showed hooks above 9 kN; force window narrowed.",
+                cast.Engineer,
+                clock.AfterMinutes(2000)
+            )
+            .Must();
+        second
+            .Edit(
+                second.Title,
+                DemoDesigns.Content(tool, 9.0m),
+                cast.Engineer,
+                clock.AfterMinutes(10)
+            )
+            .Must();
         db.Add(second);
         await db.SaveForDemoAsync(cancellation);
         await ReleaseAsync(db, second, first, cast, clock, cancellation);
@@ -76,9 +152,21 @@ internal sealed record DemoWorkshop(
     {
         (Actor Actor, string Meaning, Func<Actor, DateTimeOffset, Outcome> Act)[] acts =
         [
-            (cast.Engineer, "I put this procedure on trial; it may be used on test pieces.", revision.PutOnTrial),
-            (cast.Engineer, "I accept the qualification results of this procedure.", revision.Qualify),
-            (cast.QualityManager, "I release this procedure for production.", (actor, at) => revision.Release(earlier, actor, at)),
+            (
+                cast.Engineer,
+                "I put this procedure on trial; it may be used on test pieces.",
+                revision.PutOnTrial
+            ),
+            (
+                cast.Engineer,
+                "I accept the qualification results of this procedure.",
+                revision.Qualify
+            ),
+            (
+                cast.QualityManager,
+                "I release this procedure for production.",
+                (actor, at) => revision.Release(earlier, actor, at)
+            ),
         ];
         foreach (var (actor, meaning, act) in acts)
         {

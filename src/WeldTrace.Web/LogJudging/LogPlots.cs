@@ -41,18 +41,46 @@ public static class LogPlots
         return plots;
     }
 
-    private static ProcessLogPlot Plot(ProcessLog log, LogSummary summary, ProcedureContent procedure, UnitSystem units)
+    private static ProcessLogPlot Plot(
+        ProcessLog log,
+        LogSummary summary,
+        ProcedureContent procedure,
+        UnitSystem units
+    )
     {
         var time = log.Header.Columns.First(c => c.Channel == LogChannel.Time);
         return new ProcessLogPlot
         {
-            TimesInSeconds = [.. LogChart.Envelope(log, time, Buckets).SelectMany(b => Pair(b.FromSeconds, (b.FromSeconds + b.ToSeconds) / 2))],
-            Channels = [.. ChartChannels.Of(log.Header, units).Select(c => Channel(log, c, summary, procedure)).OfType<Documents.Drawings.LogChannel>()],
-            Phases = [.. summary.Phases.Select(p => new LogPhase(p.Phase, Seconds(p.StartSeconds), Seconds(p.EndSeconds)))],
+            TimesInSeconds =
+            [
+                .. LogChart
+                    .Envelope(log, time, Buckets)
+                    .SelectMany(b => Pair(b.FromSeconds, (b.FromSeconds + b.ToSeconds) / 2)),
+            ],
+            Channels =
+            [
+                .. ChartChannels
+                    .Of(log.Header, units)
+                    .Select(c => Channel(log, c, summary, procedure))
+                    .OfType<Documents.Drawings.LogChannel>(),
+            ],
+            Phases =
+            [
+                .. summary.Phases.Select(p => new LogPhase(
+                    p.Phase,
+                    Seconds(p.StartSeconds),
+                    Seconds(p.EndSeconds)
+                )),
+            ],
         };
     }
 
-    private static Documents.Drawings.LogChannel? Channel(ProcessLog log, ChartChannel channel, LogSummary summary, ProcedureContent procedure)
+    private static Documents.Drawings.LogChannel? Channel(
+        ProcessLog log,
+        ChartChannel channel,
+        LogSummary summary,
+        ProcedureContent procedure
+    )
     {
         var parameter = WatchedChannels.ParameterOf(channel.Column.Channel);
         if (parameter is null || procedure.WindowOf(parameter.Value) is not { } window)
@@ -60,8 +88,16 @@ public static class LogPlots
             return null;
         }
 
-        var values = LogChart.Envelope(log, channel.Column, Buckets).SelectMany(b => Pair(channel.Unit.FromSi(b.MinimumSi), channel.Unit.FromSi(b.MaximumSi)));
-        return new Documents.Drawings.LogChannel(ParameterNames.Of(window.Parameter), channel.Unit.Symbol, [.. values])
+        var values = LogChart
+            .Envelope(log, channel.Column, Buckets)
+            .SelectMany(b =>
+                Pair(channel.Unit.FromSi(b.MinimumSi), channel.Unit.FromSi(b.MaximumSi))
+            );
+        return new Documents.Drawings.LogChannel(
+            ParameterNames.Of(window.Parameter),
+            channel.Unit.Symbol,
+            [.. values]
+        )
         {
             Window = new Documents.Drawings.ChannelWindow(
                 channel.Unit.FromSi(window.LowerSi),
@@ -71,9 +107,16 @@ public static class LogPlots
             Excursions =
             [
                 .. summary
-                    .Excursions.Select((e, i) => (Excursion: e, Number: (i + 1).ToString(CultureInfo.InvariantCulture)))
+                    .Excursions.Select(
+                        (e, i) =>
+                            (Excursion: e, Number: (i + 1).ToString(CultureInfo.InvariantCulture))
+                    )
                     .Where(e => e.Excursion.Parameter == window.Parameter)
-                    .Select(e => new LogExcursion(e.Number, Seconds(e.Excursion.StartSeconds), Seconds(e.Excursion.EndSeconds))),
+                    .Select(e => new LogExcursion(
+                        e.Number,
+                        Seconds(e.Excursion.StartSeconds),
+                        Seconds(e.Excursion.EndSeconds)
+                    )),
             ],
         };
     }

@@ -9,7 +9,10 @@ public static class ConcentricPairs
     {
         ArgumentNullException.ThrowIfNull(one);
         ArgumentNullException.ThrowIfNull(other);
-        var (inner, outer) = one.Pass.TrackRadius <= other.Pass.TrackRadius ? (one.Pass, other.Pass) : (other.Pass, one.Pass);
+        var (inner, outer) =
+            one.Pass.TrackRadius <= other.Pass.TrackRadius
+                ? (one.Pass, other.Pass)
+                : (other.Pass, one.Pass);
         var pair = ConcentricPair.Compare(inner, outer);
         return pair.IsRefused
             ? string.Join(" ", pair.Refusals.Select(r => $"{r.Where}: {r.What}"))

@@ -8,7 +8,11 @@ public static class CsvText
     private const string FormulaStarts = "=+-@\t\r";
 
     /// <summary>A file to download.</summary>
-    public static IResult File(string name, IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<string?>> rows)
+    public static IResult File(
+        string name,
+        IReadOnlyList<string> heads,
+        IEnumerable<IReadOnlyList<string?>> rows
+    )
     {
         var text = new StringBuilder();
         foreach (var row in rows.Prepend(heads))
@@ -16,18 +20,32 @@ public static class CsvText
             text.AppendJoin(',', row.Select(Cell)).Append("\r\n");
         }
 
-        return Results.File(Encoding.UTF8.GetPreamble().Concat(Encoding.UTF8.GetBytes(text.ToString())).ToArray(), "text/csv; charset=utf-8", name);
+        return Results.File(
+            Encoding.UTF8.GetPreamble().Concat(Encoding.UTF8.GetBytes(text.ToString())).ToArray(),
+            "text/csv; charset=utf-8",
+            name
+        );
     }
 
     private static string Cell(string? value)
     {
         var cell = value ?? "";
-        var isNumber = double.TryParse(cell, System.Globalization.CultureInfo.InvariantCulture, out _);
-        if (cell.Length > 0 && FormulaStarts.Contains(cell[0], StringComparison.Ordinal) && !isNumber)
+        var isNumber = double.TryParse(
+            cell,
+            System.Globalization.CultureInfo.InvariantCulture,
+            out _
+        );
+        if (
+            cell.Length > 0
+            && FormulaStarts.Contains(cell[0], StringComparison.Ordinal)
+            && !isNumber
+        )
         {
             cell = "'" + cell;
         }
 
-        return cell.AsSpan().IndexOfAny("\",\r\n") >= 0 ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell;
+        return cell.AsSpan().IndexOfAny("\",\r\n") >= 0
+            ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
+            : cell;
     }
 }

@@ -86,7 +86,8 @@ public static class DomainMarks
             _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
         };
 
-    public static Mark Of(RuleStanding standing) => standing == RuleStanding.Holds ? Mark.Passed : Mark.Failed;
+    public static Mark Of(RuleStanding standing) =>
+        standing == RuleStanding.Holds ? Mark.Passed : Mark.Failed;
 
     /// <summary>The shape of a test's verdict; none yet while readings are missing.</summary>
     public static Mark Of(Verdict? verdict) =>

@@ -6,6 +6,9 @@ public static class FileNames
     public static string Safe(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return string.Concat(text.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-')).TrimStart('.');
+        return string.Concat(
+                text.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-')
+            )
+            .TrimStart('.');
     }
 }

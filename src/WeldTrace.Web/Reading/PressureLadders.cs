@@ -45,7 +45,10 @@ public static class PressureLadders
 
         if (reading?.EndPressure is { } end)
         {
-            yield return new LadderReading(held + TimeSpan.FromSeconds(reading.HeldSeconds), Pressure.FromBar(end.InUnit()));
+            yield return new LadderReading(
+                held + TimeSpan.FromSeconds(reading.HeldSeconds),
+                Pressure.FromBar(end.InUnit())
+            );
         }
     }
 }

@@ -34,7 +34,16 @@ public sealed class Entries
     /// <summary>A whole number; 0 stands in for what could not be read.</summary>
     public int Whole(string? text, string unit, string what, string field)
     {
-        if (int.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var number))
+        if (
+            int.TryParse(
+                text,
+                NumberStyles.AllowLeadingSign
+                    | NumberStyles.AllowLeadingWhite
+                    | NumberStyles.AllowTrailingWhite,
+                CultureInfo.InvariantCulture,
+                out var number
+            )
+        )
         {
             return number;
         }

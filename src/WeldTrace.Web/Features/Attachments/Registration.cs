@@ -10,7 +10,8 @@ public static partial class Registration
 {
     private static readonly string[] Shown = ["image/jpeg", "image/png"];
 
-    public static void MapAttachments(this IEndpointRouteBuilder endpoints) => endpoints.MapGet("/attachments/{sha256}", SendAsync);
+    public static void MapAttachments(this IEndpointRouteBuilder endpoints) =>
+        endpoints.MapGet("/attachments/{sha256}", SendAsync);
 
     private static async Task<IResult> SendAsync(
         string sha256,
@@ -24,7 +25,9 @@ public static partial class Registration
         }
 
         await using var db = await contexts.CreateDbContextAsync(http.RequestAborted);
-        var attachment = await db.Attachments.AsNoTracking().SingleOrDefaultAsync(a => a.Sha256 == sha256, http.RequestAborted);
+        var attachment = await db
+            .Attachments.AsNoTracking()
+            .SingleOrDefaultAsync(a => a.Sha256 == sha256, http.RequestAborted);
         if (attachment is null)
         {
             return Results.NotFound();

@@ -7,7 +7,12 @@ namespace WeldTrace.Web.Features.Findings;
 public static class Registration
 {
     public static IServiceCollection AddFindings(this IServiceCollection services) =>
-        services.AddScoped<ListFindingsHandler>().AddScoped<ShowFindingHandler>().AddScoped<DecideFindingHandler>().AddScoped<ReportFindingHandler>();
+        services
+            .AddScoped<ListFindingsHandler>()
+            .AddScoped<ShowFindingHandler>()
+            .AddScoped<DecideFindingHandler>()
+            .AddScoped<ReportFindingHandler>();
 
-    public static void MapFindings(this IEndpointRouteBuilder endpoints) => endpoints.MapFindingsCsv();
+    public static void MapFindings(this IEndpointRouteBuilder endpoints) =>
+        endpoints.MapFindingsCsv();
 }

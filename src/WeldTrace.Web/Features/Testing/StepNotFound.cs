@@ -8,6 +8,8 @@ internal static class StepNotFound
     public static Outcome Outcome(string serial, int sequence) =>
         Domain.Records.Outcome.Refused(
             "missing",
-            FormattableString.Invariant($"There is no vessel {serial} with a step {sequence}. Look for it in the list of vessels.")
+            FormattableString.Invariant(
+                $"There is no vessel {serial} with a step {sequence}. Look for it in the list of vessels."
+            )
         );
 }

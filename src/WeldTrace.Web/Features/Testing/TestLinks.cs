@@ -12,6 +12,10 @@ internal static class TestLinks
             LeakTest leak => Routes.LeakTest(leak.Id),
             PressureTest pressure => Routes.PressureTest(pressure.Id),
             SectionExamination section => Routes.Section(section.Id),
-            _ => throw new ArgumentOutOfRangeException(nameof(test), test.Kind, "Unknown kind of test."),
+            _ => throw new ArgumentOutOfRangeException(
+                nameof(test),
+                test.Kind,
+                "Unknown kind of test."
+            ),
         };
 }

@@ -13,7 +13,9 @@ public static class Registration
 {
     public static IServiceCollection AddVessels(this IServiceCollection services) =>
         services
-            .AddSingleton(provider => SiteKey.LoadOrCreate(provider.GetRequiredService<DatabaseSettings>().Folder))
+            .AddSingleton(provider =>
+                SiteKey.LoadOrCreate(provider.GetRequiredService<DatabaseSettings>().Folder)
+            )
             .AddScoped<VesselListReader>()
             .AddScoped<VesselPageReader>()
             .AddScoped<PlanVesselHandler>()

@@ -13,22 +13,32 @@ public sealed class ListFindingsHandler(IDbContextFactory<WeldTraceDbContext> co
     public const string StateFilter = "state";
     public const string OriginFilter = "origin";
 
-    public static IReadOnlyList<string> SortKeys { get; } = ["number", "serial", "step", "origin", "state"];
+    public static IReadOnlyList<string> SortKeys { get; } =
+    ["number", "serial", "step", "origin", "state"];
 
     /// <summary>One page of the list and the count of all rows.</summary>
-    public async Task<(IReadOnlyList<Finding> Rows, int Total)> ReadAsync(TableQuery query, CancellationToken cancellation)
+    public async Task<(IReadOnlyList<Finding> Rows, int Total)> ReadAsync(
+        TableQuery query,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(query);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         var findings = Filtered(db, query);
         return (
-            await Sorted(findings, query).Skip(query.Skip).Take(query.PageSize).ToListAsync(cancellation),
+            await Sorted(findings, query)
+                .Skip(query.Skip)
+                .Take(query.PageSize)
+                .ToListAsync(cancellation),
             await findings.CountAsync(cancellation)
         );
     }
 
     /// <summary>The whole list.</summary>
-    public async Task<IReadOnlyList<Finding>> ReadAllAsync(TableQuery query, CancellationToken cancellation)
+    public async Task<IReadOnlyList<Finding>> ReadAllAsync(
+        TableQuery query,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(query);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
@@ -45,12 +55,18 @@ public sealed class ListFindingsHandler(IDbContextFactory<WeldTraceDbContext> co
             findings = findings.Where(f => EF.Functions.ILike(f.VesselSerial, pattern));
         }
 
-        if (Enum.TryParse<FindingState>(query.Filter(StateFilter), out var state) && Enum.IsDefined(state))
+        if (
+            Enum.TryParse<FindingState>(query.Filter(StateFilter), out var state)
+            && Enum.IsDefined(state)
+        )
         {
             findings = findings.Where(f => f.State == state);
         }
 
-        if (Enum.TryParse<FindingOrigin>(query.Filter(OriginFilter), out var origin) && Enum.IsDefined(origin))
+        if (
+            Enum.TryParse<FindingOrigin>(query.Filter(OriginFilter), out var origin)
+            && Enum.IsDefined(origin)
+        )
         {
             findings = findings.Where(f => f.Origin == origin);
         }
@@ -73,5 +89,8 @@ public sealed class ListFindingsHandler(IDbContextFactory<WeldTraceDbContext> co
         IQueryable<Finding> findings,
         Expression<Func<Finding, TKey>> key,
         bool descending
-    ) => (descending ? findings.OrderByDescending(key) : findings.OrderBy(key)).ThenByDescending(f => f.Number);
+    ) =>
+        (descending ? findings.OrderByDescending(key) : findings.OrderBy(key)).ThenByDescending(f =>
+            f.Number
+        );
 }

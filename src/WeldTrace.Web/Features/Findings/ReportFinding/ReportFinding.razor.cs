@@ -41,7 +41,13 @@ public sealed partial class ReportFinding
         ];
 
     private IReadOnlyList<FieldOption> Joints =>
-        [new("", "none"), .. _found!.Value.Design.Content.Joints.Select(j => new FieldOption(j.Code, $"{j.Code}: {j.Name}"))];
+        [
+            new("", "none"),
+            .. _found!.Value.Design.Content.Joints.Select(j => new FieldOption(
+                j.Code,
+                $"{j.Code}: {j.Name}"
+            )),
+        ];
 
     protected override async Task OnInitializedAsync()
     {
@@ -53,7 +59,11 @@ public sealed partial class ReportFinding
             return;
         }
 
-        In ??= new() { Id = FormIdentity.OrNew(Guid.Empty, Clock), StepSequence = found.Vessel.NextStep?.Sequence.ToString(CultureInfo.InvariantCulture) };
+        In ??= new()
+        {
+            Id = FormIdentity.OrNew(Guid.Empty, Clock),
+            StepSequence = found.Vessel.NextStep?.Sequence.ToString(CultureInfo.InvariantCulture),
+        };
     }
 
     private async Task SaveAsync()

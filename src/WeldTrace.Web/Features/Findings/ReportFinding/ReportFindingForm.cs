@@ -30,9 +30,13 @@ public sealed class ReportFindingForm
             ReadAngle(Start, "Angle at which it begins", nameof(Start), entries),
             ReadAngle(End, "Angle at which it ends", nameof(End), entries)
         );
-        return string.IsNullOrWhiteSpace(JointCode) ? null : new SeamPlace(JointCode.Trim(), pass, start, end);
+        return string.IsNullOrWhiteSpace(JointCode)
+            ? null
+            : new SeamPlace(JointCode.Trim(), pass, start, end);
     }
 
     private static Angle? ReadAngle(string? text, string what, string field, Entries entries) =>
-        entries.OptionalNumber(text, "°", what, field) is { } degrees ? Angle.FromDegrees(degrees.InUnit()) : null;
+        entries.OptionalNumber(text, "°", what, field) is { } degrees
+            ? Angle.FromDegrees(degrees.InUnit())
+            : null;
 }

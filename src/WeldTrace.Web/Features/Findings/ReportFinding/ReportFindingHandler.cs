@@ -8,15 +8,26 @@ using WeldTrace.Web.Components.Forms;
 
 namespace WeldTrace.Web.Features.Findings.ReportFinding;
 
-public sealed class ReportFindingHandler(IDbContextFactory<WeldTraceDbContext> contexts, TimeProvider clock)
+public sealed class ReportFindingHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    TimeProvider clock
+)
 {
-    public async Task<(Vessel Vessel, VesselDesign Design)?> FindAsync(string serial, CancellationToken cancellation)
+    public async Task<(Vessel Vessel, VesselDesign Design)?> FindAsync(
+        string serial,
+        CancellationToken cancellation
+    )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         return await FindAsync(db, serial, cancellation);
     }
 
-    public async Task<Outcome> HandleAsync(string serial, ReportFindingForm form, Actor actor, CancellationToken cancellation)
+    public async Task<Outcome> HandleAsync(
+        string serial,
+        ReportFindingForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(form);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
@@ -27,7 +38,10 @@ public sealed class ReportFindingHandler(IDbContextFactory<WeldTraceDbContext> c
 
         if (await FindAsync(db, serial, cancellation) is not { } found)
         {
-            return Outcome.Refused("missing", $"There is no vessel {serial}. Look for it in the list of vessels.");
+            return Outcome.Refused(
+                "missing",
+                $"There is no vessel {serial}. Look for it in the list of vessels."
+            );
         }
 
         var entries = new Entries();
@@ -39,7 +53,16 @@ public sealed class ReportFindingHandler(IDbContextFactory<WeldTraceDbContext> c
         }
 
         form.Id = FormIdentity.OrNew(form.Id, clock);
-        var finding = Finding.Report(form.Id, found.Vessel, found.Design, step, form.Description ?? "", place, actor, clock.GetUtcNow());
+        var finding = Finding.Report(
+            form.Id,
+            found.Vessel,
+            found.Design,
+            step,
+            form.Description ?? "",
+            place,
+            actor,
+            clock.GetUtcNow()
+        );
         if (!finding.IsAccepted)
         {
             return finding.WithoutValue();
@@ -56,6 +79,11 @@ public sealed class ReportFindingHandler(IDbContextFactory<WeldTraceDbContext> c
     )
     {
         var vessel = await db.Vessels.SingleOrDefaultAsync(v => v.Serial == serial, cancellation);
-        return vessel is null ? null : (vessel, await db.VesselDesigns.SingleAsync(d => d.Id == vessel.DesignId, cancellation));
+        return vessel is null
+            ? null
+            : (
+                vessel,
+                await db.VesselDesigns.SingleAsync(d => d.Id == vessel.DesignId, cancellation)
+            );
     }
 }

@@ -9,14 +9,27 @@ using WeldTrace.Web.Security;
 namespace WeldTrace.Web.Features.Findings.ShowFinding;
 
 /// <summary>Decides on a finding, and closes it after verification.</summary>
-public sealed class DecideFindingHandler(IDbContextFactory<WeldTraceDbContext> contexts, PasswordCheck passwords, TimeProvider clock)
+public sealed class DecideFindingHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    PasswordCheck passwords,
+    TimeProvider clock
+)
 {
-    public async Task<Outcome> DecideAsync(Guid id, DecideFindingForm form, Actor actor, CancellationToken cancellation)
+    public async Task<Outcome> DecideAsync(
+        Guid id,
+        DecideFindingForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(form);
         if (!Enum.TryParse<DispositionKind>(form.Decision, out var kind) || !Enum.IsDefined(kind))
         {
-            return Outcome.Refused("decision", "Choose what happens to the vessel.", nameof(form.Decision));
+            return Outcome.Refused(
+                "decision",
+                "Choose what happens to the vessel.",
+                nameof(form.Decision)
+            );
         }
 
         return await ActAsync(
@@ -24,12 +37,25 @@ public sealed class DecideFindingHandler(IDbContextFactory<WeldTraceDbContext> c
             form.Password,
             Finding.DispositionMeaning,
             actor,
-            (facts, at) => facts.Finding.Dispose(kind, form.Reason ?? "", facts.Vessel, facts.WeldedBy, actor, at),
+            (facts, at) =>
+                facts.Finding.Dispose(
+                    kind,
+                    form.Reason ?? "",
+                    facts.Vessel,
+                    facts.WeldedBy,
+                    actor,
+                    at
+                ),
             cancellation
         );
     }
 
-    public async Task<Outcome> CloseAsync(Guid id, CloseFindingForm form, Actor actor, CancellationToken cancellation)
+    public async Task<Outcome> CloseAsync(
+        Guid id,
+        CloseFindingForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(form);
         return await ActAsync(
@@ -37,7 +63,15 @@ public sealed class DecideFindingHandler(IDbContextFactory<WeldTraceDbContext> c
             form.Password,
             Finding.ClosingMeaning,
             actor,
-            (facts, at) => facts.Finding.Close(form.Note ?? "", facts.Vessel, facts.All, facts.WeldedBy, actor, at),
+            (facts, at) =>
+                facts.Finding.Close(
+                    form.Note ?? "",
+                    facts.Vessel,
+                    facts.All,
+                    facts.WeldedBy,
+                    actor,
+                    at
+                ),
             cancellation
         );
     }
@@ -61,7 +95,10 @@ public sealed class DecideFindingHandler(IDbContextFactory<WeldTraceDbContext> c
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         if (await FindAsync(db, id, cancellation) is not { } facts)
         {
-            return Outcome.Refused("missing", "There is no such finding. Look for it in the list of findings.");
+            return Outcome.Refused(
+                "missing",
+                "There is no such finding. Look for it in the list of findings."
+            );
         }
 
         var at = clock.GetUtcNow();
@@ -75,9 +112,15 @@ public sealed class DecideFindingHandler(IDbContextFactory<WeldTraceDbContext> c
         return await db.SaveAsync(cancellation);
     }
 
-    private static async Task<FindingFacts?> FindAsync(WeldTraceDbContext db, Guid id, CancellationToken cancellation)
+    private static async Task<FindingFacts?> FindAsync(
+        WeldTraceDbContext db,
+        Guid id,
+        CancellationToken cancellation
+    )
     {
-        if (await db.Findings.SingleOrDefaultAsync(f => f.Id == id, cancellation) is not { } finding)
+        if (
+            await db.Findings.SingleOrDefaultAsync(f => f.Id == id, cancellation) is not { } finding
+        )
         {
             return null;
         }

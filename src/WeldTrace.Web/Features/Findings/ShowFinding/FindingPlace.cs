@@ -11,7 +11,10 @@ internal static class FindingPlace
     /// <summary>The seam with the finding marked; null when the finding has no angle on a known pass.</summary>
     public static SeamPlan? Of(Finding finding, DesignContent content)
     {
-        if (finding.Place is not { Start: { } start } place || content.Joint(place.JointCode) is not { } joint)
+        if (
+            finding.Place is not { Start: { } start } place
+            || content.Joint(place.JointCode) is not { } joint
+        )
         {
             return null;
         }
@@ -26,9 +29,18 @@ internal static class FindingPlace
                 // The drawing counts clockwise from the mark, the design counter-clockwise.
                 Start = Angle.FromDegrees(-pass.Start.Degrees),
                 Overlap = pass.Overlap,
-                Excursions = [new SeamExcursion("1", finding.Label, Path(pass, start), Path(pass, place.End ?? start))],
+                Excursions =
+                [
+                    new SeamExcursion(
+                        "1",
+                        finding.Label,
+                        Path(pass, start),
+                        Path(pass, place.End ?? start)
+                    ),
+                ],
             };
     }
 
-    private static Length Path(Domain.VesselDesigns.PassPlan pass, Angle angle) => pass.TrackRadius * angle.Radians;
+    private static Length Path(Domain.VesselDesigns.PassPlan pass, Angle angle) =>
+        pass.TrackRadius * angle.Radians;
 }

@@ -59,7 +59,8 @@ public sealed partial class ShowFinding
             var pass = place.PassNumber is { } number ? $", pass {number}" : "";
             var angle =
                 place.Start is not { } start ? ""
-                : place.End is { } end ? $", {Degrees(start)} to {Degrees(end)} from the start of the pass"
+                : place.End is { } end
+                    ? $", {Degrees(start)} to {Degrees(end)} from the start of the pass"
                 : $", {Degrees(start)} from the start of the pass";
             return $"joint {place.JointCode}{pass}{angle}";
         }

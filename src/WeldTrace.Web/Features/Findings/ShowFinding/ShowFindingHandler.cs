@@ -23,7 +23,9 @@ public sealed class ShowFindingHandler(IDbContextFactory<WeldTraceDbContext> con
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         db.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
-        if (await db.Findings.SingleOrDefaultAsync(f => f.Id == id, cancellation) is not { } finding)
+        if (
+            await db.Findings.SingleOrDefaultAsync(f => f.Id == id, cancellation) is not { } finding
+        )
         {
             return null;
         }
@@ -33,7 +35,10 @@ public sealed class ShowFindingHandler(IDbContextFactory<WeldTraceDbContext> con
             finding,
             vessel,
             await db.VesselDesigns.SingleAsync(d => d.Id == vessel.DesignId, cancellation),
-            await db.Signatures.Where(s => s.SignedId == id).OrderBy(s => s.At).ToListAsync(cancellation),
+            await db
+                .Signatures.Where(s => s.SignedId == id)
+                .OrderBy(s => s.At)
+                .ToListAsync(cancellation),
             await db.WhoWeldedAsync(vessel.Id, cancellation)
         );
     }

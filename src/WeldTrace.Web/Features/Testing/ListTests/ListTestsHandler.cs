@@ -15,22 +15,32 @@ public sealed class ListTestsHandler(IDbContextFactory<WeldTraceDbContext> conte
     public const string VerdictFilter = "verdict";
     public const string NotFinished = "open";
 
-    public static IReadOnlyList<string> SortKeys { get; } = ["tested", "serial", "kind", "verdict", "inspector"];
+    public static IReadOnlyList<string> SortKeys { get; } =
+    ["tested", "serial", "kind", "verdict", "inspector"];
 
     /// <summary>One page of the list and the count of all rows.</summary>
-    public async Task<(IReadOnlyList<TestRow> Rows, int Total)> ReadAsync(TableQuery query, CancellationToken cancellation)
+    public async Task<(IReadOnlyList<TestRow> Rows, int Total)> ReadAsync(
+        TableQuery query,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(query);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         var rows = Filtered(db, query);
         return (
-            await Sorted(rows, query).Skip(query.Skip).Take(query.PageSize).ToListAsync(cancellation),
+            await Sorted(rows, query)
+                .Skip(query.Skip)
+                .Take(query.PageSize)
+                .ToListAsync(cancellation),
             await rows.CountAsync(cancellation)
         );
     }
 
     /// <summary>The whole list.</summary>
-    public async Task<IReadOnlyList<TestRow>> ReadAllAsync(TableQuery query, CancellationToken cancellation)
+    public async Task<IReadOnlyList<TestRow>> ReadAllAsync(
+        TableQuery query,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(query);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
@@ -62,7 +72,10 @@ public sealed class ListTestsHandler(IDbContextFactory<WeldTraceDbContext> conte
         {
             rows = rows.Where(r => r.Verdict == null);
         }
-        else if (Enum.TryParse<Verdict>(verdict, ignoreCase: true, out var wanted) && Enum.IsDefined(wanted))
+        else if (
+            Enum.TryParse<Verdict>(verdict, ignoreCase: true, out var wanted)
+            && Enum.IsDefined(wanted)
+        )
         {
             rows = rows.Where(r => r.Verdict == wanted);
         }
@@ -102,5 +115,8 @@ public sealed class ListTestsHandler(IDbContextFactory<WeldTraceDbContext> conte
         IQueryable<TestRow> rows,
         Expression<Func<TestRow, TKey>> key,
         bool descending
-    ) => (descending ? rows.OrderByDescending(key) : rows.OrderBy(key)).ThenByDescending(r => r.TestedAt).ThenBy(r => r.Id);
+    ) =>
+        (descending ? rows.OrderByDescending(key) : rows.OrderBy(key))
+            .ThenByDescending(r => r.TestedAt)
+            .ThenBy(r => r.Id);
 }

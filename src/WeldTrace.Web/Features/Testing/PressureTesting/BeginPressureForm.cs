@@ -33,13 +33,33 @@ public sealed class BeginPressureForm
         ArgumentNullException.ThrowIfNull(entries);
         return new PressureSetUp(
             Gauge ?? "",
-            entries.Number(GaugeUncertainty, "bar", "Standard uncertainty of the gauge", nameof(GaugeUncertainty)),
+            entries.Number(
+                GaugeUncertainty,
+                "bar",
+                "Standard uncertainty of the gauge",
+                nameof(GaugeUncertainty)
+            ),
             Thermometer ?? "",
-            entries.Number(TemperatureUncertainty, "K", "Standard uncertainty of the thermometer", nameof(TemperatureUncertainty)),
+            entries.Number(
+                TemperatureUncertainty,
+                "K",
+                "Standard uncertainty of the thermometer",
+                nameof(TemperatureUncertainty)
+            ),
             entries.Number(AtmosphericPressure, "mbar", "Barometer", nameof(AtmosphericPressure)),
             DimensionName ?? "",
-            entries.Number(DimensionBefore, "mm", "Dimension before the test", nameof(DimensionBefore)),
-            entries.Number(DimensionUncertainty, "mm", "Standard uncertainty of the dimension", nameof(DimensionUncertainty)),
+            entries.Number(
+                DimensionBefore,
+                "mm",
+                "Dimension before the test",
+                nameof(DimensionBefore)
+            ),
+            entries.Number(
+                DimensionUncertainty,
+                "mm",
+                "Standard uncertainty of the dimension",
+                nameof(DimensionUncertainty)
+            ),
             CautionsRead
         );
     }

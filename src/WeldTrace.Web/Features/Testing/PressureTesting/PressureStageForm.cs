@@ -26,12 +26,44 @@ public sealed class PressureStageForm
     {
         ArgumentNullException.ThrowIfNull(entries);
         return kind == PressureStageKind.ReturnToZero
-            ? new StageReading(null, null, null, null, 0, entries.Number(Dimension, "mm", "Dimension after the return to zero", nameof(Dimension)))
+            ? new StageReading(
+                null,
+                null,
+                null,
+                null,
+                0,
+                entries.Number(
+                    Dimension,
+                    "mm",
+                    "Dimension after the return to zero",
+                    nameof(Dimension)
+                )
+            )
             : new StageReading(
-                entries.Number(StartPressure, "bar", "Pressure at the start of the hold", nameof(StartPressure)),
-                entries.Number(StartTemperature, "°C", "Temperature at the start", nameof(StartTemperature)),
-                entries.Number(EndPressure, "bar", "Pressure at the end of the hold", nameof(EndPressure)),
-                entries.Number(EndTemperature, "°C", "Temperature at the end", nameof(EndTemperature)),
+                entries.Number(
+                    StartPressure,
+                    "bar",
+                    "Pressure at the start of the hold",
+                    nameof(StartPressure)
+                ),
+                entries.Number(
+                    StartTemperature,
+                    "°C",
+                    "Temperature at the start",
+                    nameof(StartTemperature)
+                ),
+                entries.Number(
+                    EndPressure,
+                    "bar",
+                    "Pressure at the end of the hold",
+                    nameof(EndPressure)
+                ),
+                entries.Number(
+                    EndTemperature,
+                    "°C",
+                    "Temperature at the end",
+                    nameof(EndTemperature)
+                ),
                 entries.Whole(HeldSeconds, "seconds", "Time held", nameof(HeldSeconds)),
                 null
             );

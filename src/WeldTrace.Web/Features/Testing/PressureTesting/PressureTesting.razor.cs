@@ -52,5 +52,6 @@ public sealed partial class PressureTesting
         }
     }
 
-    private bool IsPosted(string form) => Http.Request.HasFormContentType && Http.Request.Form["_handler"] == form;
+    private bool IsPosted(string form) =>
+        Http.Request.HasFormContentType && Http.Request.Form["_handler"] == form;
 }

@@ -8,9 +8,16 @@ using WeldTrace.Web.Components.Forms;
 namespace WeldTrace.Web.Features.Testing.PressureTesting;
 
 /// <summary>Sets a pressure test up and records its stages one by one.</summary>
-public sealed class PressureTestingHandler(IDbContextFactory<WeldTraceDbContext> contexts, TimeProvider clock)
+public sealed class PressureTestingHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    TimeProvider clock
+)
 {
-    public async Task<TestFacts?> FindAsync(string serial, int sequence, CancellationToken cancellation)
+    public async Task<TestFacts?> FindAsync(
+        string serial,
+        int sequence,
+        CancellationToken cancellation
+    )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         return await db.FindTestFactsAsync(serial, sequence, cancellation);
@@ -75,7 +82,10 @@ public sealed class PressureTestingHandler(IDbContextFactory<WeldTraceDbContext>
             || plan.Stages.ElementAtOrDefault(form.StageNumber - 1) is not { } stage
         )
         {
-            return Outcome.Refused("stage", "No pressure test of this step is under way, or its ladder has no such stage. Load the page anew.");
+            return Outcome.Refused(
+                "stage",
+                "No pressure test of this step is under way, or its ladder has no such stage. Load the page anew."
+            );
         }
 
         var entries = new Entries();
@@ -90,10 +100,23 @@ public sealed class PressureTestingHandler(IDbContextFactory<WeldTraceDbContext>
             return Outcome.Accepted;
         }
 
-        var outcome = test.RecordStage(form.StageNumber, reading, facts.Design, actor, clock.GetUtcNow());
+        var outcome = test.RecordStage(
+            form.StageNumber,
+            reading,
+            facts.Design,
+            actor,
+            clock.GetUtcNow()
+        );
         return outcome.IsAccepted ? await db.SaveAsync(cancellation) : outcome;
     }
 
-    private static bool WasSentTwice(PressureTest test, int number, StageReading reading, Actor actor) =>
-        test.Stages.ElementAtOrDefault(number - 1) is { } done && done.Reading == reading && done.By == actor.PrintedName;
+    private static bool WasSentTwice(
+        PressureTest test,
+        int number,
+        StageReading reading,
+        Actor actor
+    ) =>
+        test.Stages.ElementAtOrDefault(number - 1) is { } done
+        && done.Reading == reading
+        && done.By == actor.PrintedName;
 }

@@ -45,7 +45,8 @@ public sealed partial class RecordLeakTest
     [SupplyParameterFromForm]
     private RecordLeakTestForm In { get; set; } = null!;
 
-    private LeakMethod Method => MethodWord == Bubbles ? LeakMethod.ImmersionBubble : LeakMethod.PressureDecay;
+    private LeakMethod Method =>
+        MethodWord == Bubbles ? LeakMethod.ImmersionBubble : LeakMethod.PressureDecay;
 
     private PressurePlan Plan => _facts!.Design.Content.Pressures;
 
@@ -74,7 +75,14 @@ public sealed partial class RecordLeakTest
             return;
         }
 
-        var outcome = await Handler.HandleAsync(Serial, Sequence, Method, In, _actor, CancellationToken.None);
+        var outcome = await Handler.HandleAsync(
+            Serial,
+            Sequence,
+            Method,
+            In,
+            _actor,
+            CancellationToken.None
+        );
         _faults = Faults.Of(outcome, nameof(In), In.FieldNames);
         if (outcome.IsAccepted)
         {
@@ -83,5 +91,7 @@ public sealed partial class RecordLeakTest
     }
 
     private string Address(LeakMethod method) =>
-        method == LeakMethod.ImmersionBubble ? $"{Routes.LeakStep(Serial, Sequence)}?method={Bubbles}" : Routes.LeakStep(Serial, Sequence);
+        method == LeakMethod.ImmersionBubble
+            ? $"{Routes.LeakStep(Serial, Sequence)}?method={Bubbles}"
+            : Routes.LeakStep(Serial, Sequence);
 }

@@ -46,7 +46,17 @@ public sealed class RecordLeakTestForm
         typeof(RecordLeakTestForm)
             .GetProperties()
             .Select(p => p.Name)
-            .Concat(Readings.SelectMany((_, i) => new[] { Name(i, nameof(LeakReadingRow.Seconds)), Name(i, nameof(LeakReadingRow.GaugePressure)), Name(i, nameof(LeakReadingRow.GasTemperature)) }));
+            .Concat(
+                Readings.SelectMany(
+                    (_, i) =>
+                        new[]
+                        {
+                            Name(i, nameof(LeakReadingRow.Seconds)),
+                            Name(i, nameof(LeakReadingRow.GaugePressure)),
+                            Name(i, nameof(LeakReadingRow.GasTemperature)),
+                        }
+                )
+            );
 
     public void AddRows(int count)
     {
@@ -67,15 +77,45 @@ public sealed class RecordLeakTestForm
                     .Select((row, index) => (row, index))
                     .Where(r => !r.row.IsEmpty)
                     .Select(r => new LeakReading(
-                        entries.Whole(r.row.Seconds, "seconds", $"Reading {r.index + 1}: time", Name(r.index, nameof(r.row.Seconds))),
-                        entries.Number(r.row.GaugePressure, "bar", $"Reading {r.index + 1}: gauge pressure", Name(r.index, nameof(r.row.GaugePressure))),
-                        entries.Number(r.row.GasTemperature, "°C", $"Reading {r.index + 1}: temperature", Name(r.index, nameof(r.row.GasTemperature)))
+                        entries.Whole(
+                            r.row.Seconds,
+                            "seconds",
+                            $"Reading {r.index + 1}: time",
+                            Name(r.index, nameof(r.row.Seconds))
+                        ),
+                        entries.Number(
+                            r.row.GaugePressure,
+                            "bar",
+                            $"Reading {r.index + 1}: gauge pressure",
+                            Name(r.index, nameof(r.row.GaugePressure))
+                        ),
+                        entries.Number(
+                            r.row.GasTemperature,
+                            "°C",
+                            $"Reading {r.index + 1}: temperature",
+                            Name(r.index, nameof(r.row.GasTemperature))
+                        )
                     )),
             ],
             entries.Number(AtmosphericPressure, "mbar", "Barometer", nameof(AtmosphericPressure)),
-            entries.Number(GaugeUncertainty, "mbar", "Standard uncertainty of the gauge", nameof(GaugeUncertainty)),
-            entries.Number(TemperatureUncertainty, "K", "Standard uncertainty of the thermometer", nameof(TemperatureUncertainty)),
-            entries.Number(VolumeUncertaintyPercent, "%", "Standard uncertainty of the volume", nameof(VolumeUncertaintyPercent)),
+            entries.Number(
+                GaugeUncertainty,
+                "mbar",
+                "Standard uncertainty of the gauge",
+                nameof(GaugeUncertainty)
+            ),
+            entries.Number(
+                TemperatureUncertainty,
+                "K",
+                "Standard uncertainty of the thermometer",
+                nameof(TemperatureUncertainty)
+            ),
+            entries.Number(
+                VolumeUncertaintyPercent,
+                "%",
+                "Standard uncertainty of the volume",
+                nameof(VolumeUncertaintyPercent)
+            ),
             Instruments ?? ""
         );
     }
@@ -87,9 +127,19 @@ public sealed class RecordLeakTestForm
         return new BubbleTest(
             entries.Number(GaugePressure, "bar", "Gauge pressure", nameof(GaugePressure)),
             Liquid ?? "",
-            entries.Number(DepthOfLiquid, "mm", "Depth of the seam below the surface", nameof(DepthOfLiquid)),
+            entries.Number(
+                DepthOfLiquid,
+                "mm",
+                "Depth of the seam below the surface",
+                nameof(DepthOfLiquid)
+            ),
             entries.Number(AtmosphericPressure, "mbar", "Barometer", nameof(AtmosphericPressure)),
-            entries.Whole(ObservedSeconds, "seconds", "Time of observation", nameof(ObservedSeconds)),
+            entries.Whole(
+                ObservedSeconds,
+                "seconds",
+                "Time of observation",
+                nameof(ObservedSeconds)
+            ),
             entries.Whole(Bubbles, "bubbles, 0 for none", "Bubbles counted", nameof(Bubbles)),
             entries.Number(BubbleDiameter, "mm", "Diameter of a bubble", nameof(BubbleDiameter)),
             Places ?? "",
@@ -97,7 +147,8 @@ public sealed class RecordLeakTestForm
         );
     }
 
-    private static string Name(int index, string property) => FormattableString.Invariant($"{nameof(Readings)}[{index}].{property}");
+    private static string Name(int index, string property) =>
+        FormattableString.Invariant($"{nameof(Readings)}[{index}].{property}");
 }
 
 /// <summary>One row of the table of readings.</summary>

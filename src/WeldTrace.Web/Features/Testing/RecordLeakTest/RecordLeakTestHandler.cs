@@ -7,9 +7,16 @@ using WeldTrace.Web.Components.Forms;
 
 namespace WeldTrace.Web.Features.Testing.RecordLeakTest;
 
-public sealed class RecordLeakTestHandler(IDbContextFactory<WeldTraceDbContext> contexts, TimeProvider clock)
+public sealed class RecordLeakTestHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    TimeProvider clock
+)
 {
-    public async Task<TestFacts?> FindAsync(string serial, int sequence, CancellationToken cancellation)
+    public async Task<TestFacts?> FindAsync(
+        string serial,
+        int sequence,
+        CancellationToken cancellation
+    )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         return await db.FindTestFactsAsync(serial, sequence, cancellation);
@@ -43,12 +50,18 @@ public sealed class RecordLeakTestHandler(IDbContextFactory<WeldTraceDbContext> 
         if (method == LeakMethod.PressureDecay)
         {
             var seen = form.ReadDecay(entries);
-            test = entries.Refusals.Count > 0 ? entries.Refusals.ToList() : LeakTest.RecordDecay(id, facts, seen, form.Remark, actor, at);
+            test =
+                entries.Refusals.Count > 0
+                    ? entries.Refusals.ToList()
+                    : LeakTest.RecordDecay(id, facts, seen, form.Remark, actor, at);
         }
         else
         {
             var seen = form.ReadBubbles(entries);
-            test = entries.Refusals.Count > 0 ? entries.Refusals.ToList() : LeakTest.RecordBubbles(id, facts, seen, form.Remark, actor, at);
+            test =
+                entries.Refusals.Count > 0
+                    ? entries.Refusals.ToList()
+                    : LeakTest.RecordBubbles(id, facts, seen, form.Remark, actor, at);
         }
 
         if (!test.IsAccepted)

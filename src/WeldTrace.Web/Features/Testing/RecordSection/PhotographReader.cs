@@ -17,7 +17,10 @@ public static class PhotographReader
     private const string Field = nameof(RecordSectionForm.Photograph);
     private const int LongestName = 120;
 
-    public static async Task<Outcome<BroughtPhotograph>> ReadAsync(IFormFile? file, CancellationToken cancellation)
+    public static async Task<Outcome<BroughtPhotograph>> ReadAsync(
+        IFormFile? file,
+        CancellationToken cancellation
+    )
     {
         if (file is null || file.Length == 0)
         {
@@ -61,14 +64,20 @@ public static class PhotographReader
 
         if (!IsComplete(bytes, codec.EncodedFormat))
         {
-            return Refuse($"The photograph ends in mid-file. Copy it again from the camera, then choose it again.");
+            return Refuse(
+                $"The photograph ends in mid-file. Copy it again from the camera, then choose it again."
+            );
         }
 
         var sha256 = Convert.ToHexStringLower(SHA256.HashData(bytes));
-        return new BroughtPhotograph(new Photograph(sha256, NameOf(fileName), mediaType, width, height), bytes);
+        return new BroughtPhotograph(
+            new Photograph(sha256, NameOf(fileName), mediaType, width, height),
+            bytes
+        );
     }
 
-    private static Refusal Refuse(FormattableString sentence) => new("photograph", FormattableString.Invariant(sentence), Field);
+    private static Refusal Refuse(FormattableString sentence) =>
+        new("photograph", FormattableString.Invariant(sentence), Field);
 
     private static string? MediaTypeOf(SKEncodedImageFormat format) =>
         format switch

@@ -18,7 +18,8 @@ public sealed partial class RecordSection
     private static readonly IReadOnlyList<FieldOption> Imperfections =
     [
         new("", "choose"),
-        .. Enum.GetValues<Imperfection>().Select(i => new FieldOption(i.ToString(), SectionExamination.ImperfectionWord(i))),
+        .. Enum.GetValues<Imperfection>()
+            .Select(i => new FieldOption(i.ToString(), SectionExamination.ImperfectionWord(i))),
     ];
 
     private static readonly IReadOnlyList<FieldOption> Sides =
@@ -58,10 +59,12 @@ public sealed partial class RecordSection
     private IReadOnlyList<FieldOption> Passes =>
         [
             new("", "all passes show"),
-            .. (_facts!.Design.Content.Joint(_facts.Step.JointCode)?.Passes ?? []).Select(p => new FieldOption(
-                p.Number.ToString(CultureInfo.InvariantCulture),
-                FormattableString.Invariant($"pass {p.Number}")
-            )),
+            .. (_facts!.Design.Content.Joint(_facts.Step.JointCode)?.Passes ?? []).Select(
+                p => new FieldOption(
+                    p.Number.ToString(CultureInfo.InvariantCulture),
+                    FormattableString.Invariant($"pass {p.Number}")
+                )
+            ),
         ];
 
     protected override async Task OnInitializedAsync()
@@ -81,7 +84,13 @@ public sealed partial class RecordSection
 
     private async Task SaveAsync()
     {
-        var outcome = await Handler.HandleAsync(Serial, Sequence, In, _actor, CancellationToken.None);
+        var outcome = await Handler.HandleAsync(
+            Serial,
+            Sequence,
+            In,
+            _actor,
+            CancellationToken.None
+        );
         _faults = Faults.Of<RecordSectionForm>(outcome);
         if (outcome.IsAccepted)
         {

@@ -43,7 +43,9 @@ public sealed class RecordSectionForm
         return new SectionCut(
             step.JointCode ?? "",
             entries.OptionalWhole(PassNumber, "passes", "Pass", nameof(PassNumber)),
-            Engineering.Quantities.Angle.FromDegrees(entries.Number(Angle, "°", "Angle of the cut", nameof(Angle)).InUnit()),
+            Engineering.Quantities.Angle.FromDegrees(
+                entries.Number(Angle, "°", "Angle of the cut", nameof(Angle)).InUnit()
+            ),
             Etchant ?? "",
             Magnification ?? ""
         );
@@ -52,16 +54,36 @@ public sealed class RecordSectionForm
     public SectionMeasurement ReadMeasurement(Entries entries)
     {
         ArgumentNullException.ThrowIfNull(entries);
-        var found = entries.Choice<Imperfection>(Imperfection, "Imperfection", nameof(Imperfection));
+        var found = entries.Choice<Imperfection>(
+            Imperfection,
+            "Imperfection",
+            nameof(Imperfection)
+        );
         var isFound = found != Domain.Sectioning.Imperfection.None;
         return new SectionMeasurement(
             found,
-            isFound ? entries.Number(Size, "mm", "Size", nameof(Size)) : entries.OptionalNumber(Size, "mm", "Size", nameof(Size)),
-            isFound ? entries.Number(SizeUncertainty, "mm", "Expanded uncertainty of the size", nameof(SizeUncertainty)) : null,
+            isFound
+                ? entries.Number(Size, "mm", "Size", nameof(Size))
+                : entries.OptionalNumber(Size, "mm", "Size", nameof(Size)),
+            isFound
+                ? entries.Number(
+                    SizeUncertainty,
+                    "mm",
+                    "Expanded uncertainty of the size",
+                    nameof(SizeUncertainty)
+                )
+                : null,
             entries.OptionalNumber(Limit, "mm", "Limit", nameof(Limit)),
             LimitSource ?? "",
-            string.IsNullOrEmpty(Side) ? null : entries.Choice<WeldSide>(Side, "Side", nameof(Side)),
-            entries.OptionalNumber(DistanceFromFace, "mm", "Distance from the face", nameof(DistanceFromFace))
+            string.IsNullOrEmpty(Side)
+                ? null
+                : entries.Choice<WeldSide>(Side, "Side", nameof(Side)),
+            entries.OptionalNumber(
+                DistanceFromFace,
+                "mm",
+                "Distance from the face",
+                nameof(DistanceFromFace)
+            )
         );
     }
 }

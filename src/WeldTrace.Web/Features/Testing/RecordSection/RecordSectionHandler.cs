@@ -9,9 +9,16 @@ using WeldTrace.Web.Components.Forms;
 
 namespace WeldTrace.Web.Features.Testing.RecordSection;
 
-public sealed class RecordSectionHandler(IDbContextFactory<WeldTraceDbContext> contexts, TimeProvider clock)
+public sealed class RecordSectionHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    TimeProvider clock
+)
 {
-    public async Task<TestFacts?> FindAsync(string serial, int sequence, CancellationToken cancellation)
+    public async Task<TestFacts?> FindAsync(
+        string serial,
+        int sequence,
+        CancellationToken cancellation
+    )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         return await db.FindTestFactsAsync(serial, sequence, cancellation);
@@ -67,7 +74,11 @@ public sealed class RecordSectionHandler(IDbContextFactory<WeldTraceDbContext> c
     }
 
     // The same bytes are kept once, under their hash.
-    private static async Task KeepAsync(WeldTraceDbContext db, BroughtPhotograph brought, CancellationToken cancellation)
+    private static async Task KeepAsync(
+        WeldTraceDbContext db,
+        BroughtPhotograph brought,
+        CancellationToken cancellation
+    )
     {
         var sha256 = brought.Photograph.Sha256;
         if (!await db.Attachments.AnyAsync(a => a.Sha256 == sha256, cancellation))

@@ -32,8 +32,14 @@ public sealed class ShowTestHandler(IDbContextFactory<WeldTraceDbContext> contex
         return new ShownTest(
             test,
             await db.VesselDesigns.SingleAsync(d => d.Id == vessel.DesignId, cancellation),
-            await db.Signatures.Where(s => s.SignedId == id).OrderBy(s => s.At).ToListAsync(cancellation),
-            await db.Findings.Where(f => f.EvidenceId == id).OrderBy(f => f.Number).ToListAsync(cancellation),
+            await db
+                .Signatures.Where(s => s.SignedId == id)
+                .OrderBy(s => s.At)
+                .ToListAsync(cancellation),
+            await db
+                .Findings.Where(f => f.EvidenceId == id)
+                .OrderBy(f => f.Number)
+                .ToListAsync(cancellation),
             await db.WhoWeldedAsync(vessel.Id, cancellation)
         );
     }

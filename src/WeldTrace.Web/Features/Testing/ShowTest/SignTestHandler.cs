@@ -8,11 +8,23 @@ using WeldTrace.Web.Security;
 namespace WeldTrace.Web.Features.Testing.ShowTest;
 
 /// <summary>Signs a recorded test, or takes it back.</summary>
-public sealed class SignTestHandler(IDbContextFactory<WeldTraceDbContext> contexts, PasswordCheck passwords, TimeProvider clock)
+public sealed class SignTestHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    PasswordCheck passwords,
+    TimeProvider clock
+)
 {
-    private static readonly Outcome Missing = Outcome.Refused("missing", "There is no such test. Look for it in the list of tests.");
+    private static readonly Outcome Missing = Outcome.Refused(
+        "missing",
+        "There is no such test. Look for it in the list of tests."
+    );
 
-    public async Task<Outcome> SignAsync(Guid id, SignTestForm form, Actor actor, CancellationToken cancellation)
+    public async Task<Outcome> SignAsync(
+        Guid id,
+        SignTestForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(form);
         ArgumentNullException.ThrowIfNull(actor);
@@ -46,7 +58,12 @@ public sealed class SignTestHandler(IDbContextFactory<WeldTraceDbContext> contex
         return await db.SaveAsync(cancellation);
     }
 
-    public async Task<Outcome> WithdrawAsync(Guid id, WithdrawTestForm form, Actor actor, CancellationToken cancellation)
+    public async Task<Outcome> WithdrawAsync(
+        Guid id,
+        WithdrawTestForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(form);
         ArgumentNullException.ThrowIfNull(actor);

@@ -50,13 +50,21 @@ public sealed partial class SignOff
             return;
         }
 
-        _notNow = In is null ? StepSignOff.RefusalsBefore(_shown.Facts, _shown.WeldedBy, _actor) : [];
+        _notNow = In is null
+            ? StepSignOff.RefusalsBefore(_shown.Facts, _shown.WeldedBy, _actor)
+            : [];
         In ??= new() { Id = FormIdentity.OrNew(Guid.Empty, Clock) };
     }
 
     private async Task SignAsync()
     {
-        var outcome = await Handler.HandleAsync(Serial, Sequence, In, _actor, CancellationToken.None);
+        var outcome = await Handler.HandleAsync(
+            Serial,
+            Sequence,
+            In,
+            _actor,
+            CancellationToken.None
+        );
         _faults = Faults.Of<SignOffForm>(outcome);
         if (outcome.IsAccepted)
         {

@@ -16,9 +16,17 @@ public sealed record SignOffFacts(
     IReadOnlyList<Signature> Signatures
 );
 
-public sealed class SignOffHandler(IDbContextFactory<WeldTraceDbContext> contexts, PasswordCheck passwords, TimeProvider clock)
+public sealed class SignOffHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    PasswordCheck passwords,
+    TimeProvider clock
+)
 {
-    public async Task<SignOffFacts?> FindAsync(string serial, int sequence, CancellationToken cancellation)
+    public async Task<SignOffFacts?> FindAsync(
+        string serial,
+        int sequence,
+        CancellationToken cancellation
+    )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         if (await db.FindTestFactsAsync(serial, sequence, cancellation) is not { } facts)
@@ -36,7 +44,10 @@ public sealed class SignOffHandler(IDbContextFactory<WeldTraceDbContext> context
             facts,
             await db.WhoWeldedAsync(facts.Vessel.Id, cancellation),
             earlier,
-            await db.Signatures.AsNoTracking().Where(s => ids.Contains(s.SignedId)).ToListAsync(cancellation)
+            await db
+                .Signatures.AsNoTracking()
+                .Where(s => ids.Contains(s.SignedId))
+                .ToListAsync(cancellation)
         );
     }
 
@@ -75,7 +86,10 @@ public sealed class SignOffHandler(IDbContextFactory<WeldTraceDbContext> context
             return signOff.WithoutValue();
         }
 
-        db.AddRange(signOff.Value, Signature.Of(signOff.Value, actor, StepSignOff.MeaningOf(facts.Step.Kind), at));
+        db.AddRange(
+            signOff.Value,
+            Signature.Of(signOff.Value, actor, StepSignOff.MeaningOf(facts.Step.Kind), at)
+        );
         return await db.SaveAsync(cancellation);
     }
 }

@@ -10,7 +10,12 @@ public static class BundleEndpoint
     public static void MapBundle(this IEndpointRouteBuilder endpoints) =>
         endpoints.MapGet(
             "/vessels/{serial}/history.zip",
-            async (string serial, HttpContext http, BundleReader reader, IDbContextFactory<WeldTraceDbContext> contexts) =>
+            async (
+                string serial,
+                HttpContext http,
+                BundleReader reader,
+                IDbContextFactory<WeldTraceDbContext> contexts
+            ) =>
             {
                 var actor = await CurrentActor.GetAsync(contexts, http.User, http.RequestAborted);
 
@@ -25,14 +30,26 @@ public static class BundleEndpoint
                         UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite,
                     }
                 );
-                if (!await reader.WriteAsync(serial, http.SiteAddress(), actor, file, http.RequestAborted))
+                if (
+                    !await reader.WriteAsync(
+                        serial,
+                        http.SiteAddress(),
+                        actor,
+                        file,
+                        http.RequestAborted
+                    )
+                )
                 {
                     await file.DisposeAsync();
                     return Results.NotFound();
                 }
 
                 file.Position = 0;
-                return Results.File(file, "application/zip", $"history-{FileNames.Safe(serial)}.zip");
+                return Results.File(
+                    file,
+                    "application/zip",
+                    $"history-{FileNames.Safe(serial)}.zip"
+                );
             }
         );
 }

@@ -1,4 +1,3 @@
-using System.Text;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents.Bundle;
 using WeldTrace.Domain.Ledger;
@@ -28,11 +27,22 @@ public sealed class BundleReader(
     /// <param name="actor">Who asks.</param>
     /// <param name="output">An empty file.</param>
     /// <param name="cancellation">Leaves the file unfinished.</param>
-    public async Task<bool> WriteAsync(string serial, Uri site, Actor actor, FileStream output, CancellationToken cancellation)
+    public async Task<bool> WriteAsync(
+        string serial,
+        Uri site,
+        Actor actor,
+        FileStream output,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(output);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db.Database.CreateExecutionStrategy().ExecuteAsync(token => WriteOnceAsync(db, serial, site, actor, output, token), cancellation);
+        return await db
+            .Database.CreateExecutionStrategy()
+            .ExecuteAsync(
+                token => WriteOnceAsync(db, serial, site, actor, output, token),
+                cancellation
+            );
     }
 
     private async Task<bool> WriteOnceAsync(
@@ -77,7 +87,10 @@ public sealed class BundleReader(
             SiteName = site.Name,
             MadeAt = now,
             TravelerPdf = traveler,
-            Records = [.. records.Select(r => new BundledRecord(r.Kind, r.Id, RecordSnapshot.Of(r)))],
+            Records =
+            [
+                .. records.Select(r => new BundledRecord(r.Kind, r.Id, RecordSnapshot.Of(r))),
+            ],
             Entries = [.. ledger.Entries.Select(e => new BundledEntry(e.Entry, e.Path))],
             Checkpoint = key.Sign(
                 new Checkpoint
@@ -88,26 +101,52 @@ public sealed class BundleReader(
                     At = now,
                 }
             ),
-            Logs = [.. history.Runs.Where(r => r.Log is not null).Select(r => new BundledLog(r.Id, (stream, token) => WriteLogAsync(db, r.Id, stream, token)))],
-            Attachments = [.. history.Sections.Select(s => s.Photograph).DistinctBy(p => p.Sha256).Select(p => Attach(db, p))],
+            Logs =
+            [
+                .. history
+                    .Runs.Where(r => r.Log is not null)
+                    .Select(r => new BundledLog(
+                        r.Id,
+                        (stream, token) => WriteLogAsync(db, r.Id, stream, token)
+                    )),
+            ],
+            Attachments =
+            [
+                .. history
+                    .Sections.Select(s => s.Photograph)
+                    .DistinctBy(p => p.Sha256)
+                    .Select(p => Attach(db, p)),
+            ],
         };
     }
 
-    private static BundledAttachment Attach(WeldTraceDbContext db, Domain.Sectioning.Photograph photograph) =>
+    private static BundledAttachment Attach(
+        WeldTraceDbContext db,
+        Domain.Sectioning.Photograph photograph
+    ) =>
         new(
             photograph.Sha256,
             photograph.FileName,
             photograph.MediaType,
             async (stream, token) =>
             {
-                var attachment = await db.Attachments.AsNoTracking().SingleAsync(a => a.Sha256 == photograph.Sha256, token);
+                var attachment = await db
+                    .Attachments.AsNoTracking()
+                    .SingleAsync(a => a.Sha256 == photograph.Sha256, token);
                 await stream.WriteAsync(attachment.Bytes, token);
             }
         );
 
-    private static async Task WriteLogAsync(WeldTraceDbContext db, Guid runId, Stream stream, CancellationToken cancellation)
+    private static async Task WriteLogAsync(
+        WeldTraceDbContext db,
+        Guid runId,
+        Stream stream,
+        CancellationToken cancellation
+    )
     {
-        var log = await db.FindProcessLogAsync(runId, cancellation) ?? throw new InvalidOperationException($"The log of run {runId} is missing.");
+        var log =
+            await db.FindProcessLogAsync(runId, cancellation)
+            ?? throw new InvalidOperationException($"The log of run {runId} is missing.");
         await ProcessLogExport.WriteCsvAsync(log, stream, cancellation);
     }
 }

@@ -10,14 +10,20 @@ public sealed class VesselListReader(IDbContextFactory<WeldTraceDbContext> conte
 {
     public static readonly IReadOnlyList<string> SortKeys = ["serial", "design", "lot", "state"];
 
-    public async Task<(IReadOnlyList<Vessel> Rows, int Total)> ReadAsync(TableQuery query, bool whole, CancellationToken cancellation)
+    public async Task<(IReadOnlyList<Vessel> Rows, int Total)> ReadAsync(
+        TableQuery query,
+        bool whole,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(query);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         var vessels = Filter(db.Vessels.AsNoTracking(), query);
         var total = await vessels.CountAsync(cancellation);
         var sorted = Sort(vessels, query);
-        var rows = await (whole ? sorted : sorted.Skip(query.Skip).Take(query.PageSize)).ToListAsync(cancellation);
+        var rows = await (
+            whole ? sorted : sorted.Skip(query.Skip).Take(query.PageSize)
+        ).ToListAsync(cancellation);
         return (rows, total);
     }
 
@@ -26,15 +32,21 @@ public sealed class VesselListReader(IDbContextFactory<WeldTraceDbContext> conte
         var (serial, lot) = (query.Filter("serial").Trim(), query.Filter("lot").Trim());
         if (serial.Length > 0)
         {
-            vessels = vessels.Where(v => EF.Functions.ILike(v.Serial, "%" + LikeText.Escape(serial) + "%"));
+            vessels = vessels.Where(v =>
+                EF.Functions.ILike(v.Serial, "%" + LikeText.Escape(serial) + "%")
+            );
         }
 
         if (lot.Length > 0)
         {
-            vessels = vessels.Where(v => EF.Functions.ILike(v.ProductionLot, "%" + LikeText.Escape(lot) + "%"));
+            vessels = vessels.Where(v =>
+                EF.Functions.ILike(v.ProductionLot, "%" + LikeText.Escape(lot) + "%")
+            );
         }
 
-        return Enum.TryParse<VesselState>(query.Filter("state"), out var state) ? vessels.Where(v => v.State == state) : vessels;
+        return Enum.TryParse<VesselState>(query.Filter("state"), out var state)
+            ? vessels.Where(v => v.State == state)
+            : vessels;
     }
 
     private static IQueryable<Vessel> Sort(IQueryable<Vessel> vessels, TableQuery query) =>

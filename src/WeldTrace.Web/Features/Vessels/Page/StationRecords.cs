@@ -16,7 +16,14 @@ namespace WeldTrace.Web.Features.Vessels.Page;
 /// <param name="Mark">Shape of its state or verdict.</param>
 /// <param name="Word">Its state or verdict in words.</param>
 /// <param name="Sentence">What it says, in a sentence.</param>
-public sealed record StationRecord(Record Record, string Title, string? Address, Mark Mark, string Word, string Sentence);
+public sealed record StationRecord(
+    Record Record,
+    string Title,
+    string? Address,
+    Mark Mark,
+    string Word,
+    string Sentence
+);
 
 /// <summary>What was recorded at each step.</summary>
 public static class StationRecords
@@ -28,17 +35,36 @@ public static class StationRecords
         return
         [
             .. history.Runs.Where(r => r.StepSequence == step.Sequence).Select(Of),
-            .. history.LeakTests.Where(t => t.StepSequence == step.Sequence).Select(t => Of(t, LeakTitle(t), Routes.LeakTest(t.Id))),
-            .. history.PressureTests.Where(t => t.StepSequence == step.Sequence).Select(t => Of(t, "Pressure test", Routes.PressureTest(t.Id))),
-            .. history.Sections.Where(t => t.StepSequence == step.Sequence).Select(t => Of(t, SectionTitle(t), Routes.Section(t.Id))),
-            .. history.SignOffs.Where(s => s.StepSequence == step.Sequence).Select(s => new StationRecord(s, "Sign-off", null, Mark.Passed, "signed", s.Statement)),
+            .. history
+                .LeakTests.Where(t => t.StepSequence == step.Sequence)
+                .Select(t => Of(t, LeakTitle(t), Routes.LeakTest(t.Id))),
+            .. history
+                .PressureTests.Where(t => t.StepSequence == step.Sequence)
+                .Select(t => Of(t, "Pressure test", Routes.PressureTest(t.Id))),
+            .. history
+                .Sections.Where(t => t.StepSequence == step.Sequence)
+                .Select(t => Of(t, SectionTitle(t), Routes.Section(t.Id))),
+            .. history
+                .SignOffs.Where(s => s.StepSequence == step.Sequence)
+                .Select(s => new StationRecord(
+                    s,
+                    "Sign-off",
+                    null,
+                    Mark.Passed,
+                    "signed",
+                    s.Statement
+                )),
         ];
     }
 
     private static StationRecord Of(WeldRun run)
     {
-        var travelled = run.Travelled is { } length ? FormattableString.Invariant($", {length.Metres:0.000} m travelled") : "";
-        var excursions = run.Log is { Excursions.Count: > 0 and var count } ? $", {count} excursion{(count == 1 ? "" : "s")}" : "";
+        var travelled = run.Travelled is { } length
+            ? FormattableString.Invariant($", {length.Metres:0.000} m travelled")
+            : "";
+        var excursions = run.Log is { Excursions.Count: > 0 and var count }
+            ? $", {count} excursion{(count == 1 ? "" : "s")}"
+            : "";
         return new(
             run,
             "Weld run",
@@ -51,10 +77,30 @@ public static class StationRecords
 
     private static StationRecord Of(TestRecord test, string title, string address) =>
         test.Withdrawal is { } withdrawal
-            ? new(test, title, address, Mark.Ended, "withdrawn", $"Withdrawn by {withdrawal.PrintedName}: {withdrawal.Reason}")
-            : new(test, title, address, DomainMarks.Of(test.Verdict), TestRecord.VerdictWord(test.Verdict), test.VerdictSentence);
+            ? new(
+                test,
+                title,
+                address,
+                Mark.Ended,
+                "withdrawn",
+                $"Withdrawn by {withdrawal.PrintedName}: {withdrawal.Reason}"
+            )
+            : new(
+                test,
+                title,
+                address,
+                DomainMarks.Of(test.Verdict),
+                TestRecord.VerdictWord(test.Verdict),
+                test.VerdictSentence
+            );
 
-    private static string LeakTitle(LeakTest test) => test.Method == LeakMethod.PressureDecay ? "Pressure-decay leak test" : "Immersion bubble test";
+    private static string LeakTitle(LeakTest test) =>
+        test.Method == LeakMethod.PressureDecay
+            ? "Pressure-decay leak test"
+            : "Immersion bubble test";
 
-    private static string SectionTitle(SectionExamination section) => FormattableString.Invariant($"Section of {section.Cut.JointCode} at {section.Cut.Angle.Degrees:0}°");
+    private static string SectionTitle(SectionExamination section) =>
+        FormattableString.Invariant(
+            $"Section of {section.Cut.JointCode} at {section.Cut.Angle.Degrees:0}°"
+        );
 }

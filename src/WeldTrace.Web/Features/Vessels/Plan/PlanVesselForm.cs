@@ -24,8 +24,14 @@ public sealed class PlanComponentForm
 
     public Guid? MaterialLotId { get; set; }
 
-    public bool IsEmpty => string.IsNullOrWhiteSpace(Name) && string.IsNullOrWhiteSpace(Serial) && MaterialLotId is null;
+    public bool IsEmpty =>
+        string.IsNullOrWhiteSpace(Name)
+        && string.IsNullOrWhiteSpace(Serial)
+        && MaterialLotId is null;
 }
 
 /// <summary>What the form offers.</summary>
-public sealed record PlanVesselChoices(IReadOnlyList<VesselDesign> Designs, IReadOnlyList<MaterialLot> Lots);
+public sealed record PlanVesselChoices(
+    IReadOnlyList<VesselDesign> Designs,
+    IReadOnlyList<MaterialLot> Lots
+);

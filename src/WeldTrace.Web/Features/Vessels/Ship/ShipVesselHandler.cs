@@ -10,11 +10,20 @@ public sealed class ShipVesselForm
     public string? Password { get; set; }
 }
 
-public sealed class ShipVesselHandler(IDbContextFactory<WeldTraceDbContext> contexts, PasswordCheck passwords, TimeProvider clock)
+public sealed class ShipVesselHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    PasswordCheck passwords,
+    TimeProvider clock
+)
 {
     public const string Meaning = "I release this vessel from the site; its records are complete.";
 
-    public async Task<Outcome> HandleAsync(string serial, ShipVesselForm form, Actor actor, CancellationToken cancellation)
+    public async Task<Outcome> HandleAsync(
+        string serial,
+        ShipVesselForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(form);
         var proved = await passwords.ForSignatureAsync(actor, form.Password, cancellation);

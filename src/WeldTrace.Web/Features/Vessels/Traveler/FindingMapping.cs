@@ -11,10 +11,15 @@ internal static class FindingMapping
         {
             Number = finding.Label,
             Title = OriginWord(finding.Origin),
-            State = PrintedMarks.Of(DomainMarks.Of(finding.State), Finding.StateWord(finding.State)),
+            State = PrintedMarks.Of(
+                DomainMarks.Of(finding.State),
+                Finding.StateWord(finding.State)
+            ),
             OpenedBy = finding.OpenedBy,
             OpenedAt = finding.OpenedAt,
-            RaisedFrom = FormattableString.Invariant($"step {finding.StepSequence}, {finding.EvidenceKind ?? "report"}"),
+            RaisedFrom = FormattableString.Invariant(
+                $"step {finding.StepSequence}, {finding.EvidenceKind ?? "report"}"
+            ),
             Description = finding.Description,
             Dispositions = [.. Decisions(finding)],
         };
@@ -23,12 +28,22 @@ internal static class FindingMapping
     {
         if (finding.Disposition is { } decided)
         {
-            yield return new DispositionLine(Finding.DispositionWord(decided.Kind), decided.Reason, decided.PrintedName, decided.At);
+            yield return new DispositionLine(
+                Finding.DispositionWord(decided.Kind),
+                decided.Reason,
+                decided.PrintedName,
+                decided.At
+            );
         }
 
         if (finding.Verification is { } verified)
         {
-            yield return new DispositionLine("verified and closed", verified.Note, verified.PrintedName, verified.At);
+            yield return new DispositionLine(
+                "verified and closed",
+                verified.Note,
+                verified.PrintedName,
+                verified.At
+            );
         }
     }
 

@@ -17,12 +17,21 @@ internal static class LeakMapping
         new()
         {
             Reference = FormattableString.Invariant($"step {test.StepSequence}"),
-            Method = test.Method == LeakMethod.PressureDecay ? "pressure decay" : "immersion bubbles",
+            Method =
+                test.Method == LeakMethod.PressureDecay ? "pressure decay" : "immersion bubbles",
             Inspector = test.InspectorName,
             TestedAt = test.TestedAt,
-            Particulars = [.. Found(test), .. test.Decay is { } decay ? Decay(decay) : Bubble(test.Bubble!), new("Remark", test.Remark)],
+            Particulars =
+            [
+                .. Found(test),
+                .. test.Decay is { } decay ? Decay(decay) : Bubble(test.Bubble!),
+                new("Remark", test.Remark),
+            ],
             Readings = [.. (test.Decay?.Readings ?? []).Select(Reading)],
-            Verdict = PrintedMarks.Of(DomainMarks.Of(test.Verdict), TestRecord.VerdictWord(test.Verdict)),
+            Verdict = PrintedMarks.Of(
+                DomainMarks.Of(test.Verdict),
+                TestRecord.VerdictWord(test.Verdict)
+            ),
             Explanation = test.VerdictSentence,
             Superseded = Withdrawals.Of(test),
         };

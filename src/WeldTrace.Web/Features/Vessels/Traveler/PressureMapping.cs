@@ -1,5 +1,4 @@
 using WeldTrace.Documents;
-using WeldTrace.Documents.Drawings;
 using WeldTrace.Documents.Traveler;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
@@ -22,16 +21,30 @@ internal static class PressureMapping
             Particulars =
             [
                 new LabelledValue("Medium", test.Medium),
-                new LabelledValue("Gauge", $"{test.SetUp.Gauge}, standard uncertainty {test.SetUp.GaugeUncertainty}"),
-                new LabelledValue("Thermometer", $"{test.SetUp.Thermometer}, standard uncertainty {test.SetUp.TemperatureUncertainty}"),
+                new LabelledValue(
+                    "Gauge",
+                    $"{test.SetUp.Gauge}, standard uncertainty {test.SetUp.GaugeUncertainty}"
+                ),
+                new LabelledValue(
+                    "Thermometer",
+                    $"{test.SetUp.Thermometer}, standard uncertainty {test.SetUp.TemperatureUncertainty}"
+                ),
                 new LabelledValue("Barometer", test.SetUp.AtmosphericPressure.ToString()),
                 new LabelledValue("Cautions confirmed by", test.InspectorName),
                 new LabelledValue("Remark", test.Remark),
             ],
             Stages = [.. test.Stages.Select(s => Stage(plan, s))],
-            Dimensions = [.. test.Stages.Where(s => s.Reading.Dimension is not null).Select(s => Dimension(plan, test, s))],
+            Dimensions =
+            [
+                .. test
+                    .Stages.Where(s => s.Reading.Dimension is not null)
+                    .Select(s => Dimension(plan, test, s)),
+            ],
             Chart = PressureLadders.Plot(plan, test),
-            Verdict = PrintedMarks.Of(DomainMarks.Of(test.Verdict), TestRecord.VerdictWord(test.Verdict)),
+            Verdict = PrintedMarks.Of(
+                DomainMarks.Of(test.Verdict),
+                TestRecord.VerdictWord(test.Verdict)
+            ),
             Explanation = test.VerdictSentence,
             Superseded = Withdrawals.Of(test),
         };
@@ -43,22 +56,34 @@ internal static class PressureMapping
             Hold = TimeSpan.FromSeconds(result.Reading.HeldSeconds),
             AtStart = Bar(result.Reading.StartPressure),
             AtEnd = Bar(result.Reading.EndPressure),
-            Temperature = result.Reading.EndTemperature is { } t ? Temperature.FromDegreesCelsius(t.InUnit()) : null,
-            Verdict = PrintedMarks.Of(DomainMarks.Of(result.Verdict), TestRecord.VerdictWord(result.Verdict)),
+            Temperature = result.Reading.EndTemperature is { } t
+                ? Temperature.FromDegreesCelsius(t.InUnit())
+                : null,
+            Verdict = PrintedMarks.Of(
+                DomainMarks.Of(result.Verdict),
+                TestRecord.VerdictWord(result.Verdict)
+            ),
         };
 
     private static DimensionLine Dimension(PressurePlan plan, PressureTest test, StageResult result)
     {
-        var (before, after) = (test.SetUp.DimensionBefore.InUnit(), result.Reading.Dimension!.InUnit());
+        var (before, after) = (
+            test.SetUp.DimensionBefore.InUnit(),
+            result.Reading.Dimension!.InUnit()
+        );
         return new DimensionLine(test.SetUp.DimensionName, "mm")
         {
             Before = test.SetUp.DimensionBefore.Digits,
             After = result.Reading.Dimension.Digits,
             Change = Texts.Number(after - before, 3),
             Limit = Texts.Number(plan.AllowedPermanentSet.Millimetres, 3),
-            Verdict = PrintedMarks.Of(DomainMarks.Of(result.Verdict), TestRecord.VerdictWord(result.Verdict)),
+            Verdict = PrintedMarks.Of(
+                DomainMarks.Of(result.Verdict),
+                TestRecord.VerdictWord(result.Verdict)
+            ),
         };
     }
 
-    private static Pressure? Bar(Domain.Records.Measured? measured) => measured is null ? null : Pressure.FromBar(measured.InUnit());
+    private static Pressure? Bar(Domain.Records.Measured? measured) =>
+        measured is null ? null : Pressure.FromBar(measured.InUnit());
 }

@@ -11,7 +11,9 @@ public static class PrintedMarks
             mark switch
             {
                 Mark.Passed => Documents.MarkShape.Disc,
-                Mark.Ready or Mark.Waiting or Mark.Draft or Mark.Trial or Mark.Ended => Documents.MarkShape.Ring,
+                Mark.Ready or Mark.Waiting or Mark.Draft or Mark.Trial or Mark.Ended => Documents
+                    .MarkShape
+                    .Ring,
                 Mark.InProgress or Mark.Undecided => Documents.MarkShape.HalfDisc,
                 Mark.Failed => Documents.MarkShape.Cross,
                 Mark.Held or Mark.Waived or Mark.Warning => Documents.MarkShape.Triangle,

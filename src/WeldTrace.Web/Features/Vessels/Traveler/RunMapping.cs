@@ -31,7 +31,14 @@ internal static class RunMapping
             EndedAt = run.EndedAt,
             Travelled = run.Travelled,
             Particulars = Particulars(run),
-            Phases = [.. (run.Log?.Phases ?? []).Select(p => new PhaseLine(p.Phase, Seconds(p.StartSeconds), Seconds(p.EndSeconds)))],
+            Phases =
+            [
+                .. (run.Log?.Phases ?? []).Select(p => new PhaseLine(
+                    p.Phase,
+                    Seconds(p.StartSeconds),
+                    Seconds(p.EndSeconds)
+                )),
+            ],
             Windows = [.. windows.Select(w => Window(w, run.Log))],
             Excursions = [.. Excursions(source, run, windows)],
             Chart = source.Charts.GetValueOrDefault(run.Id),
@@ -44,7 +51,12 @@ internal static class RunMapping
             new("Process log", run.Log?.FileName),
             new("SHA-256 of the original", run.Log?.OriginalSha256),
             new("Samples", run.Log?.Rows.ToString(CultureInfo.InvariantCulture)),
-            new("Not judged (no such column)", run.Log is { NotJudged.Count: > 0 } log ? string.Join(", ", log.NotJudged.Select(ParameterNames.Of)) : null),
+            new(
+                "Not judged (no such column)",
+                run.Log is { NotJudged.Count: > 0 } log
+                    ? string.Join(", ", log.NotJudged.Select(ParameterNames.Of))
+                    : null
+            ),
             new("Remark", run.EndNote),
         ];
 
@@ -60,28 +72,48 @@ internal static class RunMapping
             ObservedMinimum = Observed(window, seen?.MinimumSi),
             ObservedMean = Observed(window, seen?.MeanSi),
             ObservedMaximum = Observed(window, seen?.MaximumSi),
-            Verdict = seen is null ? null
+            Verdict =
+                seen is null ? null
                 : hasExcursion ? PrintedMarks.Of(Mark.Failed, "excursion")
                 : PrintedMarks.Of(Mark.Passed, "inside"),
         };
     }
 
     private static string? Observed(ParameterWindow window, double? si) =>
-        si is { } value ? ParameterUnits.FromSi(window.Parameter, value, window.Unit).ToString("G4", CultureInfo.InvariantCulture) : null;
+        si is { } value
+            ? ParameterUnits
+                .FromSi(window.Parameter, value, window.Unit)
+                .ToString("G4", CultureInfo.InvariantCulture)
+            : null;
 
-    private static IEnumerable<ExcursionLine> Excursions(TravelerSource source, WeldRun run, IReadOnlyList<ParameterWindow> windows)
+    private static IEnumerable<ExcursionLine> Excursions(
+        TravelerSource source,
+        WeldRun run,
+        IReadOnlyList<ParameterWindow> windows
+    )
     {
-        var findings = source.History.Findings.Where(f => f.EvidenceId == run.Id && f.Origin == FindingOrigin.Excursion).OrderBy(f => f.Number).ToList();
+        var findings = source
+            .History.Findings.Where(f =>
+                f.EvidenceId == run.Id && f.Origin == FindingOrigin.Excursion
+            )
+            .OrderBy(f => f.Number)
+            .ToList();
         var number = 0;
         foreach (var excursion in run.Log?.Excursions ?? [])
         {
             var window = windows.FirstOrDefault(w => w.Parameter == excursion.Parameter);
             var finding = findings.ElementAtOrDefault(number);
             number++;
-            yield return new ExcursionLine(number.ToString(CultureInfo.InvariantCulture), ParameterNames.Of(excursion.Parameter), window?.Unit ?? "")
+            yield return new ExcursionLine(
+                number.ToString(CultureInfo.InvariantCulture),
+                ParameterNames.Of(excursion.Parameter),
+                window?.Unit ?? ""
+            )
             {
                 Extreme = window is null ? null : Observed(window, excursion.ExtremeSi),
-                Limit = (excursion.IsAbove ? window?.Upper : window?.Lower)?.ToString(CultureInfo.InvariantCulture),
+                Limit = (excursion.IsAbove ? window?.Upper : window?.Lower)?.ToString(
+                    CultureInfo.InvariantCulture
+                ),
                 From = Along(run, excursion.StartAngle),
                 To = Along(run, excursion.EndAngle),
                 Duration = Seconds(excursion.EndSeconds - excursion.StartSeconds),

@@ -11,8 +11,13 @@ internal static class SectionMapping
     public static SectionSheet Map(TravelerSource source, SectionExamination section)
     {
         var (cut, found) = (section.Cut, section.Measurement);
-        var where = FormattableString.Invariant($"{cut.JointCode} at {cut.Angle.Degrees:0.#}° from the start");
-        var verdict = PrintedMarks.Of(DomainMarks.Of(section.Verdict), TestRecord.VerdictWord(section.Verdict));
+        var where = FormattableString.Invariant(
+            $"{cut.JointCode} at {cut.Angle.Degrees:0.#}° from the start"
+        );
+        var verdict = PrintedMarks.Of(
+            DomainMarks.Of(section.Verdict),
+            TestRecord.VerdictWord(section.Verdict)
+        );
         return new SectionSheet
         {
             Reference = FormattableString.Invariant($"step {section.StepSequence}"),
@@ -32,13 +37,22 @@ internal static class SectionMapping
             [
                 new MeasurementLine(SectionExamination.ImperfectionWord(found.Imperfection), "mm")
                 {
-                    Measured = found.Size is null ? null : $"{found.Size.Digits} ± {found.SizeUncertainty?.Digits}",
+                    Measured = found.Size is null
+                        ? null
+                        : $"{found.Size.Digits} ± {found.SizeUncertainty?.Digits}",
                     Limit = found.Limit?.Digits,
                     Verdict = verdict,
                 },
             ],
             Photographs = source.Photographs.TryGetValue(section.Photograph.Sha256, out var bytes)
-                ? [new Documents.Photograph(bytes, $"Section of {where}; {cut.Etchant}.", $"Macro photograph of the section of {where}.")]
+                ?
+                [
+                    new Documents.Photograph(
+                        bytes,
+                        $"Section of {where}; {cut.Etchant}.",
+                        $"Macro photograph of the section of {where}."
+                    ),
+                ]
                 : [],
             Verdict = verdict,
             Explanation = section.VerdictSentence,

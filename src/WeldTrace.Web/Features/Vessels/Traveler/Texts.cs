@@ -12,5 +12,6 @@ internal static class Texts
     public static string Of<T>(T quantity, UnitSystem units, UnitScale scale = UnitScale.Usual)
         where T : struct, IQuantity<T> => UnitText.For(quantity, units, Digits, scale).ToString();
 
-    public static string Number(double value, int decimals) => value.ToString($"F{decimals}", CultureInfo.InvariantCulture);
+    public static string Number(double value, int decimals) =>
+        value.ToString($"F{decimals}", CultureInfo.InvariantCulture);
 }

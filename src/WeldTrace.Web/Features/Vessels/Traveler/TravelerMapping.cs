@@ -1,9 +1,8 @@
 using WeldTrace.Documents;
 using WeldTrace.Documents.Traveler;
-using WeldTrace.Domain.Vessels;
-using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Records;
-using WeldTrace.Web.Components.Marks;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Domain.Vessels;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Vessels.Traveler;
@@ -32,12 +31,20 @@ public static class TravelerMapping
                 Design = $"{history.Design.Number} {history.Design.Title}",
                 DesignRevision = history.Design.Revision,
                 ProductionLot = vessel.ProductionLot,
-                State = PrintedMarks.Of(DomainMarks.Of(vessel.State), Vessel.StateWord(vessel.State)),
+                State = PrintedMarks.Of(
+                    DomainMarks.Of(vessel.State),
+                    Vessel.StateWord(vessel.State)
+                ),
                 Particulars = Particulars(source),
             },
             Components = [.. vessel.Components.Select(c => Component(source, c))],
             Route = [.. vessel.Steps.Select(Station)],
-            Joints = [.. history.Design.Content.Joints.Select(j => JointMapping.Map(source, j)).OfType<JointSheet>()],
+            Joints =
+            [
+                .. history
+                    .Design.Content.Joints.Select(j => JointMapping.Map(source, j))
+                    .OfType<JointSheet>(),
+            ],
             WeldRuns = [.. history.Runs.Select(r => RunMapping.Map(source, r))],
             LeakTests = [.. history.LeakTests.Select(LeakMapping.Map)],
             PressureTests = [.. history.PressureTests.Select(t => PressureMapping.Map(source, t))],
@@ -69,7 +76,9 @@ public static class TravelerMapping
         {
             Name = component.Name,
             Serial = component.Serial,
-            Material = lot is null ? component.MaterialLotNumber : $"{component.MaterialLotNumber}, {lot.Alloy}-{lot.Temper}, {lot.Form}",
+            Material = lot is null
+                ? component.MaterialLotNumber
+                : $"{component.MaterialLotNumber}, {lot.Alloy}-{lot.Temper}, {lot.Form}",
             CastNumber = component.CastNumber,
             Certificate = lot?.CertificateNumber,
         };

@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Documents.Traveler;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
-using WeldTrace.Documents.Traveler;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.LogJudging;
@@ -10,10 +10,19 @@ using WeldTrace.Web.Reading;
 namespace WeldTrace.Web.Features.Vessels.Traveler;
 
 /// <summary>Reads a vessel's records and prints its traveler.</summary>
-public sealed class TravelerReader(IDbContextFactory<WeldTraceDbContext> contexts, SiteReader sites, TimeProvider clock)
+public sealed class TravelerReader(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    SiteReader sites,
+    TimeProvider clock
+)
 {
     /// <summary>The traveler as PDF; null when there is no such vessel.</summary>
-    public async Task<byte[]?> PrintAsync(string serial, Uri site, Actor actor, CancellationToken cancellation)
+    public async Task<byte[]?> PrintAsync(
+        string serial,
+        Uri site,
+        Actor actor,
+        CancellationToken cancellation
+    )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         var history = await db.FindVesselHistoryAsync(serial, cancellation);
@@ -50,7 +59,10 @@ public sealed class TravelerReader(IDbContextFactory<WeldTraceDbContext> context
         var numbers = history.Design.Content.Joints.Select(j => j.ProcedureNumber).ToList();
         var procedures = await db
             .ProcedureRevisions.AsNoTracking()
-            .Where(p => usedIds.Contains(p.Id) || (numbers.Contains(p.Number) && p.State == ProcedureState.Released))
+            .Where(p =>
+                usedIds.Contains(p.Id)
+                || (numbers.Contains(p.Number) && p.State == ProcedureState.Released)
+            )
             .ToDictionaryAsync(p => p.Id, cancellation);
         var toolIds = procedures.Values.Select(p => p.Content.ToolDesignId).ToList();
         var lotIds = history.Vessel.Components.Select(c => c.MaterialLotId).ToList();
@@ -59,9 +71,18 @@ public sealed class TravelerReader(IDbContextFactory<WeldTraceDbContext> context
             settings,
             history,
             procedures,
-            await db.ToolDesigns.AsNoTracking().Where(d => toolIds.Contains(d.Id)).ToDictionaryAsync(d => d.Id, cancellation),
-            await db.MaterialLots.AsNoTracking().Where(l => lotIds.Contains(l.Id)).ToDictionaryAsync(l => l.Id, cancellation),
-            await db.Attachments.AsNoTracking().Where(a => pictures.Contains(a.Sha256)).ToDictionaryAsync(a => a.Sha256, a => a.Bytes, cancellation),
+            await db
+                .ToolDesigns.AsNoTracking()
+                .Where(d => toolIds.Contains(d.Id))
+                .ToDictionaryAsync(d => d.Id, cancellation),
+            await db
+                .MaterialLots.AsNoTracking()
+                .Where(l => lotIds.Contains(l.Id))
+                .ToDictionaryAsync(l => l.Id, cancellation),
+            await db
+                .Attachments.AsNoTracking()
+                .Where(a => pictures.Contains(a.Sha256))
+                .ToDictionaryAsync(a => a.Sha256, a => a.Bytes, cancellation),
             await db.LoadLogPlotsAsync(history.Runs, procedures, settings.Units, cancellation),
             new Uri(site, Routes.Vessel(history.Vessel.Serial)).AbsoluteUri,
             actor,

@@ -7,5 +7,7 @@ namespace WeldTrace.Web.Features.Vessels.Traveler;
 internal static class Withdrawals
 {
     public static Correction? Of(TestRecord test) =>
-        test.Withdrawal is { } taken ? new Correction(taken.Reason, taken.PrintedName, taken.At, null) : null;
+        test.Withdrawal is { } taken
+            ? new Correction(taken.Reason, taken.PrintedName, taken.At, null)
+            : null;
 }

@@ -5,7 +5,6 @@ using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Web.Components.Charts;
-using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Components.Marks;
 
 namespace WeldTrace.Web.Features.Welding.ShowRun;

@@ -1,0 +1,24 @@
+using WeldTrace.Web.Features.Procedures.List;
+using WeldTrace.Web.Features.Procedures.Sheet;
+using WeldTrace.Web.Features.Procedures.Show;
+using WeldTrace.Web.Features.Procedures.Write;
+
+namespace WeldTrace.Web.Features.Procedures;
+
+public static class Registration
+{
+    public static IServiceCollection AddProcedures(this IServiceCollection services) =>
+        services
+            .AddScoped<ProcedureListReader>()
+            .AddScoped<ProcedurePageReader>()
+            .AddScoped<MoveProcedureHandler>()
+            .AddScoped<ReviseProcedureHandler>()
+            .AddScoped<WriteProcedureHandler>()
+            .AddScoped<ProcedureSheetReader>();
+
+    public static void MapProcedures(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapProcedureCsv();
+        endpoints.MapProcedureSheet();
+    }
+}

@@ -1,0 +1,77 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Records;
+using WeldTrace.Persistence;
+using WeldTrace.Web.Security;
+
+namespace WeldTrace.Web.Features.Procedures.Show;
+
+public sealed class MoveProcedureForm
+{
+    public string? Key { get; set; }
+
+    public string? Password { get; set; }
+}
+
+/// <summary>Takes a procedure revision one state on, signed.</summary>
+public sealed class MoveProcedureHandler(IDbContextFactory<WeldTraceDbContext> contexts, PasswordCheck passwords, TimeProvider clock)
+{
+    public async Task<Outcome> HandleAsync(Guid id, MoveProcedureForm form, Actor actor, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        var move = ProcedureMove.All.FirstOrDefault(m => m.Key == form.Key);
+        if (move is null)
+        {
+            return Outcome.Refused("act", "Choose what to sign.");
+        }
+
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var revision = await db.ProcedureRevisions.SingleOrDefaultAsync(p => p.Id == id, cancellation);
+        if (revision is null)
+        {
+            return Outcome.Refused("procedure", "There is no such procedure revision.");
+        }
+
+        var proved = await passwords.ForSignatureAsync(actor, form.Password, cancellation);
+        if (!proved.IsAccepted)
+        {
+            return proved;
+        }
+
+        var at = clock.GetUtcNow();
+        var outcome = await MoveAsync(db, revision, move, actor, at, cancellation);
+        if (!outcome.IsAccepted)
+        {
+            return outcome;
+        }
+
+        db.Add(Signature.Of(revision, actor, move.Meaning, at));
+        return await db.SaveAsync(cancellation);
+    }
+
+    private static async Task<Outcome> MoveAsync(
+        WeldTraceDbContext db,
+        ProcedureRevision revision,
+        ProcedureMove move,
+        Actor actor,
+        DateTimeOffset at,
+        CancellationToken cancellation
+    )
+    {
+        if (move.Key == "trial")
+        {
+            return revision.PutOnTrial(actor, at);
+        }
+
+        if (move.Key == "qualify")
+        {
+            return revision.Qualify(actor, at);
+        }
+
+        var earlier = await db.ProcedureRevisions.SingleOrDefaultAsync(
+            p => p.Number == revision.Number && p.State == ProcedureState.Released && p.Id != revision.Id,
+            cancellation
+        );
+        return revision.Release(earlier, actor, at);
+    }
+}
