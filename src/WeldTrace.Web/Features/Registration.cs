@@ -2,8 +2,10 @@ using WeldTrace.Web.Features.Attachments;
 using WeldTrace.Web.Features.Equipment;
 using WeldTrace.Web.Features.Findings;
 using WeldTrace.Web.Features.FirstRun;
+using WeldTrace.Web.Features.Procedures;
 using WeldTrace.Web.Features.SignIn;
 using WeldTrace.Web.Features.Testing;
+using WeldTrace.Web.Features.Tools;
 using WeldTrace.Web.Features.Vessels;
 using WeldTrace.Web.Features.Welding;
 
@@ -17,6 +19,8 @@ public static class Registration
             .AddScoped<SignInHandler>()
             .AddScoped<FirstRunHandler>()
             .AddVessels()
+            .AddProcedures()
+            .AddTools()
             .AddEquipment()
             .AddWelding()
             .AddTesting()
@@ -25,6 +29,8 @@ public static class Registration
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapVessels();
+        endpoints.MapProcedures();
+        endpoints.MapTools();
         endpoints.MapWelding();
         endpoints.MapAttachments();
         endpoints.MapTesting();

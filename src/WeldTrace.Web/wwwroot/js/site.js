@@ -6,6 +6,7 @@ import { watchScanner, focusScanField } from "./scanner.js";
 import { watchDialogs, openDialogs } from "./dialogs.js";
 import { echoDates } from "./dates.js";
 import { watchConnection } from "./connection.js";
+import { showPitches, watchPitches } from "./pitch.js";
 import { watchUploads } from "./uploads.js";
 
 watchPosts();
@@ -14,11 +15,13 @@ watchScanner();
 watchDialogs();
 watchConnection();
 watchUploads();
+watchPitches();
 
 onPage(() => {
   restoreDrafts();
   openDialogs();
   echoDates();
+  showPitches();
   document.querySelector("[data-error-summary]")?.focus();
   focusScanField();
   if (document.querySelector("[data-chart]")) {

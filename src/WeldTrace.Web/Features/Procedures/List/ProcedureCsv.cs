@@ -13,12 +13,27 @@ public static class ProcedureCsv
             "/procedures.csv",
             async (HttpContext http, ProcedureListReader reader) =>
             {
-                var address = new Uri(Microsoft.AspNetCore.Http.Extensions.UriHelper.GetEncodedUrl(http.Request));
-                var (rows, _) = await reader.ReadAsync(TableQuery.Read(address, ProcedureListReader.SortKeys), whole: true, http.RequestAborted);
+                var address = new Uri(
+                    Microsoft.AspNetCore.Http.Extensions.UriHelper.GetEncodedUrl(http.Request)
+                );
+                var (rows, _) = await reader.ReadAsync(
+                    TableQuery.Read(address, ProcedureListReader.SortKeys),
+                    whole: true,
+                    http.RequestAborted
+                );
                 return CsvText.File(
                     "procedures.csv",
                     Heads,
-                    rows.Select(p => (IReadOnlyList<string?>)[p.Number, p.Revision, p.Title, ProcedureRevision.StateWord(p.State), p.AuthorName])
+                    rows.Select(p =>
+                        (IReadOnlyList<string?>)
+                            [
+                                p.Number,
+                                p.Revision,
+                                p.Title,
+                                ProcedureRevision.StateWord(p.State),
+                                p.AuthorName,
+                            ]
+                    )
                 );
             }
         );

@@ -14,9 +14,18 @@ public sealed class MoveProcedureForm
 }
 
 /// <summary>Takes a procedure revision one state on, signed.</summary>
-public sealed class MoveProcedureHandler(IDbContextFactory<WeldTraceDbContext> contexts, PasswordCheck passwords, TimeProvider clock)
+public sealed class MoveProcedureHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    PasswordCheck passwords,
+    TimeProvider clock
+)
 {
-    public async Task<Outcome> HandleAsync(Guid id, MoveProcedureForm form, Actor actor, CancellationToken cancellation)
+    public async Task<Outcome> HandleAsync(
+        Guid id,
+        MoveProcedureForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(form);
         var move = ProcedureMove.All.FirstOrDefault(m => m.Key == form.Key);
@@ -26,7 +35,10 @@ public sealed class MoveProcedureHandler(IDbContextFactory<WeldTraceDbContext> c
         }
 
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        var revision = await db.ProcedureRevisions.SingleOrDefaultAsync(p => p.Id == id, cancellation);
+        var revision = await db.ProcedureRevisions.SingleOrDefaultAsync(
+            p => p.Id == id,
+            cancellation
+        );
         if (revision is null)
         {
             return Outcome.Refused("procedure", "There is no such procedure revision.");
@@ -69,7 +81,10 @@ public sealed class MoveProcedureHandler(IDbContextFactory<WeldTraceDbContext> c
         }
 
         var earlier = await db.ProcedureRevisions.SingleOrDefaultAsync(
-            p => p.Number == revision.Number && p.State == ProcedureState.Released && p.Id != revision.Id,
+            p =>
+                p.Number == revision.Number
+                && p.State == ProcedureState.Released
+                && p.Id != revision.Id,
             cancellation
         );
         return revision.Release(earlier, actor, at);

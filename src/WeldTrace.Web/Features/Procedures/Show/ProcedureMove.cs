@@ -8,14 +8,39 @@ namespace WeldTrace.Web.Features.Procedures.Show;
 /// <param name="Title">Heading of the signature.</param>
 /// <param name="Meaning">What the signature means.</param>
 /// <param name="Effect">What the act will do.</param>
-public sealed record ProcedureMove(string Key, ProcedureState From, string Title, string Meaning, string Effect)
+public sealed record ProcedureMove(
+    string Key,
+    ProcedureState From,
+    string Title,
+    string Meaning,
+    string Effect
+)
 {
     public static IReadOnlyList<ProcedureMove> All { get; } =
     [
-        new("trial", ProcedureState.Draft, "Put on trial", "I put this procedure on trial; it may be used on test pieces.", "The content is frozen from now on: a later change is a new revision."),
-        new("qualify", ProcedureState.Trial, "Accept the qualification", "I accept the qualification results of this procedure.", "The revision may then be released."),
-        new("release", ProcedureState.Qualified, "Release for production", "I release this procedure for production.", "Production may weld by it at once; the revision released so far is superseded. Its author can't release it."),
+        new(
+            "trial",
+            ProcedureState.Draft,
+            "Put on trial",
+            "I put this procedure on trial; it may be used on test pieces.",
+            "The content is frozen from now on: a later change is a new revision."
+        ),
+        new(
+            "qualify",
+            ProcedureState.Trial,
+            "Accept the qualification",
+            "I accept the qualification results of this procedure.",
+            "The revision may then be released."
+        ),
+        new(
+            "release",
+            ProcedureState.Qualified,
+            "Release for production",
+            "I release this procedure for production.",
+            "Production may weld by it at once; the revision released so far is superseded. Its author can't release it."
+        ),
     ];
 
-    public static ProcedureMove? NextFrom(ProcedureState state) => All.FirstOrDefault(m => m.From == state);
+    public static ProcedureMove? NextFrom(ProcedureState state) =>
+        All.FirstOrDefault(m => m.From == state);
 }

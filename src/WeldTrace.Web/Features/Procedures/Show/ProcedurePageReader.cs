@@ -19,14 +19,26 @@ public sealed class ProcedurePageReader(IDbContextFactory<WeldTraceDbContext> co
     public async Task<ProcedureView?> FindAsync(Guid id, CancellationToken cancellation)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        var revision = await db.ProcedureRevisions.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, cancellation);
+        var revision = await db
+            .ProcedureRevisions.AsNoTracking()
+            .SingleOrDefaultAsync(p => p.Id == id, cancellation);
         return revision is null
             ? null
             : new ProcedureView(
                 revision,
-                await db.ToolDesigns.AsNoTracking().SingleOrDefaultAsync(d => d.Id == revision.Content.ToolDesignId, cancellation),
-                await db.ProcedureRevisions.AsNoTracking().Where(p => p.Number == revision.Number).OrderByDescending(p => p.RevisionIndex).ToListAsync(cancellation),
-                await db.Signatures.AsNoTracking().Where(s => s.SignedId == id).OrderBy(s => s.At).ToListAsync(cancellation)
+                await db
+                    .ToolDesigns.AsNoTracking()
+                    .SingleOrDefaultAsync(d => d.Id == revision.Content.ToolDesignId, cancellation),
+                await db
+                    .ProcedureRevisions.AsNoTracking()
+                    .Where(p => p.Number == revision.Number)
+                    .OrderByDescending(p => p.RevisionIndex)
+                    .ToListAsync(cancellation),
+                await db
+                    .Signatures.AsNoTracking()
+                    .Where(s => s.SignedId == id)
+                    .OrderBy(s => s.At)
+                    .ToListAsync(cancellation)
             );
     }
 }

@@ -1,6 +1,6 @@
 using WeldTrace.Web.Components.Marks;
 
-namespace WeldTrace.Web.Features.Vessels.Traveler;
+namespace WeldTrace.Web.Reading;
 
 /// <summary>The shapes of the screen in the fewer shapes of paper.</summary>
 public static class PrintedMarks

@@ -1,0 +1,112 @@
+using System.Globalization;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Engineering.Paths;
+
+namespace WeldTrace.Web.Features.Procedures.Write;
+
+/// <summary>A procedure revision as typed.</summary>
+public sealed class WriteProcedureForm
+{
+    public string? Number { get; set; }
+
+    public string? Title { get; set; }
+
+    public string? Alloy { get; set; }
+
+    public string? Temper { get; set; }
+
+    public string? Thickness { get; set; }
+
+    public string? JointType { get; set; }
+
+    public Guid ToolDesignId { get; set; }
+
+    public RotationSense SpindleSense { get; set; }
+
+    public string? DebounceSeconds { get; set; } = "0.5";
+
+    public string? Notes { get; set; }
+
+    public List<WindowForm> Windows { get; set; } = [];
+
+    /// <summary>One row for each parameter; rows without any number don't count.</summary>
+    public void FillRows()
+    {
+        foreach (
+            var parameter in Enum.GetValues<WeldParameter>()
+                .Where(p => Windows.All(w => w.Parameter != p))
+        )
+        {
+            Windows.Add(
+                new WindowForm { Parameter = parameter, Unit = ParameterUnits.For(parameter)[0] }
+            );
+        }
+
+        Windows = [.. Windows.OrderBy(w => w.Parameter)];
+    }
+
+    public static WriteProcedureForm Of(ProcedureRevision revision)
+    {
+        ArgumentNullException.ThrowIfNull(revision);
+        var content = revision.Content;
+        return new WriteProcedureForm
+        {
+            Number = revision.Number,
+            Title = revision.Title,
+            Alloy = content.Alloy,
+            Temper = content.Temper,
+            Thickness = content.Thickness.Millimetres.ToString(
+                "0.###",
+                CultureInfo.InvariantCulture
+            ),
+            JointType = content.JointType,
+            ToolDesignId = content.ToolDesignId,
+            SpindleSense = content.SpindleSense,
+            DebounceSeconds = content.DebounceSeconds.ToString(CultureInfo.InvariantCulture),
+            Notes = content.Notes,
+            Windows = [.. content.Windows.Select(WindowForm.Of)],
+        };
+    }
+}
+
+/// <summary>A window as typed.</summary>
+public sealed class WindowForm
+{
+    public WeldParameter Parameter { get; set; }
+
+    public string? SetPoint { get; set; }
+
+    public string? Lower { get; set; }
+
+    public string? Upper { get; set; }
+
+    public string? Unit { get; set; }
+
+    public bool IsEssential { get; set; }
+
+    public bool IsEmpty =>
+        string.IsNullOrWhiteSpace(SetPoint)
+        && string.IsNullOrWhiteSpace(Lower)
+        && string.IsNullOrWhiteSpace(Upper);
+
+    public static WindowForm Of(ParameterWindow window)
+    {
+        ArgumentNullException.ThrowIfNull(window);
+        return new WindowForm
+        {
+            Parameter = window.Parameter,
+            SetPoint = window.SetPoint.ToString(CultureInfo.InvariantCulture),
+            Lower = window.Lower.ToString(CultureInfo.InvariantCulture),
+            Upper = window.Upper.ToString(CultureInfo.InvariantCulture),
+            Unit = window.Unit,
+            IsEssential = window.IsEssential,
+        };
+    }
+}
+
+/// <summary>What the form offers.</summary>
+public sealed record WriteProcedureChoices(
+    ProcedureRevision? Revision,
+    IReadOnlyList<ToolDesign> Tools
+);

@@ -1,0 +1,25 @@
+using WeldTrace.Web.Features.Tools.Card;
+using WeldTrace.Web.Features.Tools.Designs;
+using WeldTrace.Web.Features.Tools.Enter;
+using WeldTrace.Web.Features.Tools.List;
+using WeldTrace.Web.Features.Tools.Show;
+
+namespace WeldTrace.Web.Features.Tools;
+
+public static class Registration
+{
+    public static IServiceCollection AddTools(this IServiceCollection services) =>
+        services
+            .AddScoped<ToolListReader>()
+            .AddScoped<ToolReader>()
+            .AddScoped<ChangeToolHandler>()
+            .AddScoped<EnterToolHandler>()
+            .AddScoped<ToolDesignHandler>()
+            .AddScoped<ToolCardReader>();
+
+    public static void MapTools(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapToolCsv();
+        endpoints.MapToolCard();
+    }
+}
