@@ -1,9 +1,15 @@
 using WeldTrace.Web.Features.Attachments;
+using WeldTrace.Web.Features.Designs;
 using WeldTrace.Web.Features.Equipment;
 using WeldTrace.Web.Features.Findings;
 using WeldTrace.Web.Features.FirstRun;
+using WeldTrace.Web.Features.Home;
+using WeldTrace.Web.Features.LedgerView;
+using WeldTrace.Web.Features.Material;
+using WeldTrace.Web.Features.People;
 using WeldTrace.Web.Features.Procedures;
 using WeldTrace.Web.Features.SignIn;
+using WeldTrace.Web.Features.SiteSettings;
 using WeldTrace.Web.Features.Testing;
 using WeldTrace.Web.Features.Tools;
 using WeldTrace.Web.Features.Vessels;
@@ -18,7 +24,13 @@ public static class Registration
         services
             .AddScoped<SignInHandler>()
             .AddScoped<FirstRunHandler>()
+            .AddScoped<WorkReader>()
+            .AddScoped<PeopleHandler>()
+            .AddScoped<SiteSettingsHandler>()
+            .AddScoped<MaterialHandler>()
+            .AddScoped<LedgerHandler>()
             .AddVessels()
+            .AddDesigns()
             .AddProcedures()
             .AddTools()
             .AddEquipment()

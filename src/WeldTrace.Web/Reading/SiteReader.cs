@@ -15,7 +15,7 @@ public sealed class SiteReader(IDbContextFactory<WeldTraceDbContext> contexts)
         if (_site is null)
         {
             await using var db = await contexts.CreateDbContextAsync(cancellation);
-            _site = await db.Sites.AsNoTracking().FirstOrDefaultAsync(cancellation);
+            _site = await db.Sites.AsNoTracking().SingleOrDefaultAsync(cancellation);
         }
 
         return _site;

@@ -58,7 +58,15 @@ public sealed class StartRunHandler(
             actor,
             clock.GetUtcNow()
         );
-        return run.IsAccepted ? await SaveAsync(db, run.Value, cancellation) : run.WithoutValue();
+        if (!run.IsAccepted)
+        {
+            // A second press may be judged after the first was saved: then its own run is what stands in the way.
+            return await IsStartedAsync(db, form.Id, cancellation)
+                ? Outcome.Accepted
+                : run.WithoutValue();
+        }
+
+        return await SaveAsync(db, run.Value, cancellation);
 
         void Require(bool holds, string code, string sentence, string? field)
         {

@@ -26,7 +26,8 @@ public sealed class MachineListReader(IDbContextFactory<WeldTraceDbContext> cont
         var fitting = db
             .Machines.AsNoTracking()
             .Where(m =>
-                part == "" || EF.Functions.ILike(m.Name, "%" + LikeText.Escape(part) + "%")
+                part == ""
+                || EF.Functions.ILike(m.Name, LikeText.Containing(part), LikeText.EscapeMark)
             );
         var sorted = (query.Sort, query.Descending) switch
         {

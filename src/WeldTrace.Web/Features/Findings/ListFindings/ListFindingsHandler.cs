@@ -52,7 +52,9 @@ public sealed class ListFindingsHandler(IDbContextFactory<WeldTraceDbContext> co
         if (serial.Length > 0)
         {
             var pattern = "%" + LikeText.Escape(serial) + "%";
-            findings = findings.Where(f => EF.Functions.ILike(f.VesselSerial, pattern));
+            findings = findings.Where(f =>
+                EF.Functions.ILike(f.VesselSerial, pattern, LikeText.EscapeMark)
+            );
         }
 
         if (

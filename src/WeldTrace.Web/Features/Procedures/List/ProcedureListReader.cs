@@ -38,7 +38,7 @@ public sealed class ProcedureListReader(IDbContextFactory<WeldTraceDbContext> co
         if (number.Length > 0)
         {
             procedures = procedures.Where(p =>
-                EF.Functions.ILike(p.Number, "%" + LikeText.Escape(number) + "%")
+                EF.Functions.ILike(p.Number, LikeText.Containing(number), LikeText.EscapeMark)
             );
         }
 

@@ -60,7 +60,7 @@ public sealed class ListTestsHandler(IDbContextFactory<WeldTraceDbContext> conte
         if (serial.Length > 0)
         {
             var pattern = "%" + LikeText.Escape(serial) + "%";
-            rows = rows.Where(r => EF.Functions.ILike(r.Serial, pattern));
+            rows = rows.Where(r => EF.Functions.ILike(r.Serial, pattern, LikeText.EscapeMark));
         }
 
         if (kind.Length > 0)

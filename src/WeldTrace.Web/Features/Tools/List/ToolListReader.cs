@@ -34,7 +34,9 @@ public sealed class ToolListReader(IDbContextFactory<WeldTraceDbContext> context
         var mark = query.Filter("mark").Trim();
         if (mark.Length > 0)
         {
-            tools = tools.Where(t => EF.Functions.ILike(t.Mark, "%" + LikeText.Escape(mark) + "%"));
+            tools = tools.Where(t =>
+                EF.Functions.ILike(t.Mark, LikeText.Containing(mark), LikeText.EscapeMark)
+            );
         }
 
         return Enum.TryParse<ToolState>(query.Filter("state"), out var state)

@@ -33,14 +33,14 @@ public sealed class VesselListReader(IDbContextFactory<WeldTraceDbContext> conte
         if (serial.Length > 0)
         {
             vessels = vessels.Where(v =>
-                EF.Functions.ILike(v.Serial, "%" + LikeText.Escape(serial) + "%")
+                EF.Functions.ILike(v.Serial, LikeText.Containing(serial), LikeText.EscapeMark)
             );
         }
 
         if (lot.Length > 0)
         {
             vessels = vessels.Where(v =>
-                EF.Functions.ILike(v.ProductionLot, "%" + LikeText.Escape(lot) + "%")
+                EF.Functions.ILike(v.ProductionLot, LikeText.Containing(lot), LikeText.EscapeMark)
             );
         }
 

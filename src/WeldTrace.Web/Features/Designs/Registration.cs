@@ -1,0 +1,13 @@
+using WeldTrace.Web.Features.Designs.List;
+using WeldTrace.Web.Features.Designs.Show;
+
+namespace WeldTrace.Web.Features.Designs;
+
+public static class Registration
+{
+    public static IServiceCollection AddDesigns(this IServiceCollection services) =>
+        services
+            .AddScoped<DesignListReader>()
+            .AddScoped<DesignReader>()
+            .AddScoped<ReleaseDesignHandler>();
+}

@@ -1,0 +1,185 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Domain.Vessels;
+using WeldTrace.Persistence;
+using WeldTrace.Web.Components.Marks;
+
+namespace WeldTrace.Web.Features.Home;
+
+/// <summary>Something that waits for a person.</summary>
+/// <param name="Mark">Shape of its urgency.</param>
+/// <param name="Word">Its urgency in a word.</param>
+/// <param name="Title">What to do.</param>
+/// <param name="Address">Where.</param>
+public sealed record WaitingWork(Mark Mark, string Word, string Title, string Address);
+
+/// <summary>What waits for a person, most urgent first.</summary>
+public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts)
+{
+    private const int MostSteps = 20;
+    private const double LittleLife = 0.1;
+
+    public async Task<IReadOnlyList<WaitingWork>> ReadAsync(
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return
+        [
+            .. await FindingsAsync(db, actor, cancellation),
+            .. await UnsignedAsync(db, actor, cancellation),
+            .. await ProceduresAsync(db, actor, cancellation),
+            .. await ToolsAsync(db, actor, cancellation),
+            .. await StepsAsync(db, actor, cancellation),
+        ];
+    }
+
+    private static async Task<IEnumerable<WaitingWork>> FindingsAsync(
+        WeldTraceDbContext db,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (!actor.HasAny(Role.Inspector, Role.QualityManager))
+        {
+            return [];
+        }
+
+        var findings = await db
+            .Findings.AsNoTracking()
+            .Where(f => f.State != FindingState.Closed)
+            .OrderBy(f => f.Number)
+            .ToListAsync(cancellation);
+        return findings.Select(f =>
+            f.State == FindingState.Open
+                ? new WaitingWork(
+                    Mark.Held,
+                    "on hold",
+                    $"Decide on {f.Label}, vessel {f.VesselSerial}",
+                    Routes.Finding(f.Id)
+                )
+                : new WaitingWork(
+                    Mark.InProgress,
+                    "to verify",
+                    $"Verify and close {f.Label}, vessel {f.VesselSerial}",
+                    Routes.Finding(f.Id)
+                )
+        );
+    }
+
+    private static async Task<IEnumerable<WaitingWork>> UnsignedAsync(
+        WeldTraceDbContext db,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        var runs = await db
+            .WeldRuns.AsNoTracking()
+            .Where(r => r.OperatorId == actor.PersonId && r.SignedAt == null)
+            .OrderBy(r => r.StartedAt)
+            .ToListAsync(cancellation);
+        return runs.Select(r => new WaitingWork(
+            Mark.Warning,
+            "not signed",
+            $"Finish and sign your run of {r.Label}",
+            Routes.WeldStep(r.VesselSerial, r.StepSequence)
+        ));
+    }
+
+    private static async Task<IEnumerable<WaitingWork>> ProceduresAsync(
+        WeldTraceDbContext db,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (!actor.HasAny(Role.Engineer, Role.QualityManager))
+        {
+            return [];
+        }
+
+        var revisions = await db
+            .ProcedureRevisions.AsNoTracking()
+            .Where(p =>
+                p.State == ProcedureState.Draft
+                || p.State == ProcedureState.Trial
+                || p.State == ProcedureState.Qualified
+            )
+            .OrderBy(p => p.Number)
+            .ToListAsync(cancellation);
+        return revisions
+            .Where(p =>
+                p.State == ProcedureState.Qualified
+                    ? p.AuthorId != actor.PersonId
+                    : p.AuthorId == actor.PersonId
+            )
+            .Select(p => new WaitingWork(
+                Mark.Ready,
+                ProcedureRevision.StateWord(p.State),
+                $"Take procedure {p.Label} on",
+                Routes.Procedure(p.Id)
+            ));
+    }
+
+    private static async Task<IEnumerable<WaitingWork>> ToolsAsync(
+        WeldTraceDbContext db,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (!actor.HasAny(Role.Operator, Role.Engineer, Role.QualityManager))
+        {
+            return [];
+        }
+
+        var tools = await db
+            .Tools.AsNoTracking()
+            .Where(t => t.State == ToolState.InService)
+            .OrderBy(t => t.Mark)
+            .ToListAsync(cancellation);
+        return tools
+            .Where(t => t.Remaining / t.LifeLimit < LittleLife)
+            .Select(t => new WaitingWork(
+                Mark.Warning,
+                "little life left",
+                FormattableString.Invariant($"Tool {t.Mark} has {t.Remaining.Metres:0.0} m left"),
+                Routes.Tool(t.Id)
+            ));
+    }
+
+    private static async Task<IEnumerable<WaitingWork>> StepsAsync(
+        WeldTraceDbContext db,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        var vessels = await db
+            .Vessels.AsNoTracking()
+            .Where(v => v.State == VesselState.Planned || v.State == VesselState.InWork)
+            .OrderBy(v => v.Serial)
+            .ToListAsync(cancellation);
+        return vessels
+            .Where(v => v.NextStep is { } next && RolesFor(next.Kind).Any(r => actor.HasAny(r)))
+            .Take(MostSteps)
+            .Select(v => new WaitingWork(
+                Mark.Ready,
+                "ready",
+                $"{v.Serial}: {v.NextStep!.Title}",
+                Routes.Step(v.Serial, v.NextStep.Sequence)
+            ));
+    }
+
+    private static Role[] RolesFor(StepKind kind) =>
+        kind switch
+        {
+            StepKind.Weld => [Role.Operator],
+            StepKind.Preparation => [Role.Operator, Role.Inspector],
+            _ => [Role.Inspector],
+        };
+}

@@ -1,0 +1,54 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
+using WeldTrace.Persistence;
+using WeldTrace.Web.Reading;
+
+namespace WeldTrace.Web.Features.SiteSettings;
+
+public sealed class SiteSettingsForm
+{
+    public string? Name { get; set; }
+
+    public string? TimeZoneId { get; set; }
+
+    public UnitSystem Units { get; set; }
+}
+
+public sealed class SiteSettingsHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    SiteReader sites,
+    TimeProvider clock
+)
+{
+    public async Task<Outcome> HandleAsync(
+        SiteSettingsForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        if (RoleRules.Require(actor, Role.Administrator) is { } refusal)
+        {
+            return Outcome.From([refusal]);
+        }
+
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var site = await db.Sites.SingleAsync(cancellation);
+        var outcome = site.Change(
+            form.Name ?? "",
+            form.TimeZoneId ?? "",
+            form.Units,
+            actor,
+            clock.GetUtcNow()
+        );
+        if (!outcome.IsAccepted)
+        {
+            return outcome;
+        }
+
+        var saved = await db.SaveAsync(cancellation);
+        sites.Forget();
+        return saved;
+    }
+}
