@@ -1,0 +1,79 @@
+using UglyToad.PdfPig;
+using WeldTrace.Verify;
+using WeldTrace.Web.Demo;
+
+namespace WeldTrace.Browser.Tests;
+
+public sealed class AuditorJourneyTests(SiteFixture site)
+{
+    [Fact]
+    public async Task Vessel_FoundBySerial_PrintsItsTravelerAndABundleThatVerifies()
+    {
+        await using var auditor = await Visitor.SignInAsync(site, DemoPeople.Auditor);
+        await auditor.GoToAsync("/vessels");
+        await auditor.FillAsync("Serial number", "NR10-0001");
+        await auditor.PressAsync("Show");
+        await auditor.FollowAsync("NR10-0001");
+        await auditor.SeesAsync("Final acceptance");
+        await auditor.SeesAsync("I accept this vessel on the records as stated.");
+
+        var traveler = await auditor.DownloadAsync("/vessels/NR10-0001/traveler.pdf");
+        var bundle = await auditor.DownloadAsync("/vessels/NR10-0001/history.zip");
+
+        using var pdf = PdfDocument.Open(traveler);
+        var text = string.Join('\n', pdf.GetPages().Select(p => p.Text));
+        Assert.Contains("NR10-0001", text, StringComparison.Ordinal);
+        Assert.Contains("page 1 of", text, StringComparison.Ordinal);
+        Assert.Contains("Amara Diallo", text, StringComparison.Ordinal);
+        Assert.Empty(BundleVerifier.Verify(new MemoryStream(bundle)).Problems);
+        bundle[bundle.Length / 2] ^= 1;
+        Assert.NotEmpty(BundleVerifier.Verify(new MemoryStream(bundle)).Problems);
+    }
+
+    [Fact]
+    public async Task Ledger_OfTheDemonstration_IsWhole()
+    {
+        await using var auditor = await Visitor.SignInAsync(site, DemoPeople.Auditor);
+        await auditor.GoToAsync("/ledger");
+
+        await auditor.PressAsync("Check the whole ledger");
+
+        await auditor.SeesAsync("Nothing was changed");
+    }
+
+    [Theory]
+    [InlineData("/vessels/new")]
+    [InlineData("/procedures/new")]
+    [InlineData("/tools/new")]
+    [InlineData("/tools/designs/new")]
+    [InlineData("/people/new")]
+    [InlineData("/site")]
+    [InlineData("/equipment/machines/new")]
+    [InlineData("/equipment/material/new")]
+    [InlineData("/vessels/NR10-0001/ship")]
+    public async Task ActingPage_ForTheAuditor_IsNotAllowed(string path)
+    {
+        await using var auditor = await Visitor.SignInAsync(site, DemoPeople.Auditor);
+
+        await auditor.GoToAsync(path);
+
+        await auditor.SeesAsync("Not for your role");
+    }
+
+    [Theory]
+    [InlineData("/")]
+    [InlineData("/vessels/NR10-0001")]
+    [InlineData("/vessels/NR10-0001/traveler.pdf")]
+    [InlineData("/vessels/NR10-0001/history.zip")]
+    [InlineData("/vessels.csv")]
+    [InlineData("/ledger")]
+    public async Task AnyPage_WithoutSigningIn_AsksForIt(string path)
+    {
+        await using var context = await site.Browser.NewContextAsync();
+
+        var response = await context.APIRequest.GetAsync(new Uri(site.Address, path).AbsoluteUri, new() { MaxRedirects = 0 });
+
+        Assert.Equal(302, response.Status);
+        Assert.Contains("/sign-in", response.Headers["location"], StringComparison.Ordinal);
+    }
+}

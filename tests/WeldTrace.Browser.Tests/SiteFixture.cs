@@ -1,0 +1,55 @@
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Playwright;
+using WeldTrace.Browser.Tests;
+
+[assembly: AssemblyFixture(typeof(SiteFixture))]
+
+namespace WeldTrace.Browser.Tests;
+
+/// <summary>The application with its invented workshop on a free port of this machine, and one browser for all tests.</summary>
+public sealed class SiteFixture : WebApplicationFactory<Program>, IAsyncLifetime
+{
+    private static readonly string[] Arguments =
+    [
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+    ];
+
+    private readonly string _folder = Path.Combine("/tmp", "weld-records-" + Guid.CreateVersion7().ToString("N"));
+    private IPlaywright? _playwright;
+
+    public IBrowser Browser { get; private set; } = null!;
+
+    public Uri Address => ClientOptions.BaseAddress;
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        builder.UseSetting("Database:Folder", _folder);
+        builder.UseSetting("Demo", "true");
+        builder.UseSetting("Logging:LogLevel:Default", "Warning");
+        builder.UseEnvironment("Testing");
+        builder.UseStaticWebAssets();
+    }
+
+    public async ValueTask InitializeAsync()
+    {
+        UseKestrel(0);
+        StartServer();
+        _playwright = await Playwright.CreateAsync();
+        Browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = Arguments });
+    }
+
+    public override async ValueTask DisposeAsync()
+    {
+        await Browser.DisposeAsync();
+        _playwright?.Dispose();
+        await base.DisposeAsync();
+        Directory.Delete(_folder, recursive: true);
+    }
+}
