@@ -8,7 +8,14 @@ namespace WeldTrace.Browser.Tests;
 public sealed class AccessibilityTests(SiteFixture site)
 {
     private const int MostPages = 45;
-    private static readonly string[] Tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+    private static readonly string[] Tags =
+    [
+        "wcag2a",
+        "wcag2aa",
+        "wcag21a",
+        "wcag21aa",
+        "wcag22aa",
+    ];
 
     public static TheoryData<string> Roles => [.. DemoPeople.All.Select(p => p.SignInName)];
 
@@ -16,7 +23,10 @@ public sealed class AccessibilityTests(SiteFixture site)
     [MemberData(nameof(Roles))]
     public async Task EveryPage_OfARole_HasNoViolation(string signInName)
     {
-        await using var visitor = await Visitor.SignInAsync(site, DemoPeople.All.Single(p => p.SignInName == signInName));
+        await using var visitor = await Visitor.SignInAsync(
+            site,
+            DemoPeople.All.Single(p => p.SignInName == signInName)
+        );
         Queue<string> waiting = new(["/"]);
         HashSet<string> shapes = [];
         List<string> violations = [];
@@ -25,8 +35,17 @@ public sealed class AccessibilityTests(SiteFixture site)
             var path = waiting.Dequeue();
             var response = await visitor.GoToAsync(path);
             Assert.True(response is { Status: < 500 }, $"{path} answered {response?.Status}");
-            var result = await visitor.Page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "tag", Values = [.. Tags] } });
-            violations.AddRange(result.Violations.Select(v => $"{path}: {v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
+            var result = await visitor.Page.RunAxe(
+                new AxeRunOptions
+                {
+                    RunOnly = new() { Type = "tag", Values = [.. Tags] },
+                }
+            );
+            violations.AddRange(
+                result.Violations.Select(v =>
+                    $"{path}: {v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"
+                )
+            );
             foreach (var link in await LinksAsync(visitor))
             {
                 if (shapes.Add(Shape(link)))
@@ -46,10 +65,16 @@ public sealed class AccessibilityTests(SiteFixture site)
         await using var context = await site.Browser.NewContextAsync();
         var page = await context.NewPageAsync();
         await page.GotoAsync(new Uri(site.Address, path).AbsoluteUri);
-        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = button }).ClickAsync();
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = button })
+            .ClickAsync();
         await page.GetByRole(Microsoft.Playwright.AriaRole.Alert).WaitForAsync();
 
-        var result = await page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "tag", Values = [.. Tags] } });
+        var result = await page.RunAxe(
+            new AxeRunOptions
+            {
+                RunOnly = new() { Type = "tag", Values = [.. Tags] },
+            }
+        );
 
         Assert.Empty(result.Violations.Select(v => v.Id));
     }

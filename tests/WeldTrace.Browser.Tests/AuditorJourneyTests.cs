@@ -71,7 +71,10 @@ public sealed class AuditorJourneyTests(SiteFixture site)
     {
         await using var context = await site.Browser.NewContextAsync();
 
-        var response = await context.APIRequest.GetAsync(new Uri(site.Address, path).AbsoluteUri, new() { MaxRedirects = 0 });
+        var response = await context.APIRequest.GetAsync(
+            new Uri(site.Address, path).AbsoluteUri,
+            new() { MaxRedirects = 0 }
+        );
 
         Assert.Equal(302, response.Status);
         Assert.Contains("/sign-in", response.Headers["location"], StringComparison.Ordinal);

@@ -12,12 +12,16 @@ public sealed class EngineerJourneyTests(SiteFixture site)
         await engineer.FollowAsync("NR-10 rev A");
 
         await engineer.SeesAsync("Joint J1: lower end to shell");
-        var rows = await engineer.Page.Locator("table").First.Locator("tbody tr").AllInnerTextsAsync();
+        var rows = await engineer
+            .Page.Locator("table")
+            .First.Locator("tbody tr")
+            .AllInnerTextsAsync();
 
         // Spindle clockwise; travel counter-clockwise puts the advancing side inside, clockwise outside: from (w x r).v > 0.
         Assert.Collection(
             rows,
-            first => Assert.Matches("411.2.*21.64.*counter-clockwise\\s+advancing\\s+retreating", first),
+            first =>
+                Assert.Matches("411.2.*21.64.*counter-clockwise\\s+advancing\\s+retreating", first),
             second => Assert.Matches("477.5.*25.13.*clockwise\\s+retreating\\s+advancing", second)
         );
     }
@@ -51,6 +55,9 @@ public sealed class EngineerJourneyTests(SiteFixture site)
         await quality.SignAsync("Sign: Release for production");
         await quality.SeesAsync("I release this procedure for production.");
 
-        Assert.Equal("%PDF"u8.ToArray(), (await quality.DownloadAsync(address + "/sheet.pdf"))[..4]);
+        Assert.Equal(
+            "%PDF"u8.ToArray(),
+            (await quality.DownloadAsync(address + "/sheet.pdf"))[..4]
+        );
     }
 }

@@ -21,7 +21,10 @@ public sealed class SiteFixture : WebApplicationFactory<Program>, IAsyncLifetime
         "--disable-sync",
     ];
 
-    private readonly string _folder = Path.Combine("/tmp", "weld-records-" + Guid.CreateVersion7().ToString("N"));
+    private readonly string _folder = Path.Combine(
+        "/tmp",
+        "weld-records-" + Guid.CreateVersion7().ToString("N")
+    );
     private IPlaywright? _playwright;
 
     public IBrowser Browser { get; private set; } = null!;
@@ -42,7 +45,9 @@ public sealed class SiteFixture : WebApplicationFactory<Program>, IAsyncLifetime
         UseKestrel(0);
         StartServer();
         _playwright = await Playwright.CreateAsync();
-        Browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = Arguments });
+        Browser = await _playwright.Chromium.LaunchAsync(
+            new() { ExecutablePath = "/usr/bin/chromium", Args = Arguments }
+        );
     }
 
     public override async ValueTask DisposeAsync()

@@ -6,7 +6,8 @@ namespace WeldTrace.Web.Reading;
 /// <summary>Computed passes as the plan drawing takes them, on screen and on paper.</summary>
 public static class PassTracks
 {
-    public static string NameOf(int number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    public static string NameOf(int number) =>
+        number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     public static PassTrack Of(Domain.VesselDesigns.PassPlan plan, CircularPassLayout layout)
     {
