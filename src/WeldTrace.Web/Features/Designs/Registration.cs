@@ -1,3 +1,4 @@
+using WeldTrace.Web.Features.Designs.Draw;
 using WeldTrace.Web.Features.Designs.List;
 using WeldTrace.Web.Features.Designs.Show;
 
@@ -9,5 +10,6 @@ public static class Registration
         services
             .AddScoped<DesignListReader>()
             .AddScoped<DesignReader>()
-            .AddScoped<ReleaseDesignHandler>();
+            .AddScoped<ReleaseDesignHandler>()
+            .AddScoped<DrawDesignHandler>();
 }
