@@ -33,13 +33,17 @@ dotnet test --solution WeldTrace.sln --no-build --configuration "$configuration"
     tee "$log" || status=$?
 
 count() { awk -v key="$1:" '$1 == key { n += $2 } END { print n + 0 }' "$log"; }
-passed=$(count succeeded) failed=$(count failed) skipped=$(count skipped)
+passed=$(count succeeded) failed=$(count failed) skipped=$(count skipped) broken=$(count error)
 if [ "$skipped" -gt 0 ]; then
     echo "$skipped skipped: a test that does not run proves nothing"
-    failed=$((failed + skipped))
 fi
+if [ "$broken" -gt 0 ]; then
+    echo "$broken test projects ran no test or did not come to their end"
+fi
+failed=$((failed + skipped + broken))
 if [ "$status" -ne 0 ] && [ "$failed" -eq 0 ]; then
     echo "dotnet test ended with status $status"
+    failed=1
 fi
 if [ "$passed" -eq 0 ] || [ "$failed" -gt 0 ]; then
     [ "$status" -ne 0 ] || status=1
