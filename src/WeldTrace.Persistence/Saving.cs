@@ -22,6 +22,9 @@ public static class Saving
         ["ix_vessels_serial"] =
             "This serial number exists already; a serial is given once. Check the number.",
         ["ix_tools_mark"] = "This tool mark exists already; a mark is given once. Check the mark.",
+        ["ix_certificates_number"] =
+            "A certificate of this number is entered already; check the number.",
+        ["ix_instruments_mark"] = "An instrument of this mark is entered already; check the mark.",
         ["ix_machines_name"] = "A machine of this name exists already; choose another name.",
         ["ix_material_lots_number"] = "This lot number exists already; check the number.",
         ["ix_people_sign_in_name"] = "This sign-in name is taken; choose another.",

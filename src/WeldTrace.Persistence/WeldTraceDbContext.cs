@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Material;
@@ -44,6 +45,8 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<VesselDesign> VesselDesigns => Set<VesselDesign>();
     public DbSet<ToolDesign> ToolDesigns => Set<ToolDesign>();
     public DbSet<Tool> Tools => Set<Tool>();
+    public DbSet<Certificate> Certificates => Set<Certificate>();
+    public DbSet<Instrument> Instruments => Set<Instrument>();
     public DbSet<Machine> Machines => Set<Machine>();
     public DbSet<MaterialLot> MaterialLots => Set<MaterialLot>();
     public DbSet<Vessel> Vessels => Set<Vessel>();

@@ -1,3 +1,5 @@
+using WeldTrace.Domain.Certification;
+
 namespace WeldTrace.Web;
 
 /// <summary>Every address of the application; pages repeat them in their <c>@page</c> line.</summary>
@@ -29,6 +31,12 @@ public static class Routes
     public const string NewMaterialLot = "/equipment/material/new";
     public const string People = "/people";
     public const string NewPerson = "/people/new";
+    public const string Certificates = "/people/certificates";
+    public const string CertificatesCsv = "/people/certificates.csv";
+    public const string NewCertificate = "/people/certificates/new";
+    public const string Instruments = "/equipment/instruments";
+    public const string InstrumentsCsv = "/equipment/instruments.csv";
+    public const string NewInstrument = "/equipment/instruments/new";
     public const string Ledger = "/ledger";
     public const string SiteSettings = "/site";
     public const string Health = "/health";
@@ -102,6 +110,12 @@ public static class Routes
     public static string Finding(Guid id) => $"/findings/{id:D}";
 
     public static string Person(Guid id) => $"/people/{id:D}";
+
+    public static string Certificate(Guid id) => $"/people/certificates/{id:D}";
+
+    public static string NewCertificateOf(CertificateKind kind) => $"{NewCertificate}?kind={kind}";
+
+    public static string Instrument(Guid id) => $"/equipment/instruments/{id:D}";
 
     public static string Machine(Guid id) => $"/equipment/machines/{id:D}";
 

@@ -162,6 +162,8 @@ public static class LedgerCheck
             .. await db.VesselDesigns.AsNoTracking().ToListAsync(cancellation),
             .. await db.ToolDesigns.AsNoTracking().ToListAsync(cancellation),
             .. await db.Tools.AsNoTracking().ToListAsync(cancellation),
+            .. await db.Certificates.AsNoTracking().ToListAsync(cancellation),
+            .. await db.Instruments.AsNoTracking().ToListAsync(cancellation),
             .. await db.Machines.AsNoTracking().ToListAsync(cancellation),
             .. await db.MaterialLots.AsNoTracking().ToListAsync(cancellation),
             .. await db.Vessels.AsNoTracking().ToListAsync(cancellation),

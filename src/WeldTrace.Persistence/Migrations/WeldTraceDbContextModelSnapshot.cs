@@ -103,6 +103,123 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("account_tokens", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.Certification.Certificate", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Attests")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("attests");
+
+                    b.Property<string>("Confirmations")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("confirmations");
+
+                    b.Property<DateOnly>("ExpiresOn")
+                        .HasColumnType("date")
+                        .HasColumnName("expires_on");
+
+                    b.Property<string>("FileSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("file_sha256");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("number");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("person_id");
+
+                    b.Property<string>("PersonName")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("person_name");
+
+                    b.Property<string>("Revocations")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("revocations");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("text");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id")
+                        .HasName("pk_certificates");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_certificates_number");
+
+                    b.HasIndex("PersonId")
+                        .HasDatabaseName("ix_certificates_person_id");
+
+                    b.ToTable("certificates", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Equipment.Instrument", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Calibrations")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("calibrations");
+
+                    b.Property<string>("Mark")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("mark");
+
+                    b.Property<string>("Measures")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("measures");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("text");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<string>("WithdrawnBecause")
+                        .HasColumnType("text")
+                        .HasColumnName("withdrawn_because");
+
+                    b.HasKey("Id")
+                        .HasName("pk_instruments");
+
+                    b.HasIndex("Mark")
+                        .IsUnique()
+                        .HasDatabaseName("ix_instruments_mark");
+
+                    b.ToTable("instruments", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Equipment.Machine", b =>
                 {
                     b.Property<Guid>("Id")

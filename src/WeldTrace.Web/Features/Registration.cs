@@ -1,4 +1,5 @@
 using WeldTrace.Web.Features.Attachments;
+using WeldTrace.Web.Features.Certificates;
 using WeldTrace.Web.Features.Designs;
 using WeldTrace.Web.Features.Equipment;
 using WeldTrace.Web.Features.Findings;
@@ -29,6 +30,7 @@ public static class Registration
             .AddScoped<SiteSettingsHandler>()
             .AddScoped<MaterialHandler>()
             .AddScoped<LedgerHandler>()
+            .AddCertificates()
             .AddVessels()
             .AddDesigns()
             .AddProcedures()
@@ -40,6 +42,7 @@ public static class Registration
 
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
     {
+        endpoints.MapCertificates();
         endpoints.MapVessels();
         endpoints.MapProcedures();
         endpoints.MapTools();

@@ -3,5 +3,5 @@ namespace WeldTrace.Web.Reading;
 public static class Registration
 {
     public static IServiceCollection AddReading(this IServiceCollection services) =>
-        services.AddSingleton<SiteReader>();
+        services.AddSingleton<SiteReader>().AddSingleton<SiteDay>();
 }

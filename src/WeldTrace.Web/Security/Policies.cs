@@ -12,6 +12,8 @@ public static class Policies
     public const string Working = "working";
     public const string Quality = "quality";
     public const string Accounts = "accounts";
+    public const string Procedures = "procedures";
+    public const string QualityManaging = "quality-managing";
 
     public static void Add(AuthorizationOptions options)
     {
@@ -24,6 +26,8 @@ public static class Policies
         Allow(options, Inspecting, Role.Inspector);
         Allow(options, Working, Role.Engineer, Role.Operator, Role.Inspector, Role.QualityManager);
         Allow(options, Quality, Role.Engineer, Role.Inspector, Role.QualityManager);
+        Allow(options, Procedures, Role.Engineer, Role.QualityManager);
+        Allow(options, QualityManaging, Role.QualityManager);
         Allow(options, Accounts, Role.Administrator, Role.QualityManager);
     }
 

@@ -40,7 +40,9 @@ public static partial class Registration
         return Results.File(
             attachment.Bytes,
             isShown ? attachment.MediaType : "application/octet-stream",
-            isShown ? null : sha256,
+            isShown ? null
+                : attachment.MediaType == "application/pdf" ? $"{sha256}.pdf"
+                : sha256,
             entityTag: new EntityTagHeaderValue($"\"{sha256}\"")
         );
     }

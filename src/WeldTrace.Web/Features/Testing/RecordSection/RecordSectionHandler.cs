@@ -69,29 +69,16 @@ public sealed class RecordSectionHandler(
         }
 
         db.Add(section.Value);
-        await KeepAsync(db, photograph.Value, cancellation);
+        await db.KeepAsync(AttachmentOf(photograph.Value), cancellation);
         return await db.SaveAsync(cancellation);
     }
 
-    // The same bytes are kept once, under their hash.
-    private static async Task KeepAsync(
-        WeldTraceDbContext db,
-        BroughtPhotograph brought,
-        CancellationToken cancellation
-    )
-    {
-        var sha256 = brought.Photograph.Sha256;
-        if (!await db.Attachments.AnyAsync(a => a.Sha256 == sha256, cancellation))
+    private static Attachment AttachmentOf(BroughtPhotograph brought) =>
+        new()
         {
-            db.Add(
-                new Attachment
-                {
-                    Sha256 = sha256,
-                    MediaType = brought.Photograph.MediaType,
-                    Length = brought.Bytes.LongLength,
-                    Bytes = brought.Bytes,
-                }
-            );
-        }
-    }
+            Sha256 = brought.Photograph.Sha256,
+            MediaType = brought.Photograph.MediaType,
+            Length = brought.Bytes.LongLength,
+            Bytes = brought.Bytes,
+        };
 }
