@@ -17,6 +17,7 @@ public static class Routes
     public const string NewDesign = "/designs/new";
     public const string Procedures = "/procedures";
     public const string NewProcedure = "/procedures/new";
+    public const string ProcedureFigures = "/procedures/figures";
     public const string Tools = "/tools";
     public const string NewTool = "/tools/new";
     public const string ToolDesigns = "/tools/designs";
@@ -78,6 +79,9 @@ public static class Routes
     public static string EditProcedure(Guid id) => $"/procedures/{id:D}/edit";
 
     public static string ProcedureSheet(Guid id) => $"/procedures/{id:D}/sheet.pdf";
+
+    public static string CompareProcedures(Guid left, Guid right) =>
+        $"/procedures/{left:D}/against/{right:D}";
 
     public static string Run(Guid id) => $"/runs/{id:D}";
 

@@ -15,14 +15,15 @@ internal static class ProcedureDocument
     public static IReadOnlyList<Block> Blocks(ProcedureSheetModel model) =>
         [
             .. Head(model),
-            .. Values("Scope", model.Scope),
+            .. model.Before.SelectMany(Values),
+            .. model.Sketch is { } sketch ? Part.Of("Sketch", [new Picture(sketch)]) : [],
             .. Windows(model.Parameters),
             .. Computed(model.Computed),
             .. Part.Of(
                 "Pass layout",
                 model.Joints.SelectMany(j => JointPart.Blocks(j, model.Stamp))
             ),
-            .. Values("Instructions", model.Instructions),
+            .. model.After.SelectMany(Values),
             .. Part.Of("Changes from the revision before", model.Changes.Select(Sentence)),
             .. SignaturePart.Blocks(model.Signatures, model.SignedOnPaper, model.Stamp),
             .. Sources(model.Sources),
@@ -66,8 +67,8 @@ internal static class ProcedureDocument
         }
     }
 
-    private static IEnumerable<Block> Values(string title, IReadOnlyList<LabelledValue> values) =>
-        values.Count == 0 ? [] : Part.Of(title, [Grid.Of(values.Select(GridItem.Of))]);
+    private static IEnumerable<Block> Values(ValueGroup group) =>
+        Part.Of(group.Heading, [Grid.Of(group.Values.Select(GridItem.Of))]);
 
     private static IEnumerable<Block> Windows(IReadOnlyList<ParameterLine> parameters)
     {

@@ -15,8 +15,14 @@ public sealed record ProcedureSheetModel
     /// <summary>What the revision may be used for, and what not; printed as a notice. Null when production may use it.</summary>
     public string? Restriction { get; init; }
 
-    /// <summary>Material group, temper, thickness, joint type, diameter, tool design, machine, position, control mode.</summary>
-    public IReadOnlyList<LabelledValue> Scope { get; init; } = [];
+    /// <summary>Fields that are settled before the parameters, in groups as an engineer works.</summary>
+    public IReadOnlyList<ValueGroup> Before { get; init; } = [];
+
+    /// <summary>Fields that come after the parameters, such as thermal conditions and finishing.</summary>
+    public IReadOnlyList<ValueGroup> After { get; init; } = [];
+
+    /// <summary>Sketch of the joint; null when there is none, or it is no picture.</summary>
+    public Photograph? Sketch { get; init; }
 
     public IReadOnlyList<ParameterLine> Parameters { get; init; } = [];
 
@@ -25,9 +31,6 @@ public sealed record ProcedureSheetModel
 
     /// <summary>Pass layouts to which the procedure applies.</summary>
     public IReadOnlyList<JointSheet> Joints { get; init; } = [];
-
-    /// <summary>Cleaning, clamping, sequence and whatever else is prescribed in words.</summary>
-    public IReadOnlyList<LabelledValue> Instructions { get; init; } = [];
 
     /// <summary>What differs from the revision before, one sentence each.</summary>
     public IReadOnlyList<string> Changes { get; init; } = [];
@@ -42,6 +45,9 @@ public sealed record ProcedureSheetModel
     /// <summary>Limits whose source nobody has yet checked against the site's own copy.</summary>
     public IReadOnlyList<string> UncheckedLimits { get; init; } = [];
 }
+
+/// <summary>Fields under one heading.</summary>
+public sealed record ValueGroup(string Heading, IReadOnlyList<LabelledValue> Values);
 
 /// <summary>Head of the sheet.</summary>
 public sealed record ProcedureIdentity

@@ -16,6 +16,12 @@ public static class ParameterNames
             WeldParameter.DwellTime => "Dwell time",
             WeldParameter.TiltAngle => "Tilt angle",
             WeldParameter.ToolTemperature => "Tool temperature",
+            WeldParameter.HeelPlungeDepth => "Heel plunge depth",
+            WeldParameter.PenetrationLigament => "Penetration ligament",
+            WeldParameter.EndDwellTime => "Dwell time at the end",
+            WeldParameter.RampTime => "Ramp time",
+            WeldParameter.SideTiltAngle => "Side tilt angle",
+            WeldParameter.LateralOffset => "Lateral offset",
             _ => throw new ArgumentOutOfRangeException(
                 nameof(parameter),
                 parameter,

@@ -20,6 +20,12 @@ public static class ParameterUnits
         [WeldParameter.PlungeRate] = Scales(("mm/min", 1e-3 / 60), ("in/min", 0.0254 / 60)),
         [WeldParameter.DwellTime] = Scales(("s", 1)),
         [WeldParameter.TiltAngle] = Scales(("°", Math.PI / 180)),
+        [WeldParameter.HeelPlungeDepth] = Scales(("mm", 1e-3), ("in", 0.0254)),
+        [WeldParameter.PenetrationLigament] = Scales(("mm", 1e-3), ("in", 0.0254)),
+        [WeldParameter.EndDwellTime] = Scales(("s", 1)),
+        [WeldParameter.RampTime] = Scales(("s", 1)),
+        [WeldParameter.SideTiltAngle] = Scales(("°", Math.PI / 180)),
+        [WeldParameter.LateralOffset] = Scales(("mm", 1e-3), ("in", 0.0254)),
         [WeldParameter.ToolTemperature] = new Dictionary<string, UnitScale>
         {
             ["°C"] = new(1, 273.15),

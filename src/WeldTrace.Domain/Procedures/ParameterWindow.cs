@@ -18,6 +18,12 @@ public sealed record ParameterWindow(
     bool IsEssential
 )
 {
+    /// <summary>Longest <see cref="ControlledBy"/>.</summary>
+    public const int LongestControl = 60;
+
+    /// <summary>What keeps the parameter in its window, for instance <c>controller, closed loop</c>; null when it isn't said.</summary>
+    public string? ControlledBy { get; init; }
+
     /// <summary>Set point in the coherent SI unit.</summary>
     public double SetPointSi => ParameterUnits.ToSi(Parameter, SetPoint, Unit);
 
@@ -54,10 +60,15 @@ public sealed record ParameterWindow(
             );
         }
 
-        if (
-            Parameter is not (WeldParameter.TiltAngle or WeldParameter.ToolTemperature)
-            && Lower < 0
-        )
+        if (ControlledBy?.Length > LongestControl)
+        {
+            yield return Wrong(
+                nameof(ControlledBy),
+                $"has a source of control longer than {LongestControl} characters; shorten it"
+            );
+        }
+
+        if (!IsSigned && Lower < 0)
         {
             yield return Wrong(nameof(Lower), "has a lower limit below zero; give zero or more");
         }
@@ -70,6 +81,13 @@ public sealed record ParameterWindow(
             );
         }
     }
+
+    private bool IsSigned =>
+        Parameter
+            is WeldParameter.TiltAngle
+                or WeldParameter.ToolTemperature
+                or WeldParameter.SideTiltAngle
+                or WeldParameter.LateralOffset;
 
     private Refusal Wrong(string field, string what) =>
         new("window", $"{ParameterNames.Of(Parameter)} {what}.", $"{Parameter}.{field}");

@@ -34,6 +34,27 @@ public sealed record ProcedureContent(
     private const int LongestWord = 60;
     private const decimal LongestDebounceSeconds = 60;
 
+    /// <summary>Everything else that is laid down; null in revisions written before it was asked for.</summary>
+    public ProcedureDetails? Details { get; init; }
+
+    /// <summary>The details, empty when none were written.</summary>
+    public ProcedureDetails DetailsOrNone => Details ?? ProcedureDetails.None;
+
+    /// <summary>Whether the joint is a butt joint, where the pin must stay inside the thickness.</summary>
+    public bool IsButt => JointType.Contains("butt", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Thickness under the tool: that of the thinner side of a butt joint, else of both parts together.</summary>
+    public Length StackThickness
+    {
+        get
+        {
+            var other = DetailsOrNone.Other?.Thickness ?? Thickness;
+            return !IsButt ? Thickness + other
+                : other < Thickness ? other
+                : Thickness;
+        }
+    }
+
     /// <summary>The window of a parameter; null when the procedure doesn't watch it.</summary>
     public ParameterWindow? WindowOf(WeldParameter parameter) =>
         Windows.FirstOrDefault(w => w.Parameter == parameter);
@@ -110,6 +131,7 @@ public sealed record ProcedureContent(
         }
 
         refusals.AddRange(Windows.SelectMany(w => w.Check()));
+        refusals.AddRange(this.CheckDetails());
         return refusals;
     }
 

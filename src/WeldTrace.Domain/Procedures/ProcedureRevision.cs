@@ -171,6 +171,14 @@ public sealed class ProcedureRevision : Record
             );
         }
 
+        if (earlier?.RevisionIndex > RevisionIndex)
+        {
+            return Outcome.Refused(
+                "supersession",
+                $"{earlier.Label} is released and later than {Label}; an earlier revision doesn't take the place of one that came after it. Make a new revision from {Label} and release that."
+            );
+        }
+
         var outcome = Move(
             ProcedureState.Qualified,
             ProcedureState.Released,

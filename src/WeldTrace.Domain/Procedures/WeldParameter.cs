@@ -15,7 +15,7 @@ public enum WeldParameter
     /// <summary>Torque on the spindle.</summary>
     Torque,
 
-    /// <summary>How far the heel of the shoulder or the pin goes below the surface, as the procedure says.</summary>
+    /// <summary>How far the pin's tip goes below the surface of the work.</summary>
     PlungeDepth,
 
     /// <summary>Speed of the plunge along the tool axis.</summary>
@@ -29,4 +29,22 @@ public enum WeldParameter
 
     /// <summary>Temperature measured in or at the tool.</summary>
     ToolTemperature,
+
+    /// <summary>How far the heel of the shoulder goes below the surface of the work.</summary>
+    HeelPlungeDepth,
+
+    /// <summary>Distance from the pin's tip to the backing while welding.</summary>
+    PenetrationLigament,
+
+    /// <summary>Time at depth after travel has stopped.</summary>
+    EndDwellTime,
+
+    /// <summary>Time in which travel reaches its speed.</summary>
+    RampTime,
+
+    /// <summary>Angle by which the tool leans sideways; positive towards the advancing side.</summary>
+    SideTiltAngle,
+
+    /// <summary>Distance of the tool's axis from the joint line; positive towards the advancing side.</summary>
+    LateralOffset,
 }

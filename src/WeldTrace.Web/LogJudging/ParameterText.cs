@@ -16,10 +16,14 @@ public static class ParameterText
             WeldParameter.TravelSpeed or WeldParameter.PlungeRate => SiteUnit.For<Speed>(units),
             WeldParameter.AxialForce => SiteUnit.For<Force>(units),
             WeldParameter.Torque => SiteUnit.For<Torque>(units),
-            WeldParameter.PlungeDepth => SiteUnit.For<Length>(units),
-            WeldParameter.TiltAngle => SiteUnit.For<Angle>(units),
+            WeldParameter.PlungeDepth
+            or WeldParameter.HeelPlungeDepth
+            or WeldParameter.PenetrationLigament
+            or WeldParameter.LateralOffset => SiteUnit.For<Length>(units),
+            WeldParameter.TiltAngle or WeldParameter.SideTiltAngle => SiteUnit.For<Angle>(units),
             WeldParameter.ToolTemperature => SiteUnit.For<Temperature>(units),
-            WeldParameter.DwellTime => UnitCatalogue.Get("s"),
+            WeldParameter.DwellTime or WeldParameter.EndDwellTime or WeldParameter.RampTime =>
+                UnitCatalogue.Get("s"),
             _ => throw new ArgumentOutOfRangeException(
                 nameof(parameter),
                 parameter,

@@ -20,16 +20,21 @@ internal static class SampleProcedure
                 QualifiedBy = "WPQR 9, 2031-02-17",
                 ReleasedAt = SampleTraveler.At(2, 8, 30),
             },
-            Scope =
+            Before =
             [
-                new("Material group", "23.1 (EN AW-6082), parent to parent"),
-                new("Temper", "T6"),
-                new("Thickness", "4.5 mm to 5.5 mm"),
-                new("Joint line radius", "60 mm to 90 mm"),
-                new("Tool design", "TD-6, scroll shoulder Ø 18 mm, threaded pin Ø 6 mm"),
-                new("Machine", "FSW 2, force control"),
-                new("Position", "PA"),
-                new("Time since cleaning", "≤ 8 h"),
+                new(
+                    "Scope",
+                    [
+                        new("Material group", "23.1 (EN AW-6082), parent to parent"),
+                        new("Temper", "T6"),
+                        new("Thickness", "4.5 mm to 5.5 mm"),
+                        new("Joint line radius", "60 mm to 90 mm"),
+                        new("Tool design", "TD-6, scroll shoulder Ø 18 mm, threaded pin Ø 6 mm"),
+                        new("Machine", "FSW 2, force control"),
+                        new("Position", "PA"),
+                        new("Time since cleaning", "≤ 8 h"),
+                    ]
+                ),
             ],
             Parameters =
             [
@@ -71,12 +76,17 @@ internal static class SampleProcedure
                 },
             ],
             Joints = [SampleJoints.Joint("J1", "Shell to end, two passes")],
-            Instructions =
+            After =
             [
-                new("Cleaning", "degrease, brush, wipe with ethanol"),
-                new("Clamping", "fixture FX-3, torque 12 N·m in the order 1-4-2-5-3-6"),
-                new("Start", "datum mark at the top"),
-                new("Between passes", "cool below 60 °C, remove flash"),
+                new(
+                    "Instructions",
+                    [
+                        new("Cleaning", "degrease, brush, wipe with ethanol"),
+                        new("Clamping", "fixture FX-3, torque 12 N·m in the order 1-4-2-5-3-6"),
+                        new("Start", "datum mark at the top"),
+                        new("Between passes", "cool below 60 °C, remove flash"),
+                    ]
+                ),
             ],
             Changes =
             [

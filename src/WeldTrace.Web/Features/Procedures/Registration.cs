@@ -1,3 +1,4 @@
+using WeldTrace.Web.Features.Procedures.Compare;
 using WeldTrace.Web.Features.Procedures.List;
 using WeldTrace.Web.Features.Procedures.Sheet;
 using WeldTrace.Web.Features.Procedures.Show;
@@ -11,6 +12,7 @@ public static class Registration
         services
             .AddScoped<ProcedureListReader>()
             .AddScoped<ProcedurePageReader>()
+            .AddScoped<CompareProceduresReader>()
             .AddScoped<MoveProcedureHandler>()
             .AddScoped<ReviseProcedureHandler>()
             .AddScoped<WriteProcedureHandler>()
@@ -20,5 +22,6 @@ public static class Registration
     {
         endpoints.MapProcedureCsv();
         endpoints.MapProcedureSheet();
+        endpoints.MapProcedureFigures();
     }
 }

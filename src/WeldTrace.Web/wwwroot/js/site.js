@@ -6,7 +6,7 @@ import { watchScanner, focusScanField } from "./scanner.js";
 import { watchDialogs, openDialogs } from "./dialogs.js";
 import { echoDates } from "./dates.js";
 import { watchConnection } from "./connection.js";
-import { showPitches, watchPitches } from "./pitch.js";
+import { watchFigures } from "./figures.js";
 import { watchUploads } from "./uploads.js";
 
 watchPosts();
@@ -15,13 +15,12 @@ watchScanner();
 watchDialogs();
 watchConnection();
 watchUploads();
-watchPitches();
+watchFigures();
 
 onPage(() => {
   restoreDrafts();
   openDialogs();
   echoDates();
-  showPitches();
   document.querySelector("[data-error-summary]")?.focus();
   focusScanField();
   if (document.querySelector("[data-chart]")) {

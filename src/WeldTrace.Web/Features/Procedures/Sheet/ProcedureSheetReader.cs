@@ -6,14 +6,15 @@ using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Attachments;
 using WeldTrace.Web.Features.Procedures.Show;
 using WeldTrace.Web.Reading;
-using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Procedures.Sheet;
 
 /// <summary>Prints a procedure revision as pWPS or WPS.</summary>
 public sealed class ProcedureSheetReader(
+    IDbContextFactory<WeldTraceDbContext> contexts,
     ProcedurePageReader pages,
     SiteReader sites,
     TimeProvider clock
@@ -35,13 +36,38 @@ public sealed class ProcedureSheetReader(
         var site = await sites.GetAsync(cancellation);
         using var pdf = new MemoryStream();
         ProcedureSheetExporter.Write(
-            Map(view, site, new Uri(address, Routes.Procedure(id)), actor),
+            Map(
+                view,
+                site,
+                new Uri(address, Routes.Procedure(id)),
+                actor,
+                await SketchAsync(view.Revision.Content.DetailsOrNone.Sketch, cancellation)
+            ),
             pdf
         );
         return pdf.ToArray();
     }
 
-    private ProcedureSheetModel Map(ProcedureView view, Site site, Uri address, Actor actor)
+    private async Task<Attachment?> SketchAsync(JointSketch? sketch, CancellationToken cancellation)
+    {
+        if (sketch?.MediaType.StartsWith("image/", StringComparison.Ordinal) is not true)
+        {
+            return null;
+        }
+
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return await db
+            .Attachments.AsNoTracking()
+            .SingleOrDefaultAsync(a => a.Sha256 == sketch.Sha256, cancellation);
+    }
+
+    private ProcedureSheetModel Map(
+        ProcedureView view,
+        Site site,
+        Uri address,
+        Actor actor,
+        Attachment? sketch
+    )
     {
         var (revision, content) = (view.Revision, view.Revision.Content);
         return new ProcedureSheetModel
@@ -64,29 +90,14 @@ public sealed class ProcedureSheetReader(
                 ProcedureState.Superseded or ProcedureState.Withdrawn => "No longer in use.",
                 _ => null,
             },
-            Scope =
-            [
-                new LabelledValue("Parent material", $"{content.Alloy}-{content.Temper}"),
-                new LabelledValue(
-                    "Thickness",
-                    FormattableString.Invariant($"{content.Thickness.Millimetres:0.###} mm")
-                ),
-                new LabelledValue("Joint type", content.JointType),
-                new LabelledValue("Tool design", content.ToolDesignLabel),
-                new LabelledValue(
-                    "Spindle sense, seen from the shoulder side",
-                    Domain.Welding.WeldRun.SenseWord(content.SpindleSense)
-                ),
-                new LabelledValue(
-                    "Shortest excursion that counts",
-                    $"{Text(content.DebounceSeconds)} s"
-                ),
-            ],
+            Before = [.. Groups(content, g => g < ProcedureGroup.Parameters)],
+            After = [.. Groups(content, g => g > ProcedureGroup.Parameters)],
+            Sketch = sketch is null
+                ? null
+                : new Photograph(sketch.Bytes, "Sketch of the joint", "Sketch of the joint"),
             Parameters = [.. content.Windows.Select(Parameter)],
-            Computed = [.. Computed(content, view)],
-            Instructions =
-                content.Notes.Length == 0 ? [] : [new LabelledValue("Notes", content.Notes)],
-            Changes = [revision.ChangeReason],
+            Computed = [.. PrintedFigures.Of(content, view.Tool?.Geometry)],
+            Changes = [revision.ChangeReason, .. Changes(view)],
             Signatures =
             [
                 .. view.Signatures.Select(s => new SignatureEntry(
@@ -100,6 +111,24 @@ public sealed class ProcedureSheetReader(
             ],
         };
     }
+
+    private static IEnumerable<ValueGroup> Groups(
+        ProcedureContent content,
+        Func<ProcedureGroup, bool> wanted
+    ) =>
+        ProcedureLines
+            .Of(content)
+            .Where(l => wanted(l.Group))
+            .GroupBy(l => l.Group)
+            .Select(g => new ValueGroup(
+                ProcedureFields.Heading(g.Key),
+                [
+                    .. g.Select(l => new LabelledValue(
+                        l.IsEssential ? l.Name + " (essential)" : l.Name,
+                        l.Text
+                    )),
+                ]
+            ));
 
     private static ProcedureIdentity Identity(ProcedureView view)
     {
@@ -121,6 +150,16 @@ public sealed class ProcedureSheetReader(
         };
     }
 
+    private static IEnumerable<string> Changes(ProcedureView view) =>
+        view.Revisions.FirstOrDefault(r => r.Id == view.Revision.BasedOnId) is { } before
+            ? ProcedureComparison
+                .Of(before.Content, view.Revision.Content)
+                .Where(l => l.IsChanged)
+                .Select(l =>
+                    $"{l.Name}: {l.Left ?? "not laid down"} before, now {l.Right ?? "not laid down"}{(l.IsEssential ? "; essential" : "")}."
+                )
+            : [];
+
     private static ParameterLine Parameter(ParameterWindow window) =>
         new(ParameterNames.Of(window.Parameter), window.Unit)
         {
@@ -128,64 +167,8 @@ public sealed class ProcedureSheetReader(
             Lower = Text(window.Lower),
             Upper = Text(window.Upper),
             IsEssential = window.IsEssential,
+            Remark = window.ControlledBy,
         };
-
-    private static IEnumerable<ComputedLine> Computed(ProcedureContent content, ProcedureView view)
-    {
-        if (
-            WindowFigures.Of(content, view.Tool?.Geometry)
-            is not { AtSetPoint.IsRefused: false } figures
-        )
-        {
-            yield break;
-        }
-
-        yield return new ComputedLine("Weld pitch", "mm/rev")
-        {
-            AtSetPoint = Text(figures.AtSetPoint.Value.Pitch.MillimetresPerRevolution),
-            Least = figures.Least is { } least ? Text(least.MillimetresPerRevolution) : null,
-            Greatest = figures.Greatest is { } greatest
-                ? Text(greatest.MillimetresPerRevolution)
-                : null,
-            Working = "travel speed / spindle speed",
-        };
-        if (figures.Heat is { IsRefused: false } heat)
-        {
-            yield return new ComputedLine("Peak temperature, estimate", "°C")
-            {
-                AtSetPoint = Text(Math.Round(heat.Value.Middle.DegreesCelsius)),
-                Least = Text(Math.Round(heat.Value.Low.DegreesCelsius)),
-                Greatest = Text(Math.Round(heat.Value.High.DegreesCelsius)),
-                Working = "Arbegast and Hartley 1998, from the heat index; test welds decide",
-            };
-        }
-    }
 
     private static string Text(decimal value) => value.ToString(CultureInfo.InvariantCulture);
-
-    private static string Text(double value) => value.ToString("G3", CultureInfo.InvariantCulture);
-}
-
-public static class ProcedureSheetEndpoint
-{
-    public static void MapProcedureSheet(this IEndpointRouteBuilder endpoints) =>
-        endpoints.MapGet(
-            "/procedures/{id:guid}/sheet.pdf",
-            async (
-                Guid id,
-                HttpContext http,
-                ProcedureSheetReader reader,
-                IDbContextFactory<WeldTraceDbContext> contexts
-            ) =>
-            {
-                var actor = await CurrentActor.GetAsync(contexts, http.User, http.RequestAborted);
-                var pdf = await reader.PrintAsync(
-                    id,
-                    http.SiteAddress(),
-                    actor,
-                    http.RequestAborted
-                );
-                return pdf is null ? Results.NotFound() : Results.File(pdf, "application/pdf");
-            }
-        );
 }

@@ -72,7 +72,11 @@ public sealed class MoveProcedureHandler(
     {
         if (move.Key == "trial")
         {
-            return revision.PutOnTrial(actor, at);
+            var tool = await db
+                .ToolDesigns.AsNoTracking()
+                .SingleOrDefaultAsync(d => d.Id == revision.Content.ToolDesignId, cancellation);
+            var misfits = ProcedureFit.Check(revision.Content, tool);
+            return misfits.Count > 0 ? Outcome.From(misfits) : revision.PutOnTrial(actor, at);
         }
 
         if (move.Key == "qualify")

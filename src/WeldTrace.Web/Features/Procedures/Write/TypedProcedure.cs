@@ -7,11 +7,12 @@ using WeldTrace.Web.Reading;
 namespace WeldTrace.Web.Features.Procedures.Write;
 
 /// <summary>Reads the numbers of a typed procedure; what is no number is told with its field.</summary>
-internal static class TypedProcedure
+public static class TypedProcedure
 {
     public static (ProcedureContent? Content, List<Refusal> Refusals) Read(
         WriteProcedureForm form,
-        ToolDesign? tool
+        ToolDesign? tool,
+        NamedByDetails named
     )
     {
         List<Refusal> refusals = [];
@@ -31,6 +32,7 @@ internal static class TypedProcedure
             }
         }
 
+        var details = TypedDetails.Read(form.Details, named, refusals);
         return thickness is null || debounce is null || refusals.Count > 0
             ? (null, refusals)
             : (
@@ -45,23 +47,53 @@ internal static class TypedProcedure
                     windows,
                     debounce.Value,
                     form.Notes?.Trim() ?? ""
-                ),
+                )
+                {
+                    Details = details,
+                },
                 refusals
             );
     }
 
-    /// <summary>Ties the domain's refusals about windows to the rows of the form.</summary>
-    public static Refusal AtField(WriteProcedureForm form, Refusal refusal)
+    /// <summary>What can be read of a form that is still being typed; the rest is left out.</summary>
+    public static ProcedureContent ReadWhatStands(WriteProcedureForm form)
     {
-        var parts = refusal.Field?.Split('.') ?? [];
-        return
-            parts.Length == 2
-            && form.Windows.FindIndex(w => w.Parameter.ToString() == parts[0]) is >= 0 and var row
-            ? refusal with
-            {
-                Field = FormattableString.Invariant($"Windows[{row}].{parts[1]}"),
-            }
-            : refusal;
+        List<Refusal> ignored = [];
+        return new ProcedureContent(
+            form.Alloy?.Trim() ?? "",
+            form.Temper?.Trim() ?? "",
+            Length.FromMillimetres((double)(Typed.Number(form.Thickness, "", "", ignored) ?? 0)),
+            form.JointType?.Trim() ?? "",
+            form.ToolDesignId,
+            "",
+            form.SpindleSense,
+            [
+                .. form
+                    .Windows.Select((w, row) => w.IsEmpty ? null : Window(w.Filled(), row, ignored))
+                    .OfType<ParameterWindow>()
+                    .Where(w => ParameterUnits.Allows(w.Parameter, w.Unit)),
+            ],
+            0,
+            ""
+        )
+        {
+            Details = TypedDetails.Read(form.Details, NamedByDetails.None, ignored),
+        };
+    }
+
+    /// <summary>Ties refusals about windows and details to the fields of the form.</summary>
+    public static Refusal AtField(WriteProcedureForm form, Refusal refusal) =>
+        refusal.Field is null ? refusal : refusal with { Field = FieldOf(form, refusal.Field) };
+
+    private static string FieldOf(WriteProcedureForm form, string field)
+    {
+        var parts = field.Split('.', '[');
+        var row = form.Windows.FindIndex(w => w.Parameter.ToString() == parts[0]);
+        return row >= 0 && parts.Length == 2
+                ? FormattableString.Invariant($"Windows[{row}].{parts[1]}")
+            : typeof(WriteProcedureForm).GetProperty(parts[0]) is null
+                ? $"Details.{TypedDetails.FieldOf(form.Details, field)}"
+            : field;
     }
 
     private static ParameterWindow? Window(WindowForm form, int row, List<Refusal> refusals)
@@ -79,7 +111,12 @@ internal static class TypedProcedure
                 upper.Value,
                 form.Unit ?? "",
                 form.IsEssential
-            );
+            )
+            {
+                ControlledBy = string.IsNullOrWhiteSpace(form.ControlledBy)
+                    ? null
+                    : form.ControlledBy.Trim(),
+            };
 
         decimal? Number(string? text, string what, string field) =>
             Typed.Number(

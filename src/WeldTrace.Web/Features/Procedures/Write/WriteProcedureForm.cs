@@ -1,4 +1,5 @@
 using System.Globalization;
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Engineering.Paths;
@@ -30,6 +31,8 @@ public sealed class WriteProcedureForm
 
     public List<WindowForm> Windows { get; set; } = [];
 
+    public DetailsForm Details { get; set; } = new();
+
     /// <summary>One row for each parameter; rows without any number don't count.</summary>
     public void FillRows()
     {
@@ -44,6 +47,7 @@ public sealed class WriteProcedureForm
         }
 
         Windows = [.. Windows.OrderBy(w => w.Parameter)];
+        Details.FillRows();
     }
 
     public static WriteProcedureForm Of(ProcedureRevision revision)
@@ -66,6 +70,7 @@ public sealed class WriteProcedureForm
             DebounceSeconds = content.DebounceSeconds.ToString(CultureInfo.InvariantCulture),
             Notes = content.Notes,
             Windows = [.. content.Windows.Select(WindowForm.Of)],
+            Details = DetailsForm.Of(content.DetailsOrNone),
         };
     }
 }
@@ -85,10 +90,23 @@ public sealed class WindowForm
 
     public bool IsEssential { get; set; }
 
+    public string? ControlledBy { get; set; }
+
     public bool IsEmpty =>
         string.IsNullOrWhiteSpace(SetPoint)
         && string.IsNullOrWhiteSpace(Lower)
         && string.IsNullOrWhiteSpace(Upper);
+
+    /// <summary>The row with missing limits at its set point, as long as it is being typed.</summary>
+    public WindowForm Filled() =>
+        new()
+        {
+            Parameter = Parameter,
+            SetPoint = SetPoint,
+            Lower = string.IsNullOrWhiteSpace(Lower) ? SetPoint : Lower,
+            Upper = string.IsNullOrWhiteSpace(Upper) ? SetPoint : Upper,
+            Unit = Unit,
+        };
 
     public static WindowForm Of(ParameterWindow window)
     {
@@ -101,6 +119,7 @@ public sealed class WindowForm
             Upper = window.Upper.ToString(CultureInfo.InvariantCulture),
             Unit = window.Unit,
             IsEssential = window.IsEssential,
+            ControlledBy = window.ControlledBy,
         };
     }
 }
@@ -108,5 +127,7 @@ public sealed class WindowForm
 /// <summary>What the form offers.</summary>
 public sealed record WriteProcedureChoices(
     ProcedureRevision? Revision,
-    IReadOnlyList<ToolDesign> Tools
+    IReadOnlyList<ToolDesign> Tools,
+    IReadOnlyList<Machine> Machines,
+    IReadOnlyList<Instrument> Instruments
 );

@@ -1,7 +1,10 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Tooling;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Attachments;
+using WeldTrace.Web.Files;
 
 namespace WeldTrace.Web.Features.Procedures.Write;
 
@@ -24,6 +27,12 @@ public sealed class WriteProcedureHandler(
                 .ToolDesigns.AsNoTracking()
                 .OrderBy(d => d.Number)
                 .ThenByDescending(d => d.RevisionIndex)
+                .ToListAsync(cancellation),
+            await db.Machines.AsNoTracking().OrderBy(m => m.Name).ToListAsync(cancellation),
+            await db
+                .Instruments.AsNoTracking()
+                .Where(i => i.WithdrawnBecause == null)
+                .OrderBy(i => i.Mark)
                 .ToListAsync(cancellation)
         );
     }
@@ -41,30 +50,31 @@ public sealed class WriteProcedureHandler(
     {
         ArgumentNullException.ThrowIfNull(form);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        var tool = await db
-            .ToolDesigns.AsNoTracking()
-            .SingleOrDefaultAsync(d => d.Id == form.ToolDesignId, cancellation);
-        var (content, refusals) = TypedProcedure.Read(form, tool);
-        if (content is null)
+        var revision = id is null
+            ? null
+            : await db.ProcedureRevisions.SingleOrDefaultAsync(p => p.Id == id, cancellation);
+        if (id is not null && revision is null)
         {
-            return refusals;
+            return new Refusal("procedure", "There is no such procedure revision.");
         }
 
-        var written = id is null
-            ? ProcedureRevision.Write(
-                form.Number ?? "",
-                form.Title ?? "",
-                content,
-                actor,
-                clock.GetUtcNow()
-            )
-            : await EditAsync(db, id.Value, form, content, actor, cancellation);
+        var (content, tool, refusals) = await ReadAsync(db, form, revision, cancellation);
+        refusals.AddRange(content is null ? [] : ProcedureFit.Check(content, tool));
+        if (content is null || refusals.Count > 0)
+        {
+            return AtFields(form, refusals);
+        }
+
+        var at = clock.GetUtcNow();
+        var written = revision is null
+            ? ProcedureRevision.Write(form.Number ?? "", form.Title ?? "", content, actor, at)
+            : Edit(revision, form.Title ?? "", content, actor, at);
         if (!written.IsAccepted)
         {
-            return written.Refusals.Select(r => TypedProcedure.AtField(form, r)).ToList();
+            return AtFields(form, written.Refusals);
         }
 
-        if (id is null)
+        if (revision is null)
         {
             db.Add(written.Value);
         }
@@ -73,25 +83,62 @@ public sealed class WriteProcedureHandler(
         return saved.IsAccepted ? written : saved.Refusals.ToList();
     }
 
-    private async Task<Outcome<ProcedureRevision>> EditAsync(
+    private static async Task<(ProcedureContent?, ToolDesign?, List<Refusal>)> ReadAsync(
         WeldTraceDbContext db,
-        Guid id,
         WriteProcedureForm form,
-        ProcedureContent content,
-        Actor actor,
+        ProcedureRevision? revision,
         CancellationToken cancellation
     )
     {
-        var revision = await db.ProcedureRevisions.SingleOrDefaultAsync(
-            p => p.Id == id,
+        List<Refusal> wrong = [];
+        var file = await PaperReader.ReadOptionalAsync(
+            form.Details.Sketch,
+            nameof(form.Details.Sketch),
+            wrong,
             cancellation
         );
-        if (revision is null)
+        if (file is not null)
         {
-            return new Refusal("procedure", "There is no such procedure revision.");
+            await db.KeepAsync(file, cancellation);
         }
 
-        var edited = revision.Edit(form.Title ?? "", content, actor, clock.GetUtcNow());
+        var machineId = Guid.TryParse(form.Details.Machine, out var chosen) ? chosen : Guid.Empty;
+        var kept = form.Details.DropSketch ? null : revision?.Content.DetailsOrNone.Sketch;
+        var tool = await db
+            .ToolDesigns.AsNoTracking()
+            .SingleOrDefaultAsync(d => d.Id == form.ToolDesignId, cancellation);
+        var (content, refusals) = TypedProcedure.Read(
+            form,
+            tool,
+            new NamedByDetails(
+                await db
+                    .Machines.AsNoTracking()
+                    .SingleOrDefaultAsync(m => m.Id == machineId, cancellation),
+                await db
+                    .Instruments.AsNoTracking()
+                    .Where(i => form.Details.Instruments.Contains(i.Id))
+                    .OrderBy(i => i.Mark)
+                    .ToListAsync(cancellation),
+                file is null ? kept : new JointSketch(file.Sha256, file.MediaType)
+            )
+        );
+        return (content, tool, [.. wrong, .. refusals]);
+    }
+
+    private static Outcome<ProcedureRevision> Edit(
+        ProcedureRevision revision,
+        string title,
+        ProcedureContent content,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        var edited = revision.Edit(title, content, actor, at);
         return edited.IsAccepted ? revision : edited.Refusals.ToList();
     }
+
+    private static List<Refusal> AtFields(
+        WriteProcedureForm form,
+        IReadOnlyList<Refusal> refusals
+    ) => [.. refusals.Select(r => TypedProcedure.AtField(form, r))];
 }

@@ -5,9 +5,9 @@ using WeldTrace.Engineering.Process;
 using WeldTrace.Engineering.Quantities;
 using ToolGeometry = WeldTrace.Domain.Tooling.ToolGeometry;
 
-namespace WeldTrace.Web.Features.Procedures.Show;
+namespace WeldTrace.Web.Features.Procedures.LiveFigures;
 
-/// <summary>What follows from the windows of a procedure: pitch and the band of the peak temperature.</summary>
+/// <summary>What follows from the windows of a procedure: pitch, line energy, the band of the peak temperature, the ligament.</summary>
 public sealed record WindowFigures(
     Computed<WeldKinematics> AtSetPoint,
     WeldPitch? Least,
@@ -15,6 +15,12 @@ public sealed record WindowFigures(
     Computed<HeatIndex>? Heat
 )
 {
+    /// <summary>Power and line energy at the set point of the torque; null without a window for it.</summary>
+    public Computed<PowerInput>? Energy { get; init; }
+
+    /// <summary>Ligament below the tip; null without a tool design or thickness.</summary>
+    public Computed<PenetrationLigament>? Ligament { get; init; }
+
     /// <summary>The figures; null while spindle or travel speed has no window.</summary>
     public static WindowFigures? Of(ProcedureContent content, ToolGeometry? tool)
     {
@@ -40,8 +46,25 @@ public sealed record WindowFigures(
             alloy?.Liquidus is { } liquidus
                 ? HeatIndex.Compute(rotation, speed, liquidus.Value, alloy.Solidus?.Value)
                 : null
-        );
+        )
+        {
+            Energy = content.WindowOf(WeldParameter.Torque) is { } torque
+                ? PowerInput.Compute(rotation, Torque.FromSi(torque.SetPointSi), speed)
+                : null,
+            Ligament =
+                tool is not null && content.StackThickness > Length.Zero
+                    ? PenetrationLigament.Compute(
+                        content.StackThickness,
+                        tool.PinLength,
+                        Depth(content, WeldParameter.PlungeDepth),
+                        Depth(content, WeldParameter.HeelPlungeDepth)
+                    )
+                    : null,
+        };
     }
+
+    private static Length? Depth(ProcedureContent content, WeldParameter parameter) =>
+        content.WindowOf(parameter) is { } window ? Length.FromSi(window.SetPointSi) : null;
 
     private static WeldPitch? Pitch(double metresPerSecond, double revolutionsPerSecond) =>
         revolutionsPerSecond > 0

@@ -1,0 +1,30 @@
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Tooling;
+
+namespace WeldTrace.Domain.Procedures;
+
+/// <summary>Whether a procedure suits the tool design that it names.</summary>
+public static class ProcedureFit
+{
+    /// <summary>What doesn't fit, naming the field; empty when all does.</summary>
+    /// <param name="content">What the procedure lays down.</param>
+    /// <param name="tool">Tool design that it names; null when it is not known.</param>
+    public static IReadOnlyList<Refusal> Check(ProcedureContent content, ToolDesign? tool)
+    {
+        ArgumentNullException.ThrowIfNull(content);
+        var checks = new Checks();
+        if (tool is not null)
+        {
+            checks.That(
+                tool.Geometry.PinLength <= content.StackThickness,
+                "pin-length",
+                FormattableString.Invariant(
+                    $"The pin of {tool.Label} is {tool.Geometry.PinLength.Millimetres:0.###} mm long, longer than the {content.StackThickness.Millimetres:0.###} mm under it; choose a tool with a shorter pin, or check the thickness."
+                ),
+                nameof(content.ToolDesignId)
+            );
+        }
+
+        return checks.Refusals;
+    }
+}

@@ -1,0 +1,145 @@
+namespace WeldTrace.Domain.Procedures;
+
+/// <summary>One field of a procedure as it is read, printed and compared.</summary>
+/// <param name="Group">Group in which it stands.</param>
+/// <param name="Name">The trade's word for it.</param>
+/// <param name="Text">What is laid down, with units.</param>
+/// <param name="IsEssential">Whether a change beyond its range asks for requalification.</param>
+public sealed record ProcedureLine(
+    ProcedureGroup Group,
+    string Name,
+    string Text,
+    bool IsEssential
+);
+
+/// <summary>The whole of a procedure, field by field; fields left open are missing.</summary>
+public static class ProcedureLines
+{
+    /// <summary>All fields in the order of the sheet, the title left out.</summary>
+    public static IReadOnlyList<ProcedureLine> Of(ProcedureContent content)
+    {
+        ArgumentNullException.ThrowIfNull(content);
+        var lines = new LineList(content);
+        var details = content.DetailsOrNone;
+        lines.Add(ProcedureGroup.Identity, "Class of the joint", details.Class?.ToString(), false);
+        lines.AddWords(ProcedureGroup.Identity);
+        AddMaterial(lines, content, details);
+        AddJoint(lines, content, details);
+        lines.AddWords(ProcedureGroup.Cleaning);
+        lines.Add(
+            ProcedureGroup.Cleaning,
+            "Longest time from cleaning to welding",
+            details.CleaningLimit?.ToString(),
+            false
+        );
+        AddEquipment(lines, content, details);
+        lines.AddWords(ProcedureGroup.Clamping);
+        foreach (var window in content.Windows)
+        {
+            lines.Add(
+                ProcedureGroup.Parameters,
+                ParameterNames.Of(window.Parameter),
+                Text(window),
+                window.IsEssential
+            );
+        }
+
+        lines.Add(
+            ProcedureGroup.Parameters,
+            "Shortest excursion that counts",
+            FormattableString.Invariant($"{content.DebounceSeconds} s"),
+            false
+        );
+        lines.AddWords(ProcedureGroup.Thermal);
+        lines.Add(
+            ProcedureGroup.Thermal,
+            "Condition after welding",
+            details.PostWeld is { } condition ? DetailWords.Of(condition) : null,
+            true
+        );
+        lines.AddWords(ProcedureGroup.AfterWelding);
+        lines.Add(ProcedureGroup.AfterWelding, "Notes for the welder", content.Notes, false);
+        return lines.Lines;
+    }
+
+    /// <summary>A window in one line: set point, limits and what keeps it there.</summary>
+    public static string Text(ParameterWindow window)
+    {
+        ArgumentNullException.ThrowIfNull(window);
+        var control = window.ControlledBy is { Length: > 0 } by ? $"; {by}" : "";
+        return FormattableString.Invariant(
+            $"{window.SetPoint} {window.Unit} ({window.Lower} to {window.Upper}){control}"
+        );
+    }
+
+    private static void AddMaterial(
+        LineList lines,
+        ProcedureContent content,
+        ProcedureDetails details
+    )
+    {
+        const ProcedureGroup group = ProcedureGroup.ParentMaterial;
+        lines.Add(group, "Parent material", $"{content.Alloy}-{content.Temper}", true);
+        lines.Add(group, "Thickness", LineList.Millimetres(content.Thickness), true);
+        if (details.Other is { } other)
+        {
+            lines.Add(group, "Parent material, other side", $"{other.Alloy}-{other.Temper}", true);
+            lines.Add(group, "Thickness, other side", LineList.Millimetres(other.Thickness), true);
+        }
+
+        lines.Add(group, "Outer diameter", LineList.Millimetres(details.OuterDiameter), true);
+        lines.AddWords(group);
+    }
+
+    private static void AddJoint(LineList lines, ProcedureContent content, ProcedureDetails details)
+    {
+        const ProcedureGroup group = ProcedureGroup.Joint;
+        lines.Add(group, "Joint type", content.JointType, true);
+        lines.Add(
+            group,
+            "Penetration",
+            details.Penetration is { } penetration ? DetailWords.Of(penetration) : null,
+            true
+        );
+        lines.Add(group, "Largest gap", details.LargestGap?.ToString(), false);
+        lines.Add(group, "Largest mismatch", details.LargestMismatch?.ToString(), false);
+        lines.AddWords(group);
+        lines.Add(
+            group,
+            "Sketch",
+            details.Sketch is { } s ? $"file {s.Sha256[..12]}" : null,
+            false
+        );
+    }
+
+    private static void AddEquipment(
+        LineList lines,
+        ProcedureContent content,
+        ProcedureDetails details
+    )
+    {
+        lines.Add(ProcedureGroup.Equipment, "Machine", details.Machine?.Label, false);
+        lines.Add(ProcedureGroup.Equipment, "Control mode", details.ControlMode, true);
+        lines.AddWords(ProcedureGroup.Equipment);
+        lines.Add(
+            ProcedureGroup.Equipment,
+            "Instruments in calibration",
+            string.Join(", ", details.Instruments.Select(i => i.Label)),
+            false
+        );
+        lines.Add(ProcedureGroup.Tool, "Tool design", content.ToolDesignLabel, true);
+        lines.Add(
+            ProcedureGroup.Tool,
+            "Type of tool",
+            details.ToolType is { } type ? Certification.CertificateWords.Of(type) : null,
+            true
+        );
+        lines.Add(
+            ProcedureGroup.Tool,
+            "Spindle sense, seen from the shoulder side",
+            Welding.WeldRun.SenseWord(content.SpindleSense),
+            true
+        );
+        lines.AddWords(ProcedureGroup.Tool);
+    }
+}

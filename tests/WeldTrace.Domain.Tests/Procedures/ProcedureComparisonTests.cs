@@ -1,0 +1,72 @@
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.TestSupport.Records;
+using Xunit;
+
+namespace WeldTrace.Domain.Tests.Procedures;
+
+public sealed class ProcedureComparisonTests
+{
+    private static readonly ProcedureContent First = SampleProcedures.Content(SampleTools.Design());
+
+    [Fact]
+    public void Of_SameContent_ChangesNothing() =>
+        Assert.DoesNotContain(ProcedureComparison.Of(First, First), l => l.IsChanged);
+
+    [Fact]
+    public void Of_ChangedWindowAndWords_TellsBothWithTheirWeight()
+    {
+        var second = First with
+        {
+            Windows =
+            [
+                .. First.Windows.Where(w => w.Parameter != WeldParameter.Torque),
+                new(WeldParameter.TiltAngle, 2, 1.5m, 2.5m, "°", true),
+            ],
+            Details = new ProcedureDetails
+            {
+                Particulars = [new(ProcedureField.EdgePreparation, "milled", false)],
+            },
+        };
+
+        var changed = ProcedureComparison.Of(First, second).Where(l => l.IsChanged).ToList();
+
+        Assert.Equal(
+            [
+                ("Edge preparation", null, "milled", false),
+                ("Torque", "18 N·m (14 to 22)", null, false),
+                ("Tilt angle", null, "2 ° (1.5 to 2.5)", true),
+            ],
+            changed.Select(l => (l.Name, l.Left, l.Right, l.IsEssential))
+        );
+    }
+
+    [Fact]
+    public void Of_SameValueNowEssential_CountsAsChangedAndEssential()
+    {
+        var second = First with
+        {
+            Windows =
+            [
+                .. First.Windows.Select(w =>
+                    w.Parameter == WeldParameter.Torque ? w with { IsEssential = true } : w
+                ),
+            ],
+        };
+
+        var line = Assert.Single(ProcedureComparison.Of(First, second), l => l.IsChanged);
+        Assert.True(line.IsEssential);
+    }
+
+    [Fact]
+    public void Of_ThickerJoint_IsEssential()
+    {
+        var second = First with { Thickness = Length.FromMillimetres(4) };
+
+        var line = Assert.Single(ProcedureComparison.Of(First, second), l => l.IsChanged);
+        Assert.Equal(
+            ("Thickness", "3 mm", "4 mm", true),
+            (line.Name, line.Left, line.Right, line.IsEssential)
+        );
+    }
+}
