@@ -96,10 +96,10 @@ public sealed class WriteProcedureHandlerTests(PostgresServerFixture server)
         await using var database = await SiteDatabase.CreateAsync(server);
 
         var written = await new WriteProcedureHandler(database, TimeProvider.System).HandleAsync(
-            Guid.NewGuid(),
+            Guid.CreateVersion7(SampleTime.Start),
             Form(Guid.Empty),
             SamplePeople.Engineer,
-            default
+            CancellationToken.None
         );
 
         Assert.Equal("procedure", Assert.Single(written.Refusals).Code);
