@@ -34,6 +34,8 @@ public static class Saving
             "This procedure number and revision exist already; choose another number, or revise the existing one.",
         ["ix_procedure_revisions_one_released"] =
             "Another revision of this procedure was released just now; open it and look first.",
+        ["ix_limit_tables_code_edition"] =
+            "A table of this code and edition exists already; choose another code, or make a new edition of that table.",
         ["ix_vessel_designs_number_revision_index"] =
             "This drawing number and revision exist already; choose another number, or revise the existing one.",
     };

@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Procedures;
@@ -45,6 +46,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<VesselDesign> VesselDesigns => Set<VesselDesign>();
     public DbSet<ToolDesign> ToolDesigns => Set<ToolDesign>();
     public DbSet<Tool> Tools => Set<Tool>();
+    public DbSet<LimitTable> LimitTables => Set<LimitTable>();
     public DbSet<Certificate> Certificates => Set<Certificate>();
     public DbSet<Instrument> Instruments => Set<Instrument>();
     public DbSet<Machine> Machines => Set<Machine>();

@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Limits;
 
 namespace WeldTrace.Web;
 
@@ -18,6 +19,9 @@ public static class Routes
     public const string Procedures = "/procedures";
     public const string NewProcedure = "/procedures/new";
     public const string ProcedureFigures = "/procedures/figures";
+    public const string Limits = "/procedures/limits";
+    public const string LimitsCsv = "/procedures/limits.csv";
+    public const string NewLimits = "/procedures/limits/new";
     public const string Tools = "/tools";
     public const string NewTool = "/tools/new";
     public const string ToolDesigns = "/tools/designs";
@@ -82,6 +86,12 @@ public static class Routes
 
     public static string CompareProcedures(Guid left, Guid right) =>
         $"/procedures/{left:D}/against/{right:D}";
+
+    public static string LimitTable(Guid id) => $"{Limits}/{id:D}";
+
+    public static string ReviseLimits(Guid id) => $"{Limits}/{id:D}/revise";
+
+    public static string NewLimitsOf(LimitKind kind) => $"{NewLimits}?kind={kind}";
 
     public static string Run(Guid id) => $"/runs/{id:D}";
 

@@ -162,6 +162,7 @@ public static class LedgerCheck
             .. await db.VesselDesigns.AsNoTracking().ToListAsync(cancellation),
             .. await db.ToolDesigns.AsNoTracking().ToListAsync(cancellation),
             .. await db.Tools.AsNoTracking().ToListAsync(cancellation),
+            .. await db.LimitTables.AsNoTracking().ToListAsync(cancellation),
             .. await db.Certificates.AsNoTracking().ToListAsync(cancellation),
             .. await db.Instruments.AsNoTracking().ToListAsync(cancellation),
             .. await db.Machines.AsNoTracking().ToListAsync(cancellation),

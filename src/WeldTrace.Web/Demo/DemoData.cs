@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
@@ -80,6 +81,7 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
                 )
                 .Must()
         );
+        db.AddRange(ShippedLimits.Missing([], administrator.AsActor(), at));
         return new DemoCast(
             others[DemoPeople.Engineer],
             others[DemoPeople.Operator],

@@ -6,6 +6,7 @@ using WeldTrace.Web.Features.Findings;
 using WeldTrace.Web.Features.FirstRun;
 using WeldTrace.Web.Features.Home;
 using WeldTrace.Web.Features.LedgerView;
+using WeldTrace.Web.Features.Limits;
 using WeldTrace.Web.Features.Material;
 using WeldTrace.Web.Features.People;
 using WeldTrace.Web.Features.Procedures;
@@ -34,6 +35,7 @@ public static class Registration
             .AddVessels()
             .AddDesigns()
             .AddProcedures()
+            .AddLimits()
             .AddTools()
             .AddEquipment()
             .AddWelding()
@@ -45,6 +47,7 @@ public static class Registration
         endpoints.MapCertificates();
         endpoints.MapVessels();
         endpoints.MapProcedures();
+        endpoints.MapLimits();
         endpoints.MapTools();
         endpoints.MapWelding();
         endpoints.MapAttachments();

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
@@ -58,6 +59,7 @@ public sealed class FirstRunHandler(
             site!.Value!,
             accounts.For(person.Value!, form.Password!, mustChangePassword: false)
         );
+        db.AddRange(ShippedLimits.Missing([], person.Value!.AsActor(), at));
         var saved = await db.SaveAsync(cancellation);
         sites.Forget();
         return saved;
