@@ -11,10 +11,13 @@ namespace WeldTrace.Domain.Equipment;
 public sealed record LogColumn(string Column, string Channel, string Unit, double Factor);
 
 /// <summary>A friction-stir welding machine.</summary>
-public sealed class Machine : Record
+public sealed partial class Machine : Record
 {
     /// <summary>Longest name or word.</summary>
     public const int LongestText = 80;
+
+    /// <summary>Longest account of what happened or was done.</summary>
+    public const int LongestAccount = 600;
 
     private Machine(Guid id)
         : base(id) { }
@@ -36,6 +39,29 @@ public sealed class Machine : Record
 
     /// <summary>Meaning of the columns of its process logs, remembered from the last accepted log; empty at first.</summary>
     public IReadOnlyList<LogColumn> LogColumns { get; private set; } = [];
+
+    /// <summary>Largest values it can hold; null when nobody has stated any.</summary>
+    public MachineCapability? Capability { get; private set; }
+
+    /// <summary>Its log as stored; null before the first entry.</summary>
+    public IReadOnlyList<MachineEvent>? Events { get; private set; }
+
+    /// <summary>Its maintenance plan as stored; null before the first item.</summary>
+    public IReadOnlyList<MaintenanceItem>? Plan { get; private set; }
+
+    /// <summary>Services done, as stored, oldest first; null before the first.</summary>
+    public IReadOnlyList<MaintenanceService>? Services { get; private set; }
+
+    /// <summary>How it stands by its log, maintenance left aside.</summary>
+    public MachineStanding Standing => MachineStanding.Of(Events ?? []);
+
+    /// <summary>The items of the maintenance plan with their due days, the most urgent first.</summary>
+    public IReadOnlyList<MaintenanceDue> Maintenance =>
+        [
+            .. (Plan ?? [])
+                .Select(i => new MaintenanceDue(i, Services?.LastOrDefault(s => s.Item == i.Name)))
+                .OrderBy(d => d.WeldsUntil),
+        ];
 
     /// <summary>Enters a machine.</summary>
     public static Outcome<Machine> Enter(
@@ -71,6 +97,39 @@ public sealed class Machine : Record
         return machine;
     }
 
+    /// <summary>States the largest values that the machine can hold.</summary>
+    public Outcome DescribeCapability(
+        MachineCapability capability,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(capability);
+        double?[] values =
+        [
+            capability.SpindleSpeed?.SiValue,
+            capability.TravelSpeed?.SiValue,
+            capability.Force?.SiValue,
+            capability.Torque?.SiValue,
+        ];
+        var checks = new Checks()
+            .Role(actor, Role.Engineer, Role.QualityManager)
+            .That(
+                values.All(v => v is null or > 0),
+                "capability",
+                "Each largest value lies above zero; leave empty what isn't known.",
+                nameof(Capability)
+            );
+        return Do(checks, () => Capability = capability, actor, at, "capability stated");
+    }
+
+    /// <summary>How it stands on a day: a service missed beyond its grace locks it too.</summary>
+    /// <param name="today">Day at the site.</param>
+    public MachineState StateOn(DateOnly today) =>
+        Maintenance.Any(d => d.On(today) == MaintenanceStanding.Locking)
+            ? MachineState.Locked
+            : Standing.State;
+
     /// <summary>Remembers what the columns of its logs mean; nothing is recorded when nothing changed.</summary>
     public void RememberLogColumns(IReadOnlyList<LogColumn> columns, Actor actor, DateTimeOffset at)
     {
@@ -80,5 +139,23 @@ public sealed class Machine : Record
             LogColumns = [.. columns];
             Note(actor, at, "process log columns mapped");
         }
+    }
+
+    private Outcome Do(
+        Checks checks,
+        Action change,
+        Actor actor,
+        DateTimeOffset at,
+        string act,
+        string? reason = null
+    )
+    {
+        if (checks.AllHold)
+        {
+            change();
+            Note(actor, at, act, reason);
+        }
+
+        return checks.ToOutcome();
     }
 }

@@ -69,6 +69,17 @@ public sealed class Entries
         return default;
     }
 
+    /// <summary>A day.</summary>
+    public DateOnly Day(DateOnly? typed, string what, string field)
+    {
+        if (typed is null)
+        {
+            _refusals.Add(new Refusal("day", $"Give {what}.", field));
+        }
+
+        return typed ?? default;
+    }
+
     private void Refuse(string? text, string how, string what, string field) =>
         _refusals.Add(
             new Refusal(

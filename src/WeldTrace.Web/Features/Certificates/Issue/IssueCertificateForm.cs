@@ -52,15 +52,15 @@ public sealed class IssueCertificateForm
 
     public string? Password { get; set; }
 
-    public CertificateText Read(Entries entries, ICollection<Refusal> refusals) =>
+    public CertificateText Read(Entries entries) =>
         new(
             Number ?? "",
             IssuedBy ?? "",
-            Day(TestedOn, "the day of the test", nameof(TestedOn), refusals),
-            Day(ExpiresOn, "the day of expiry", nameof(ExpiresOn), refusals),
+            entries.Day(TestedOn, "the day of the test", nameof(TestedOn)),
+            entries.Day(ExpiresOn, "the day of expiry", nameof(ExpiresOn)),
             Kind == CertificateKind.Training ? Subject ?? "" : null,
             Kind == CertificateKind.WeldingOperator ? ReadOperator(entries) : null,
-            Kind == CertificateKind.Examiner ? ReadExaminer(entries, refusals) : null
+            Kind == CertificateKind.Examiner ? ReadExaminer(entries) : null
         );
 
     private OperatorScope ReadOperator(Entries entries) =>
@@ -86,28 +86,13 @@ public sealed class IssueCertificateForm
             TestWeldPassed
         );
 
-    private ExaminerScope ReadExaminer(Entries entries, ICollection<Refusal> refusals) =>
+    private ExaminerScope ReadExaminer(Entries entries) =>
         new(
             entries.Choice<ExaminationMethod>(Method, "Method", nameof(Method)),
             entries.Whole(Level, "levels", "Level", nameof(Level)),
             Sector ?? "",
-            Day(VisionTestedOn, "the day of the test of vision", nameof(VisionTestedOn), refusals)
+            entries.Day(VisionTestedOn, "the day of the test of vision", nameof(VisionTestedOn))
         );
-
-    private static DateOnly Day(
-        DateOnly? typed,
-        string what,
-        string field,
-        ICollection<Refusal> refusals
-    )
-    {
-        if (typed is null)
-        {
-            refusals.Add(new Refusal("day", $"Give {what}.", field));
-        }
-
-        return typed ?? default;
-    }
 
     /// <summary>A day as a date field takes it.</summary>
     public static string? Show(DateOnly? day) =>

@@ -45,7 +45,7 @@ public sealed class IssueCertificateHandler(
         }
 
         var entries = new Entries();
-        var text = form.Read(entries, refusals);
+        var text = form.Read(entries);
         var file = await PaperReader.ReadOptionalAsync(
             form.File,
             nameof(form.File),

@@ -1,0 +1,34 @@
+namespace WeldTrace.Domain.Equipment;
+
+/// <summary>Words for what a machine's record says.</summary>
+public static class MachineWords
+{
+    /// <summary>The word for a state, as shown.</summary>
+    public static string Of(MachineState state) =>
+        state switch
+        {
+            MachineState.InUse => "in use",
+            MachineState.NeedsReproducibilityTest => "needs reproducibility test",
+            MachineState.Locked => "locked",
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Unknown state."),
+        };
+
+    /// <summary>The words for an event.</summary>
+    public static string Of(MachineEventKind kind) =>
+        kind switch
+        {
+            MachineEventKind.Installed => "newly installed",
+            MachineEventKind.Refurbished => "refurbished",
+            MachineEventKind.CriticalRepair =>
+                "critical component repaired or replaced after damage or malfunction",
+            MachineEventKind.OtherRepair => "other repair",
+            MachineEventKind.Moved => "relocated, or moved outside its design",
+            MachineEventKind.Dislodged => "dislodged",
+            MachineEventKind.Malfunction => "malfunction",
+            MachineEventKind.Doubt => "doubt",
+            MachineEventKind.TestWeld => "test weld",
+            MachineEventKind.Cleared => "cleared",
+            MachineEventKind.Reopened => "opened again",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown event."),
+        };
+}
