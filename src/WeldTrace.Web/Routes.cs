@@ -133,6 +133,14 @@ public static class Routes
 
     public static string Machine(Guid id) => $"/equipment/machines/{id:D}";
 
+    public static string ReportMachine(Guid id) => $"{Machine(id)}/report";
+
+    public static string MachineTestWeld(Guid id) => $"{Machine(id)}/test-weld";
+
+    public static string MachineMaintenance(Guid id) => $"{Machine(id)}/maintenance";
+
+    public static string MachineCapability(Guid id) => $"{Machine(id)}/capability";
+
     public static string MaterialLot(Guid id) => $"/equipment/material/{id:D}";
 
     public static string Attachment(string sha256) => $"/attachments/{sha256}";

@@ -14,6 +14,14 @@ public sealed partial class Machine
     public const string ReopenMeaning =
         "I have seen the records of the test welds and open the machine for production again.";
 
+    private static readonly Role[] Reporters =
+    [
+        Role.Engineer,
+        Role.Operator,
+        Role.Inspector,
+        Role.QualityManager,
+    ];
+
     private const string TestSource = "ISO 25239-5:2020 4.4.2; NASA-STD-5006A GWR 15";
 
     /// <summary>
@@ -44,18 +52,20 @@ public sealed partial class Machine
                 "Choose what happened.",
                 nameof(MachineEvent.Kind)
             );
-        if (kind != MachineEventKind.Doubt)
+        if (!MayReport(actor, kind))
         {
-            checks.Role(
-                actor,
-                Role.Engineer,
-                Role.Operator,
-                Role.Inspector,
-                Role.QualityManager
-            );
+            checks.Role(actor, Reporters);
         }
 
         return Add(checks, kind, on, text, fileSha256, null, actor, at);
+    }
+
+    /// <summary>Whether a person may report such an event; anyone may state a doubt (ISO 25239-5:2020 4.4.1).</summary>
+    public static bool MayReport(Actor actor, MachineEventKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        return kind == MachineEventKind.Doubt
+            || (kind < MachineEventKind.TestWeld && actor.HasAny(Reporters));
     }
 
     /// <summary>Records a test weld; after one that was not satisfactory the count begins anew.</summary>
@@ -114,7 +124,7 @@ public sealed partial class Machine
                 fileSha256 is not null,
                 "file",
                 "Hand in the record of the examination; the test welds are documented.",
-                nameof(MachineEvent.FileSha256),
+                "File",
                 TestSource
             );
         var weld = checks.AllHold

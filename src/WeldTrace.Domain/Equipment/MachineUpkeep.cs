@@ -89,7 +89,7 @@ public sealed partial class Machine
         ArgumentNullException.ThrowIfNull(actor);
         var last = Services?.LastOrDefault(s => s.Item == item);
         var checks = new Checks()
-            .Role(actor, Role.Engineer, Role.Operator, Role.Inspector, Role.QualityManager)
+            .Role(actor, Reporters)
             .That(
                 Plan?.Any(i => i.Name == item) is true,
                 "item",

@@ -31,4 +31,19 @@ public static class MachineWords
             MachineEventKind.Reopened => "opened again",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown event."),
         };
+
+    /// <summary>The words for how an item of the maintenance plan stands.</summary>
+    public static string Of(MaintenanceStanding standing) =>
+        standing switch
+        {
+            MaintenanceStanding.Done => "done",
+            MaintenanceStanding.Soon => "due soon",
+            MaintenanceStanding.Overdue => "overdue",
+            MaintenanceStanding.Locking => "overdue, locks the machine",
+            _ => throw new ArgumentOutOfRangeException(
+                nameof(standing),
+                standing,
+                "Unknown standing."
+            ),
+        };
 }

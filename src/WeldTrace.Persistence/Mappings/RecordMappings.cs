@@ -102,6 +102,10 @@ internal sealed class MachineMapping : IEntityTypeConfiguration<Machine>
         builder.IsRecord("machines");
         builder.Property(m => m.Name).HasMaxLength(Machine.LongestText);
         builder.Property(m => m.LogColumns).IsJson();
+        builder.Property(m => m.Capability).IsJson();
+        builder.Property(m => m.Events).IsJson();
+        builder.Property(m => m.Plan).IsJson();
+        builder.Property(m => m.Services).IsJson();
         builder.HasIndex(m => m.Name).IsUnique();
     }
 }

@@ -1,3 +1,4 @@
+using WeldTrace.Web.Acts;
 using WeldTrace.Web.Features.Attachments;
 using WeldTrace.Web.Features.Certificates;
 using WeldTrace.Web.Features.Designs;
@@ -24,6 +25,7 @@ public static class Registration
 {
     public static IServiceCollection AddFeatures(this IServiceCollection services) =>
         services
+            .AddScoped<ActDesk>()
             .AddScoped<SignInHandler>()
             .AddScoped<FirstRunHandler>()
             .AddScoped<WorkReader>()

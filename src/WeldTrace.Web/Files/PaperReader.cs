@@ -9,6 +9,12 @@ public static class PaperReader
 {
     public const long MostBytes = 20L * 1024 * 1024;
 
+    /// <summary>Largest request that a form with a paper may send.</summary>
+    public const long MostRequestBytes = MostBytes + (1024 * 1024);
+
+    /// <summary>What a browser offers to choose.</summary>
+    public const string Accept = "application/pdf,image/jpeg,image/png";
+
     public const string Hint = "PDF, JPEG or PNG, up to 20 MB; kept unchanged.";
 
     private static readonly (byte[] Start, string MediaType)[] Known =

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
@@ -75,6 +76,25 @@ public static class DomainMarks
             ToolState.Held => Mark.Held,
             ToolState.Retired => Mark.Ended,
             _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(MachineState state) =>
+        state switch
+        {
+            MachineState.InUse => Mark.Ready,
+            MachineState.NeedsReproducibilityTest => Mark.Trial,
+            MachineState.Locked => Mark.Held,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(MaintenanceStanding standing) =>
+        standing switch
+        {
+            MaintenanceStanding.Done => Mark.Passed,
+            MaintenanceStanding.Soon => Mark.Ready,
+            MaintenanceStanding.Overdue => Mark.Warning,
+            MaintenanceStanding.Locking => Mark.Held,
+            _ => throw new ArgumentOutOfRangeException(nameof(standing), standing, null),
         };
 
     public static Mark Of(WeldRunState state) =>

@@ -80,6 +80,10 @@ public sealed class Entries
         return typed ?? default;
     }
 
+    /// <summary>A day as a date field takes it.</summary>
+    public static string? Show(DateOnly? day) =>
+        day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
     private void Refuse(string? text, string how, string what, string field) =>
         _refusals.Add(
             new Refusal(

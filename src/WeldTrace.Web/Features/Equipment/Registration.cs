@@ -1,6 +1,10 @@
+using WeldTrace.Web.Features.Equipment.Describe;
 using WeldTrace.Web.Features.Equipment.Machines;
+using WeldTrace.Web.Features.Equipment.Maintain;
 using WeldTrace.Web.Features.Equipment.NewMachine;
+using WeldTrace.Web.Features.Equipment.ReportEvent;
 using WeldTrace.Web.Features.Equipment.ShowMachine;
+using WeldTrace.Web.Features.Equipment.TestWelds;
 
 namespace WeldTrace.Web.Features.Equipment;
 
@@ -10,5 +14,10 @@ public static class Registration
         services
             .AddScoped<MachineListReader>()
             .AddScoped<NewMachineHandler>()
+            .AddScoped<DescribeMachineHandler>()
+            .AddScoped<ReportMachineHandler>()
+            .AddScoped<RecordTestWeldHandler>()
+            .AddScoped<ReleaseMachineHandler>()
+            .AddScoped<MaintainMachineHandler>()
             .AddScoped<MachineReader>();
 }

@@ -1,6 +1,4 @@
-using System.Globalization;
 using WeldTrace.Domain.Certification;
-using WeldTrace.Domain.Records;
 using WeldTrace.Web.Components.Forms;
 
 namespace WeldTrace.Web.Features.Certificates.Issue;
@@ -93,8 +91,4 @@ public sealed class IssueCertificateForm
             Sector ?? "",
             entries.Day(VisionTestedOn, "the day of the test of vision", nameof(VisionTestedOn))
         );
-
-    /// <summary>A day as a date field takes it.</summary>
-    public static string? Show(DateOnly? day) =>
-        day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

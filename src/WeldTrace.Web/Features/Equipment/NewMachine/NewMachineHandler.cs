@@ -2,12 +2,15 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
+using WeldTrace.Web.Components.Forms;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Equipment.NewMachine;
 
-/// <summary>Enters a machine.</summary>
+/// <summary>Enters a machine with what it can hold.</summary>
 public sealed class NewMachineHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
+    SiteDay day,
     TimeProvider clock
 )
 {
@@ -18,6 +21,13 @@ public sealed class NewMachineHandler(
     )
     {
         ArgumentNullException.ThrowIfNull(form);
+        var entries = new Entries();
+        var capability = form.Read(entries);
+        if (entries.Refusals.Count > 0)
+        {
+            return entries.Refusals.ToList();
+        }
+
         var machine = Machine.Enter(
             form.Name ?? "",
             form.Description ?? "",
@@ -30,6 +40,18 @@ public sealed class NewMachineHandler(
             return machine;
         }
 
+        var described = Describe(
+            machine.Value,
+            form,
+            capability,
+            await day.TodayAsync(cancellation),
+            actor
+        );
+        if (!described.IsAccepted)
+        {
+            return described.Refusals.ToList();
+        }
+
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         db.Add(machine.Value);
         var saved = await db.SaveAsync(cancellation);
@@ -38,5 +60,30 @@ public sealed class NewMachineHandler(
             : saved
                 .Refusals.Select(r => r.Code == "exists" ? r with { Field = nameof(form.Name) } : r)
                 .ToList();
+    }
+
+    private Outcome Describe(
+        Machine machine,
+        NewMachineForm form,
+        MachineCapability capability,
+        DateOnly today,
+        Actor actor
+    )
+    {
+        var at = clock.GetUtcNow();
+        var described = capability.IsEmpty
+            ? Outcome.Accepted
+            : machine.DescribeCapability(capability, actor, at);
+        return described.IsAccepted && form.IsNewlyInstalled
+            ? machine.Report(
+                MachineEventKind.Installed,
+                today,
+                "Newly installed.",
+                null,
+                today,
+                actor,
+                at
+            )
+            : described;
     }
 }
