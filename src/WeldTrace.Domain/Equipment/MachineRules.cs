@@ -57,10 +57,10 @@ public static class MachineRules
 
     private static string? Beyond(Machine machine, ProcedureContent? procedure)
     {
-        var beyond =
-            procedure is null
-                ? []
-                : (machine.Capability?.Against(procedure.Windows) ?? []).ToList();
+        var beyond = (procedure?.Windows ?? [])
+            .Select(w => machine.Capability?.Against(w))
+            .OfType<string>()
+            .ToList();
         return beyond.Count == 0
             ? null
             : $"{machine.Name} can't hold the procedure: {string.Join(" ", beyond)} Take another machine or revise the window.";

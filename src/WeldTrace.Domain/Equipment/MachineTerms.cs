@@ -108,24 +108,22 @@ public sealed record MachineCapability(
     /// <summary>Whether nothing is stated.</summary>
     public bool IsEmpty => this == new MachineCapability(null, null, null, null);
 
-    /// <summary>One sentence for each window that reaches beyond what the machine can hold; none when all lie within.</summary>
-    /// <param name="windows">Windows of a procedure.</param>
-    public IEnumerable<string> Against(IEnumerable<ParameterWindow> windows)
+    /// <summary>Why the machine can't hold a window, in a sentence; null when it can, or when nobody has stated the largest value.</summary>
+    /// <param name="window">Window of a procedure.</param>
+    public string? Against(ParameterWindow window)
     {
-        ArgumentNullException.ThrowIfNull(windows);
-        foreach (var window in windows)
+        ArgumentNullException.ThrowIfNull(window);
+        if (LargestSi(window.Parameter) is not { } largest)
         {
-            if (LargestSi(window.Parameter) is { } largest)
-            {
-                var shown = ParameterUnits.FromSi(window.Parameter, largest, window.Unit);
-                if ((double)window.Upper > shown * (1 + Tolerance))
-                {
-                    yield return FormattableString.Invariant(
-                        $"{ParameterNames.Of(window.Parameter)} may go up to {window.Upper} {window.Unit}; the machine reaches {shown:0.###} {window.Unit}."
-                    );
-                }
-            }
+            return null;
         }
+
+        var shown = ParameterUnits.FromSi(window.Parameter, largest, window.Unit);
+        return (double)window.Upper <= shown * (1 + Tolerance)
+            ? null
+            : FormattableString.Invariant(
+                $"{ParameterNames.Of(window.Parameter)} may go up to {window.Upper} {window.Unit}; the machine reaches {shown:0.###} {window.Unit}."
+            );
     }
 
     private double? LargestSi(WeldParameter parameter) =>

@@ -226,6 +226,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
+                    b.Property<string>("Capability")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("capability");
+
                     b.Property<string>("ControlMode")
                         .IsRequired()
                         .HasColumnType("text")
@@ -235,6 +239,10 @@ namespace WeldTrace.Persistence.Migrations
                         .IsRequired()
                         .HasColumnType("text")
                         .HasColumnName("description");
+
+                    b.Property<string>("Events")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("events");
 
                     b.Property<string>("LogColumns")
                         .IsRequired()
@@ -246,6 +254,14 @@ namespace WeldTrace.Persistence.Migrations
                         .HasMaxLength(80)
                         .HasColumnType("character varying(80)")
                         .HasColumnName("name");
+
+                    b.Property<string>("Plan")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("plan");
+
+                    b.Property<string>("Services")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("services");
 
                     b.Property<int>("Version")
                         .IsConcurrencyToken()

@@ -43,10 +43,13 @@ public sealed record PostedAct<T>(
 
     /// <summary>Password of whoever signs.</summary>
     public string? Password { get; init; }
+}
 
+public static class PostedAct
+{
     /// <summary>An act that looks at nothing but its record.</summary>
-    public static PostedAct<T> Of(Guid id, Func<ActMoment<T>, Outcome> act) =>
-        new(id, (moment, _) => Task.FromResult(act(moment)));
+    public static PostedAct<T> On<T>(Guid id, Func<ActMoment<T>, Outcome> act)
+        where T : Record => new(id, (moment, _) => Task.FromResult(act(moment)));
 }
 
 /// <summary>Does acts on records: takes in a paper, proves who signs, asks the domain, and saves all of it or nothing.</summary>

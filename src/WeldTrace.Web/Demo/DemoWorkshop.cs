@@ -26,15 +26,7 @@ internal sealed record DemoWorkshop(
         CancellationToken cancellation
     )
     {
-        var machine = Machine
-            .Enter(
-                "Gantry 1",
-                "Gantry welder with rotary table, serial 0417",
-                "force control",
-                cast.Engineer,
-                clock.AfterMinutes(5)
-            )
-            .Must();
+        var machine = DemoMachines.Gantry(cast, clock);
         var drawing = ToolDesign
             .Enter("TD-15", 1, DemoDesigns.Tool, cast.Engineer, clock.AfterMinutes(15))
             .Must();
@@ -70,7 +62,7 @@ internal sealed record DemoWorkshop(
                 )
                 .Must(),
         ];
-        db.AddRange([machine, drawing, .. tools, .. lots]);
+        db.AddRange([machine, DemoMachines.Bench(cast, clock), drawing, .. tools, .. lots]);
         await db.SaveForDemoAsync(cancellation);
         var procedure = await WriteProcedureAsync(db, drawing, cast, clock, cancellation);
         var design = VesselDesign

@@ -20,6 +20,12 @@ public static class SamplePeople
 
     public static Actor QualityManager { get; } = Make(7, "Gil Navarro", Role.QualityManager);
 
+    /// <summary>A person as entered in the records, with an identity of their own.</summary>
+    public static Person Entered(string name, params IReadOnlyList<Role> roles) =>
+        Accept.Value(
+            Person.Enter(name, name.ToLowerInvariant().Replace(' ', '.'), roles, null, SampleTime.Start)
+        );
+
     private static Actor Make(byte number, string name, Role role) =>
         new(new Guid(number, 0, 0x7000, 0x80, 0, 0, 0, 0, 0, 0, number), name, [role]);
 }

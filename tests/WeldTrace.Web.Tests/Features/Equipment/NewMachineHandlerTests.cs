@@ -14,25 +14,25 @@ public sealed class NewMachineHandlerTests(PostgresServerFixture server)
     [Fact]
     public async Task HandleAsync_Complete_EntersMachineWithLedgerEntry()
     {
-        await using var database = await SiteDatabase.CreateAsync(server);
+        await using var site = await WorkingSite.OpenAsync(server);
 
-        var machine = await EnterAsync(database, "Gantry 2", SamplePeople.Engineer);
+        var machine = await EnterAsync(site, "Gantry 2", SamplePeople.Engineer);
 
         Assert.True(machine.IsAccepted);
         var id = machine.Value.Id;
         Assert.Equal(
             1,
-            await database.ReadAsync(db => db.LedgerEntries.CountAsync(e => e.RecordId == id))
+            await site.Database.ReadAsync(db => db.LedgerEntries.CountAsync(e => e.RecordId == id))
         );
     }
 
     [Fact]
     public async Task HandleAsync_NameTaken_NamesTheField()
     {
-        await using var database = await SiteDatabase.CreateAsync(server);
-        await database.AddAsync(SampleMachines.Entered("Gantry 2"));
+        await using var site = await WorkingSite.OpenAsync(server);
+        await site.Database.AddAsync(SampleMachines.Entered("Gantry 2"));
 
-        var machine = await EnterAsync(database, "Gantry 2", SamplePeople.Engineer);
+        var machine = await EnterAsync(site, "Gantry 2", SamplePeople.Engineer);
 
         Assert.Equal(nameof(NewMachineForm.Name), Assert.Single(machine.Refusals).Field);
     }
@@ -40,19 +40,37 @@ public sealed class NewMachineHandlerTests(PostgresServerFixture server)
     [Fact]
     public async Task HandleAsync_Operator_Refused()
     {
-        await using var database = await SiteDatabase.CreateAsync(server);
+        await using var site = await WorkingSite.OpenAsync(server);
 
-        var machine = await EnterAsync(database, "Gantry 2", SamplePeople.Operator);
+        var machine = await EnterAsync(site, "Gantry 2", SamplePeople.Operator);
 
         Assert.Equal("role", Assert.Single(machine.Refusals).Code);
-        Assert.Equal(0, await database.ReadAsync(db => db.Machines.CountAsync()));
+        Assert.Equal(0, await site.Database.ReadAsync(db => db.Machines.CountAsync()));
+    }
+
+    [Fact]
+    public async Task HandleAsync_NewlyInstalled_StatesItsCapabilityAndNeedsTestWelds()
+    {
+        await using var site = await WorkingSite.OpenAsync(server);
+
+        var machine = await EnterAsync(
+            site,
+            "Gantry 3",
+            SamplePeople.QualityManager,
+            form => (form.IsNewlyInstalled, form.Force) = (true, "60")
+        );
+
+        var entered = await site.ReadAsync<Machine>(Accept.Value(machine).Id);
+        Assert.Equal(MachineState.NeedsReproducibilityTest, entered.Standing.State);
+        Assert.Equal(60, entered.Capability!.Force!.Value.Kilonewtons, 9);
+        Assert.Empty(await site.LedgerProblemsAsync());
     }
 
     [Fact]
     public async Task ReadAsync_NameWithWildcard_MeansItself()
     {
-        await using var database = await SiteDatabase.CreateAsync(server);
-        await database.AddAsync(
+        await using var site = await WorkingSite.OpenAsync(server);
+        await site.Database.AddAsync(
             SampleMachines.Entered("Gantry 50%"),
             SampleMachines.Entered("Gantry 500")
         );
@@ -61,7 +79,7 @@ public sealed class NewMachineHandlerTests(PostgresServerFixture server)
             MachineListReader.SortKeys
         );
 
-        var (page, total) = await new MachineListReader(database).ReadAsync(
+        var (page, total) = await new MachineListReader(site.Database).ReadAsync(
             query,
             CancellationToken.None
         );
@@ -70,18 +88,23 @@ public sealed class NewMachineHandlerTests(PostgresServerFixture server)
     }
 
     private static Task<Outcome<Machine>> EnterAsync(
-        SiteDatabase database,
+        WorkingSite site,
         string name,
-        Actor actor
-    ) =>
-        new NewMachineHandler(database, TimeProvider.System).HandleAsync(
-            new NewMachineForm
-            {
-                Name = name,
-                Description = "serial 4471",
-                ControlMode = "force",
-            },
+        Actor actor,
+        Action<NewMachineForm>? edit = null
+    )
+    {
+        var form = new NewMachineForm
+        {
+            Name = name,
+            Description = "serial 4471",
+            ControlMode = "force",
+        };
+        edit?.Invoke(form);
+        return new NewMachineHandler(site.Database, site.Day, site.Clock).HandleAsync(
+            form,
             actor,
             CancellationToken.None
         );
+    }
 }

@@ -1,8 +1,10 @@
 using System.Text;
 using Microsoft.AspNetCore.Http;
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
+using WeldTrace.Engineering.Quantities;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Procedures.Write;
@@ -39,6 +41,30 @@ public sealed class WriteProcedureHandlerTests(PostgresServerFixture server)
         Assert.Equal(
             1,
             await database.ReadAsync(db => db.LedgerEntries.CountAsync(e => e.RecordId == kept.Id))
+        );
+    }
+
+    [Fact]
+    public async Task HandleAsync_WindowBeyondTheNamedMachine_NamesTheWindow()
+    {
+        await using var database = await SiteDatabase.CreateAsync(server);
+        var (tool, machine) = (SampleTools.Design(), SampleMachines.Entered());
+        Accept.All(
+            machine.DescribeCapability(
+                new MachineCapability(RotationSpeed.FromRevolutionsPerMinute(100), null, null, null),
+                SamplePeople.Engineer,
+                SampleTime.Start
+            )
+        );
+        await database.AddAsync(tool, machine);
+        var form = Form(tool.Id);
+        form.Details.Machine = machine.Id.ToString("D");
+
+        var written = await WriteAsync(database, form);
+
+        Assert.Equal(
+            ("capability", "Windows[0].Upper"),
+            (Assert.Single(written.Refusals).Code, written.Refusals[0].Field)
         );
     }
 

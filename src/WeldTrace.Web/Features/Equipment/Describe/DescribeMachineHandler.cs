@@ -19,7 +19,7 @@ public sealed class DescribeMachineHandler(ActDesk desk)
         var entries = new Entries();
         var capability = form.Read(entries);
         return desk.DoAsync(
-            PostedAct<Machine>.Of(
+            PostedAct.On<Machine>(
                 id,
                 m => m.Record.DescribeCapability(capability, actor, m.At)
             ) with

@@ -57,7 +57,7 @@ public sealed partial class MaintainMachine
         Done ??= new() { On = _today };
         Plan ??= new() { From = _today };
         Drop ??= new();
-        _machine = await Reader.FindMachineAsync(Id, Http.RequestAborted);
+        _machine = Http.Found(await Reader.FindMachineAsync(Id, Http.RequestAborted));
     }
 
     private async Task RecordAsync()

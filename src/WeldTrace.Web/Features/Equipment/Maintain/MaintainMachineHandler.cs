@@ -58,7 +58,7 @@ public sealed class MaintainMachineHandler(ActDesk desk)
             entries.Day(form.From, "the day from which it counts", nameof(form.From))
         );
         return desk.DoAsync(
-            PostedAct<Machine>.Of(id, m => m.Record.PlanMaintenance(item, actor, m.At)) with
+            PostedAct.On<Machine>(id, m => m.Record.PlanMaintenance(item, actor, m.At)) with
             {
                 Unread = entries.Refusals,
             },
@@ -76,7 +76,7 @@ public sealed class MaintainMachineHandler(ActDesk desk)
     {
         ArgumentNullException.ThrowIfNull(form);
         return desk.DoAsync(
-            PostedAct<Machine>.Of(
+            PostedAct.On<Machine>(
                 id,
                 m => m.Record.DropMaintenance(form.Item ?? "", form.Reason ?? "", actor, m.At)
             ),
@@ -96,7 +96,7 @@ public sealed class MaintainMachineHandler(ActDesk desk)
         var entries = new Entries();
         var on = entries.Day(form.On, "the day of the service", nameof(form.On));
         return desk.DoAsync(
-            PostedAct<Machine>.Of(
+            PostedAct.On<Machine>(
                 id,
                 m =>
                     m.Record.RecordService(

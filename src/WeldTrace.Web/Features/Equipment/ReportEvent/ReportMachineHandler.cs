@@ -31,7 +31,7 @@ public sealed class ReportMachineHandler(ActDesk desk)
         var kind = entries.Choice<MachineEventKind>(form.Kind, "What happened", nameof(form.Kind));
         var on = entries.Day(form.On, "the day", nameof(form.On));
         return desk.DoAsync(
-            PostedAct<Machine>.Of(
+            PostedAct.On<Machine>(
                 id,
                 m =>
                     m.Record.Report(

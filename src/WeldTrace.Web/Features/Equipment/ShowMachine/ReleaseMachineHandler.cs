@@ -34,7 +34,7 @@ public sealed class ReleaseMachineHandler(ActDesk desk)
         return act is null
             ? Outcome.Refused("meaning", "Open the machine's page again, then sign.")
             : await desk.DoAsync(
-                PostedAct<Machine>.Of(id, act) with
+                PostedAct.On<Machine>(id, act) with
                 {
                     Meaning = form.Meaning,
                     Password = form.Password,

@@ -53,11 +53,22 @@ public sealed partial class ShowMachine
 
     private bool MayReopen => !MayClear && Machine.Standing.HasTestWelds;
 
-    /// <summary>Why it doesn't weld, in the words of the gate.</summary>
-    private string? Why =>
-        MachineRules.ForWelding(Machine, null, _today) is { Standing: RuleStanding.Forbids } verdict
-            ? verdict.Reason
-            : null;
+    private bool NeedsTestWelds =>
+        Machine.Standing is
+        { State: MachineState.NeedsReproducibilityTest, HasTestWelds: false };
+
+    /// <summary>Why it doesn't weld, or won't soon, in the words of the gate.</summary>
+    private string? Why
+    {
+        get
+        {
+            var verdict = MachineRules.ForWelding(Machine, null, _today);
+            var isOverdue = Machine.Maintenance.Any(d =>
+                d.On(_today) == MaintenanceStanding.Overdue
+            );
+            return verdict.Standing == RuleStanding.Forbids || isOverdue ? verdict.Reason : null;
+        }
+    }
 
     protected override async Task OnInitializedAsync()
     {
@@ -65,7 +76,7 @@ public sealed partial class ShowMachine
         _site = await Sites.GetAsync(Http.RequestAborted);
         _today = await Day.TodayAsync(Http.RequestAborted);
         _actor = await CurrentActor.GetAsync(Http.RequestAborted);
-        _view = await Reader.FindAsync(Id, Http.RequestAborted);
+        _view = Http.Found(await Reader.FindAsync(Id, Http.RequestAborted));
     }
 
     private async Task ReleaseAsync()

@@ -75,7 +75,11 @@ public sealed class MoveProcedureHandler(
             var tool = await db
                 .ToolDesigns.AsNoTracking()
                 .SingleOrDefaultAsync(d => d.Id == revision.Content.ToolDesignId, cancellation);
-            var misfits = ProcedureFit.Check(revision.Content, tool);
+            var machineId = revision.Content.DetailsOrNone.Machine?.Id;
+            var machine = await db
+                .Machines.AsNoTracking()
+                .SingleOrDefaultAsync(m => m.Id == machineId, cancellation);
+            var misfits = ProcedureFit.Check(revision.Content, tool, machine);
             return misfits.Count > 0 ? Outcome.From(misfits) : revision.PutOnTrial(actor, at);
         }
 

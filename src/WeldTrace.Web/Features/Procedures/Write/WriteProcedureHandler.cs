@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
@@ -58,8 +59,8 @@ public sealed class WriteProcedureHandler(
             return new Refusal("procedure", "There is no such procedure revision.");
         }
 
-        var (content, tool, refusals) = await ReadAsync(db, form, revision, cancellation);
-        refusals.AddRange(content is null ? [] : ProcedureFit.Check(content, tool));
+        var (content, tool, machine, refusals) = await ReadAsync(db, form, revision, cancellation);
+        refusals.AddRange(content is null ? [] : ProcedureFit.Check(content, tool, machine));
         if (content is null || refusals.Count > 0)
         {
             return AtFields(form, refusals);
@@ -83,7 +84,12 @@ public sealed class WriteProcedureHandler(
         return saved.IsAccepted ? written : saved.Refusals.ToList();
     }
 
-    private static async Task<(ProcedureContent?, ToolDesign?, List<Refusal>)> ReadAsync(
+    private static async Task<(
+        ProcedureContent?,
+        ToolDesign?,
+        Machine?,
+        List<Refusal>
+    )> ReadAsync(
         WeldTraceDbContext db,
         WriteProcedureForm form,
         ProcedureRevision? revision,
@@ -107,13 +113,14 @@ public sealed class WriteProcedureHandler(
         var tool = await db
             .ToolDesigns.AsNoTracking()
             .SingleOrDefaultAsync(d => d.Id == form.ToolDesignId, cancellation);
+        var machine = await db
+            .Machines.AsNoTracking()
+            .SingleOrDefaultAsync(m => m.Id == machineId, cancellation);
         var (content, refusals) = TypedProcedure.Read(
             form,
             tool,
             new NamedByDetails(
-                await db
-                    .Machines.AsNoTracking()
-                    .SingleOrDefaultAsync(m => m.Id == machineId, cancellation),
+                machine,
                 await db
                     .Instruments.AsNoTracking()
                     .Where(i => form.Details.Instruments.Contains(i.Id))
@@ -122,7 +129,7 @@ public sealed class WriteProcedureHandler(
                 file is null ? kept : new JointSketch(file.Sha256, file.MediaType)
             )
         );
-        return (content, tool, [.. wrong, .. refusals]);
+        return (content, tool, machine, [.. wrong, .. refusals]);
     }
 
     private static Outcome<ProcedureRevision> Edit(
