@@ -12,7 +12,7 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Persistence.Migrations
 {
     [DbContext(typeof(WeldTraceDbContext))]
-    [Migration("20261126084623_Machines")]
+    [Migration("20261126085814_Machines")]
     partial class Machines
     {
         /// <inheritdoc />
@@ -367,6 +367,68 @@ namespace WeldTrace.Persistence.Migrations
                         .HasDatabaseName("ix_findings_vessel_id");
 
                     b.ToTable("findings", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Limits.LimitTable", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("ChangeReason")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)")
+                        .HasColumnName("change_reason");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)")
+                        .HasColumnName("code");
+
+                    b.Property<string>("Covers")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("covers");
+
+                    b.Property<int>("Edition")
+                        .HasColumnType("integer")
+                        .HasColumnName("edition");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("OwnCheck")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("own_check");
+
+                    b.Property<Guid?>("SupersededById")
+                        .HasColumnType("uuid")
+                        .HasColumnName("superseded_by_id");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("text");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id")
+                        .HasName("pk_limit_tables");
+
+                    b.HasIndex("Code", "Edition")
+                        .IsUnique()
+                        .HasDatabaseName("ix_limit_tables_code_edition");
+
+                    b.ToTable("limit_tables", (string)null);
                 });
 
             modelBuilder.Entity("WeldTrace.Domain.Material.MaterialLot", b =>

@@ -14,45 +14,41 @@ namespace WeldTrace.Persistence.Migrations
                 name: "capability",
                 table: "machines",
                 type: "jsonb",
-                nullable: true);
+                nullable: true
+            );
 
             migrationBuilder.AddColumn<string>(
                 name: "events",
                 table: "machines",
                 type: "jsonb",
-                nullable: true);
+                nullable: true
+            );
 
             migrationBuilder.AddColumn<string>(
                 name: "plan",
                 table: "machines",
                 type: "jsonb",
-                nullable: true);
+                nullable: true
+            );
 
             migrationBuilder.AddColumn<string>(
                 name: "services",
                 table: "machines",
                 type: "jsonb",
-                nullable: true);
+                nullable: true
+            );
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropColumn(
-                name: "capability",
-                table: "machines");
+            migrationBuilder.DropColumn(name: "capability", table: "machines");
 
-            migrationBuilder.DropColumn(
-                name: "events",
-                table: "machines");
+            migrationBuilder.DropColumn(name: "events", table: "machines");
 
-            migrationBuilder.DropColumn(
-                name: "plan",
-                table: "machines");
+            migrationBuilder.DropColumn(name: "plan", table: "machines");
 
-            migrationBuilder.DropColumn(
-                name: "services",
-                table: "machines");
+            migrationBuilder.DropColumn(name: "services", table: "machines");
         }
     }
 }
