@@ -98,11 +98,7 @@ public sealed partial class Machine : Record
     }
 
     /// <summary>States the largest values that the machine can hold.</summary>
-    public Outcome DescribeCapability(
-        MachineCapability capability,
-        Actor actor,
-        DateTimeOffset at
-    )
+    public Outcome DescribeCapability(MachineCapability capability, Actor actor, DateTimeOffset at)
     {
         ArgumentNullException.ThrowIfNull(capability);
         double?[] values =

@@ -183,12 +183,7 @@ public sealed partial class Machine
                 "The day lies in the future; check it.",
                 nameof(MachineEvent.On)
             )
-            .Text(
-                text,
-                LongestAccount,
-                "Say what was seen or done",
-                nameof(MachineEvent.Text)
-            );
+            .Text(text, LongestAccount, "Say what was seen or done", nameof(MachineEvent.Text));
 
     private Outcome Add(
         Checks checks,
@@ -205,8 +200,7 @@ public sealed partial class Machine
         return Do(
             checks,
             () =>
-                Events =
-                [
+                Events = [
                     .. Events ?? [],
                     new(
                         kind,

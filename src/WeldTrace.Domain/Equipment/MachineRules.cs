@@ -6,8 +6,7 @@ namespace WeldTrace.Domain.Equipment;
 /// <summary>Floor rule F5, the machine's part: it is in use, serviced, and can hold the windows of the procedure.</summary>
 public static class MachineRules
 {
-    private const string Source =
-        "ISO 25239-5:2020 4.4.1-4.4.3; NASA-STD-5006A GWR 13-15, 21, 22";
+    private const string Source = "ISO 25239-5:2020 4.4.1-4.4.3; NASA-STD-5006A GWR 13-15, 21, 22";
 
     /// <summary>Judges the rule.</summary>
     /// <param name="machine">Machine chosen; null when none is.</param>

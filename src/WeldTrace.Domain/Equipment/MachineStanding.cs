@@ -61,8 +61,7 @@ public sealed record MachineStanding(
             }
         }
 
-        return
-            locked is not null ? new(MachineState.Locked, locked, welds)
+        return locked is not null ? new(MachineState.Locked, locked, welds)
             : untested is not null ? new(MachineState.NeedsReproducibilityTest, untested, welds)
             : new(MachineState.InUse, null, 0);
     }

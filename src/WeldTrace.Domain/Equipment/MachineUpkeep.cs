@@ -118,8 +118,7 @@ public sealed partial class Machine
         return Do(
             checks,
             () =>
-                Services =
-                [
+                Services = [
                     .. Services ?? [],
                     new(item, on, doneBy.Trim(), text.Trim(), fileSha256, actor.PrintedName),
                 ],

@@ -26,10 +26,7 @@ public sealed record ActMoment<T>(
 /// <summary>An act on one record, as a form sent it.</summary>
 /// <param name="Id">Record.</param>
 /// <param name="Do">The act of the domain.</param>
-public sealed record PostedAct<T>(
-    Guid Id,
-    Func<ActMoment<T>, CancellationToken, Task<Outcome>> Do
-)
+public sealed record PostedAct<T>(Guid Id, Func<ActMoment<T>, CancellationToken, Task<Outcome>> Do)
     where T : Record
 {
     /// <summary>What could not be read from the form.</summary>
@@ -72,12 +69,7 @@ public sealed class ActDesk(
     {
         ArgumentNullException.ThrowIfNull(act);
         var refusals = act.Unread.ToList();
-        var file = await PaperReader.ReadOptionalAsync(
-            act.File,
-            FileField,
-            refusals,
-            cancellation
-        );
+        var file = await PaperReader.ReadOptionalAsync(act.File, FileField, refusals, cancellation);
         if (refusals.Count > 0)
         {
             return Outcome.From(refusals);

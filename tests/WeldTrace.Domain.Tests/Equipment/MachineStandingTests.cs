@@ -161,7 +161,12 @@ public sealed class MachineStandingTests
         Assert.Equal(MachineState.Locked, machine.Standing.State);
 
         Accept.All(
-            machine.Clear("Belt was loose; tightened.", Today, SamplePeople.Engineer, SampleTime.Start)
+            machine.Clear(
+                "Belt was loose; tightened.",
+                Today,
+                SamplePeople.Engineer,
+                SampleTime.Start
+            )
         );
 
         Assert.Equal(MachineState.NeedsReproducibilityTest, machine.Standing.State);
@@ -205,10 +210,7 @@ public sealed class MachineStandingTests
 
     [Fact]
     public void RecordTestWeld_MachineInUse_Refused() =>
-        Assert.Contains(
-            Weld(SampleMachines.Entered(), true)[0].Refusals,
-            r => r.Code == "state"
-        );
+        Assert.Contains(Weld(SampleMachines.Entered(), true)[0].Refusals, r => r.Code == "state");
 
     private static Machine Moved()
     {

@@ -23,7 +23,13 @@ public static class SamplePeople
     /// <summary>A person as entered in the records, with an identity of their own.</summary>
     public static Person Entered(string name, params IReadOnlyList<Role> roles) =>
         Accept.Value(
-            Person.Enter(name, name.ToLowerInvariant().Replace(' ', '.'), roles, null, SampleTime.Start)
+            Person.Enter(
+                name,
+                name.ToLowerInvariant().Replace(' ', '.'),
+                roles,
+                null,
+                SampleTime.Start
+            )
         );
 
     private static Actor Make(byte number, string name, Role role) =>

@@ -107,9 +107,7 @@ internal sealed class WorkingSite : IAsyncDisposable
 
     /// <summary>What the whole ledger's check complains of; empty when rows and entries agree.</summary>
     public async Task<IReadOnlyList<string>> LedgerProblemsAsync() =>
-        (
-            await Database.ReadAsync(db => db.CheckLedgerAsync(CancellationToken.None))
-        ).Problems;
+        (await Database.ReadAsync(db => db.CheckLedgerAsync(CancellationToken.None))).Problems;
 
     /// <summary>A small file as a browser hands it in.</summary>
     public static IFormFile Paper(string text = "%PDF-1.7 a report", string name = "report.pdf")

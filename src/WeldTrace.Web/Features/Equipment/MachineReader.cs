@@ -21,9 +21,7 @@ public sealed class MachineReader(IDbContextFactory<WeldTraceDbContext> contexts
     public async Task<Machine?> FindMachineAsync(Guid id, CancellationToken cancellation)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db
-            .Machines.AsNoTracking()
-            .SingleOrDefaultAsync(m => m.Id == id, cancellation);
+        return await db.Machines.AsNoTracking().SingleOrDefaultAsync(m => m.Id == id, cancellation);
     }
 
     /// <summary>The machine with what belongs to it; null when there is none.</summary>

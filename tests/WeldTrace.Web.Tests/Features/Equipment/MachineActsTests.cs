@@ -106,10 +106,7 @@ public sealed class MachineActsTests(PostgresServerFixture server)
             (await site.ReadAsync<Machine>(machine)).StateOn(site.Today)
         );
         var signature = await site.Database.ReadAsync(db => db.Signatures.SingleAsync());
-        Assert.Equal(
-            (machine, Machine.ReopenMeaning),
-            (signature.SignedId, signature.Meaning)
-        );
+        Assert.Equal((machine, Machine.ReopenMeaning), (signature.SignedId, signature.Meaning));
         Assert.Empty(await site.LedgerProblemsAsync());
     }
 
@@ -190,7 +187,9 @@ public sealed class MachineActsTests(PostgresServerFixture server)
             GraceDays = "5",
             From = site.Today,
         };
-        Accept.All(await handler.PlanAsync(machine, plan, SamplePeople.Engineer, CancellationToken.None));
+        Accept.All(
+            await handler.PlanAsync(machine, plan, SamplePeople.Engineer, CancellationToken.None)
+        );
         var service = new RecordServiceForm
         {
             Item = "guides",
@@ -199,7 +198,14 @@ public sealed class MachineActsTests(PostgresServerFixture server)
             Text = "Cleaned",
             File = WorkingSite.Paper(),
         };
-        Accept.All(await handler.RecordAsync(machine, service, SamplePeople.Operator, CancellationToken.None));
+        Accept.All(
+            await handler.RecordAsync(
+                machine,
+                service,
+                SamplePeople.Operator,
+                CancellationToken.None
+            )
+        );
 
         var due = Assert.Single((await site.ReadAsync<Machine>(machine)).Maintenance);
         Assert.Equal(site.Today.AddDays(30), due.DueOn);

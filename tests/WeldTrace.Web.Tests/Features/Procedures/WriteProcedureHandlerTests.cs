@@ -51,7 +51,12 @@ public sealed class WriteProcedureHandlerTests(PostgresServerFixture server)
         var (tool, machine) = (SampleTools.Design(), SampleMachines.Entered());
         Accept.All(
             machine.DescribeCapability(
-                new MachineCapability(RotationSpeed.FromRevolutionsPerMinute(100), null, null, null),
+                new MachineCapability(
+                    RotationSpeed.FromRevolutionsPerMinute(100),
+                    null,
+                    null,
+                    null
+                ),
                 SamplePeople.Engineer,
                 SampleTime.Start
             )

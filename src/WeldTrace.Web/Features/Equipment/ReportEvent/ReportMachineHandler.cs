@@ -33,16 +33,7 @@ public sealed class ReportMachineHandler(ActDesk desk)
         return desk.DoAsync(
             PostedAct.On<Machine>(
                 id,
-                m =>
-                    m.Record.Report(
-                        kind,
-                        on,
-                        form.Text ?? "",
-                        m.FileSha256,
-                        m.Today,
-                        actor,
-                        m.At
-                    )
+                m => m.Record.Report(kind, on, form.Text ?? "", m.FileSha256, m.Today, actor, m.At)
             ) with
             {
                 Unread = entries.Refusals,

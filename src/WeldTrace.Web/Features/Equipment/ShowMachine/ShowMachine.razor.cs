@@ -54,8 +54,7 @@ public sealed partial class ShowMachine
     private bool MayReopen => !MayClear && Machine.Standing.HasTestWelds;
 
     private bool NeedsTestWelds =>
-        Machine.Standing is
-        { State: MachineState.NeedsReproducibilityTest, HasTestWelds: false };
+        Machine.Standing is { State: MachineState.NeedsReproducibilityTest, HasTestWelds: false };
 
     /// <summary>Why it doesn't weld, or won't soon, in the words of the gate.</summary>
     private string? Why

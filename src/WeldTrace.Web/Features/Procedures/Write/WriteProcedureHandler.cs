@@ -84,12 +84,7 @@ public sealed class WriteProcedureHandler(
         return saved.IsAccepted ? written : saved.Refusals.ToList();
     }
 
-    private static async Task<(
-        ProcedureContent?,
-        ToolDesign?,
-        Machine?,
-        List<Refusal>
-    )> ReadAsync(
+    private static async Task<(ProcedureContent?, ToolDesign?, Machine?, List<Refusal>)> ReadAsync(
         WeldTraceDbContext db,
         WriteProcedureForm form,
         ProcedureRevision? revision,
