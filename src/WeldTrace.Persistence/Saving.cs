@@ -34,6 +34,12 @@ public static class Saving
             "This procedure number and revision exist already; choose another number, or revise the existing one.",
         ["ix_procedure_revisions_one_released"] =
             "Another revision of this procedure was released just now; open it and look first.",
+        ["ix_qualifications_number"] =
+            "A qualification record of this number exists already; choose another number.",
+        ["ix_test_pieces_one_welding"] =
+            "Another test piece of this qualification was begun just now; look first.",
+        ["ix_specimen_tests_piece_id_planned_id_attempt"] =
+            "Somebody else entered this result just now; look first. Your entry is kept below.",
         ["ix_limit_tables_code_edition"] =
             "A table of this code and edition exists already; choose another code, or make a new edition of that table.",
         ["ix_vessel_designs_number_revision_index"] =

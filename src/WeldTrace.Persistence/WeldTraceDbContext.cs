@@ -8,6 +8,7 @@ using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Sites;
@@ -34,6 +35,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
         "ledger_nodes",
         "signatures",
         "step_sign_offs",
+        "specimen_tests",
         "attachments",
         "process_logs",
         "process_log_chunks",
@@ -47,6 +49,9 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<ToolDesign> ToolDesigns => Set<ToolDesign>();
     public DbSet<Tool> Tools => Set<Tool>();
     public DbSet<LimitTable> LimitTables => Set<LimitTable>();
+    public DbSet<QualificationRecord> Qualifications => Set<QualificationRecord>();
+    public DbSet<TestPiece> TestPieces => Set<TestPiece>();
+    public DbSet<SpecimenTest> SpecimenTests => Set<SpecimenTest>();
     public DbSet<Certificate> Certificates => Set<Certificate>();
     public DbSet<Instrument> Instruments => Set<Instrument>();
     public DbSet<Machine> Machines => Set<Machine>();

@@ -32,14 +32,14 @@ public sealed class EngineerJourneyTests(SiteFixture site)
         await using var engineer = await Visitor.SignInAsync(site, DemoPeople.Engineer);
         await engineer.GoToAsync("/procedures");
         await engineer.FollowAsync("WP-101 rev A");
-        await engineer.FillAsync("Why", "Trial of a faster travel");
+        await engineer.FillAsync("Why", "Trial of a faster travel inside the qualified window");
         await engineer.PressAsync("Make the next revision");
         await engineer.SeesAsync("0.250 mm/rev");
         await engineer.FillAsync("Travel speed, set point", "240");
         await engineer.SeesAsync("0.300 mm/rev");
         await engineer.PressAsync("Save the draft");
         await engineer.SeesAsync("outside 180 to 220 mm/min");
-        await engineer.FillAsync("Travel speed, upper", "260");
+        await engineer.FillAsync("Travel speed, set point", "210");
         await engineer.PressAsync("Save the draft");
         await engineer.SeesAsync("Put on trial");
         await engineer.SignAsync("Sign: Put on trial");

@@ -1,4 +1,5 @@
 using WeldTrace.Domain.People;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 
 namespace WeldTrace.Domain.Procedures;
@@ -78,6 +79,9 @@ public sealed class ProcedureRevision : Record
     /// <summary>Revision that took its place.</summary>
     public Guid? SupersededById { get; private set; }
 
+    /// <summary>Qualification record behind it, with the range that it covers; null before it is qualified, and in revisions from before it was asked for.</summary>
+    public QualifiedBy? Qualified { get; private set; }
+
     /// <summary>Writes the first revision of a new procedure.</summary>
     public static Outcome<ProcedureRevision> Write(
         string number,
@@ -132,9 +136,19 @@ public sealed class ProcedureRevision : Record
             "procedure put on trial"
         );
 
-    /// <summary>Trial to qualified: the qualification results are accepted.</summary>
-    public Outcome Qualify(Actor actor, DateTimeOffset at) =>
-        Move(
+    /// <summary>Trial to qualified: a complete, signed qualification record covers what this revision lays down.</summary>
+    /// <param name="record">Qualification of this revision, or of an earlier one whose range still covers it.</param>
+    /// <param name="actor">Who accepts it.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome Qualify(QualificationRecord? record, Actor actor, DateTimeOffset at)
+    {
+        var against = ProcedureSupport.Against(this, record);
+        if (against.Count > 0)
+        {
+            return Outcome.From(against);
+        }
+
+        var outcome = Move(
             ProcedureState.Trial,
             ProcedureState.Qualified,
             [Role.Engineer, Role.QualityManager],
@@ -142,6 +156,18 @@ public sealed class ProcedureRevision : Record
             at,
             "procedure qualified"
         );
+        if (outcome.IsAccepted)
+        {
+            Qualified = new QualifiedBy(
+                record!.Id,
+                record.Number,
+                record.ClosedAt!.Value,
+                record.Range!
+            );
+        }
+
+        return outcome;
+    }
 
     /// <summary>Qualified to released, by someone who is not the author.</summary>
     /// <param name="earlier">The revision of this number that is released now; superseded by this act. Null when there is none.</param>

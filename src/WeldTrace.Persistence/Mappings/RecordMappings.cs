@@ -47,6 +47,7 @@ internal sealed class ProcedureRevisionMapping : IEntityTypeConfiguration<Proced
         builder.Property(p => p.ChangeReason).HasMaxLength(ProcedureRevision.LongestText);
         builder.Property(p => p.State).IsWord();
         builder.Property(p => p.Content).IsJson();
+        builder.Property(p => p.Qualified).IsJson();
         builder.HasIndex(p => new { p.Number, p.RevisionIndex }).IsUnique();
         builder
             .HasIndex(p => p.Number)

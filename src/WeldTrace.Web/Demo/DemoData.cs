@@ -11,6 +11,8 @@ namespace WeldTrace.Web.Demo;
 /// <summary>Fills an empty database with the invented workshop, once; every record goes through the same rules as real ones.</summary>
 public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IHostedService
 {
+    public const string SiteName = "Halvorsen Bay Float Works";
+
     private static readonly TimeSpan History = TimeSpan.FromDays(40);
 
     public async Task StartAsync(CancellationToken cancellationToken)
@@ -72,7 +74,7 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
             .ToDictionary(p => p, p => Add(db, accounts, p, administrator.AsActor(), at).AsActor());
         db.Add(
             Site.SetUp(
-                    "Halvorsen Bay Float Works",
+                    SiteName,
                     "Europe/Oslo",
                     UnitSystem.Metric,
                     true,

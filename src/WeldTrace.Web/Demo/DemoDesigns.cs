@@ -1,4 +1,7 @@
+using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Paths;
@@ -21,7 +24,7 @@ internal static class DemoDesigns
             "Wear trial WT-7, five tools"
         );
 
-    public static ProcedureContent Content(ToolDesign tool, decimal upperForce) =>
+    public static ProcedureContent Content(ToolDesign tool, Machine machine, decimal upperForce) =>
         new(
             "6061",
             "T6",
@@ -39,8 +42,56 @@ internal static class DemoDesigns
                 new(WeldParameter.TiltAngle, 2.0m, 1.5m, 2.5m, "°", true),
             ],
             0.5m,
-            "Wipe the joint with solvent and weld within four hours. Clamp ring CR-2, anvil of tool steel."
-        );
+            ""
+        )
+        {
+            Details = new ProcedureDetails
+            {
+                OuterDiameter = Length.FromMillimetres(170),
+                Class = JointClass.B,
+                Penetration = Penetration.Full,
+                LargestGap = new Measured("0.3", "mm"),
+                LargestMismatch = new Measured("0.3", "mm"),
+                CleaningLimit = new Measured("4", "h"),
+                Machine = new NamedRecord(machine.Id, machine.Name),
+                ControlMode = machine.ControlMode,
+                ToolType = ToolType.FixedProbe,
+                PostWeld = PostWeldCondition.NaturalAgeing,
+                Particulars =
+                [
+                    new(
+                        ProcedureField.Standard,
+                        "Design specification DS-10 of this workshop",
+                        false
+                    ),
+                    new(ProcedureField.ProductForm, "plate on extruded tube", false),
+                    new(ProcedureField.Fixture, "Clamp ring CR-2 on the rotary table", true),
+                    new(
+                        ProcedureField.ClampType,
+                        "Eight toe clamps, 12 N·m, opposite ones in turn",
+                        false
+                    ),
+                    new(ProcedureField.BackingMaterial, "Anvil of tool steel", true),
+                    new(ProcedureField.EdgePreparation, "Turned, Ra 3.2", false),
+                    new(ProcedureField.WeldingPosition, "flat", false),
+                    new(
+                        ProcedureField.WeldSequence,
+                        "Inner pass first, then the outer one in the other sense",
+                        false
+                    ),
+                    new(ProcedureField.OverlapPlace, "20° past the start", false),
+                    new(ProcedureField.ExitPlace, "On the run-off ring, cut off", false),
+                    new(
+                        ProcedureField.CleaningBefore,
+                        "Wiped with solvent, brushed with a brush kept for aluminium",
+                        false
+                    ),
+                    new(ProcedureField.CleaningBetween, "Flash scraped off, wiped", false),
+                    new(ProcedureField.Interpass, "below 60 °C", false),
+                    new(ProcedureField.FlashRemoval, "Scraped by hand", false),
+                ],
+            },
+        };
 
     public static DesignContent Reservoir { get; } =
         new(

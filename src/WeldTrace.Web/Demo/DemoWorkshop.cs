@@ -1,6 +1,7 @@
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
@@ -64,7 +65,14 @@ internal sealed record DemoWorkshop(
         ];
         db.AddRange([machine, DemoMachines.Bench(cast, clock), drawing, .. tools, .. lots]);
         await db.SaveForDemoAsync(cancellation);
-        var procedure = await WriteProcedureAsync(db, drawing, cast, clock, cancellation);
+        var examiner = await DemoExaminer.SetUpAsync(db, cast, clock, cancellation);
+        var procedure = await WriteProcedureAsync(
+            db,
+            new DemoProcedureParts(drawing, tools[1], machine, lots, examiner),
+            cast,
+            clock,
+            cancellation
+        );
         var design = VesselDesign
             .Draw(
                 "NR-10",
@@ -90,10 +98,10 @@ internal sealed record DemoWorkshop(
         return new DemoWorkshop(machine, tools[0], procedure, design, lots);
     }
 
-    /// <summary>Revision A, released and superseded by B, whose force window is narrower.</summary>
+    /// <summary>Revision A, qualified, released and superseded by B, whose narrower force window the same qualification covers.</summary>
     private static async Task<ProcedureRevision> WriteProcedureAsync(
         WeldTraceDbContext db,
-        ToolDesign tool,
+        DemoProcedureParts parts,
         DemoCast cast,
         DemoClock clock,
         CancellationToken cancellation
@@ -103,14 +111,22 @@ internal sealed record DemoWorkshop(
             .Write(
                 DemoDesigns.Procedure,
                 "Lap weld of reservoir ends, 6 mm",
-                DemoDesigns.Content(tool, 9.5m),
+                DemoDesigns.Content(parts.Design, parts.Machine, 9.5m),
                 cast.Engineer,
                 clock.AfterMinutes(90)
             )
             .Must();
         db.Add(first);
         await db.SaveForDemoAsync(cancellation);
-        await ReleaseAsync(db, first, null, cast, clock, cancellation);
+        await PutOnTrialAsync(db, first, cast, clock, cancellation);
+        var record = await new DemoQualification(db, cast, clock, parts.Examiner).QualifyAsync(
+            first,
+            parts.Machine,
+            parts.Tool,
+            parts.Lots,
+            cancellation
+        );
+        await ReleaseAsync(db, first, record, null, cast, clock, cancellation);
         var second = first
             .Revise(
                 2,
@@ -122,50 +138,87 @@ internal sealed record DemoWorkshop(
         second
             .Edit(
                 second.Title,
-                DemoDesigns.Content(tool, 9.0m),
+                DemoDesigns.Content(parts.Design, parts.Machine, 9.0m),
                 cast.Engineer,
                 clock.AfterMinutes(10)
             )
             .Must();
         db.Add(second);
         await db.SaveForDemoAsync(cancellation);
-        await ReleaseAsync(db, second, first, cast, clock, cancellation);
+        await PutOnTrialAsync(db, second, cast, clock, cancellation);
+        await ReleaseAsync(db, second, record, first, cast, clock, cancellation);
         return second;
     }
+
+    private static Task PutOnTrialAsync(
+        WeldTraceDbContext db,
+        ProcedureRevision revision,
+        DemoCast cast,
+        DemoClock clock,
+        CancellationToken cancellation
+    ) =>
+        SignAsync(
+            db,
+            revision,
+            cast.Engineer,
+            "I put this procedure on trial; it may be used on test pieces.",
+            revision.PutOnTrial,
+            clock,
+            cancellation
+        );
 
     private static async Task ReleaseAsync(
         WeldTraceDbContext db,
         ProcedureRevision revision,
+        QualificationRecord record,
         ProcedureRevision? earlier,
         DemoCast cast,
         DemoClock clock,
         CancellationToken cancellation
     )
     {
-        (Actor Actor, string Meaning, Func<Actor, DateTimeOffset, Outcome> Act)[] acts =
-        [
-            (
-                cast.Engineer,
-                "I put this procedure on trial; it may be used on test pieces.",
-                revision.PutOnTrial
-            ),
-            (
-                cast.Engineer,
-                "I accept the qualification results of this procedure.",
-                revision.Qualify
-            ),
-            (
-                cast.QualityManager,
-                "I release this procedure for production.",
-                (actor, at) => revision.Release(earlier, actor, at)
-            ),
-        ];
-        foreach (var (actor, meaning, act) in acts)
-        {
-            var at = clock.AfterMinutes(1300);
-            act(actor, at).Must();
-            db.Add(Signature.Of(revision, actor, meaning, at));
-            await db.SaveForDemoAsync(cancellation);
-        }
+        await SignAsync(
+            db,
+            revision,
+            cast.Engineer,
+            "I accept the qualification results of this procedure.",
+            (actor, at) => revision.Qualify(record, actor, at),
+            clock,
+            cancellation
+        );
+        await SignAsync(
+            db,
+            revision,
+            cast.QualityManager,
+            "I release this procedure for production.",
+            (actor, at) => revision.Release(earlier, actor, at),
+            clock,
+            cancellation
+        );
+    }
+
+    private static async Task SignAsync(
+        WeldTraceDbContext db,
+        ProcedureRevision revision,
+        Actor actor,
+        string meaning,
+        Func<Actor, DateTimeOffset, Outcome> act,
+        DemoClock clock,
+        CancellationToken cancellation
+    )
+    {
+        var at = clock.AfterMinutes(1300);
+        act(actor, at).Must();
+        db.Add(Signature.Of(revision, actor, meaning, at));
+        await db.SaveForDemoAsync(cancellation);
     }
 }
+
+/// <summary>What the demonstration's procedure is written and qualified with.</summary>
+internal sealed record DemoProcedureParts(
+    ToolDesign Design,
+    Tool Tool,
+    Machine Machine,
+    IReadOnlyList<MaterialLot> Lots,
+    DemoExaminer Examiner
+);

@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering.Quantities;
@@ -16,13 +17,32 @@ public static class RunPlan
     {
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(pass);
+        return Of(procedure) with
+        {
+            PlannedPath = run.PlannedPath,
+            Track = new CircularTrack(run.TrackRadius, pass.Start, run.Travel),
+            PlannedOverlap = run.TrackRadius * pass.Overlap.Radians,
+        };
+    }
+
+    /// <summary>The same for a test piece: a straight seam at the planned settings.</summary>
+    public static EvaluationPlan For(
+        QualificationRecord record,
+        PlannedPiece planned,
+        ProcedureContent procedure
+    )
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        ArgumentNullException.ThrowIfNull(planned);
+        return Of(planned.Of(procedure)) with { PlannedPath = record.Plan.PieceLength };
+    }
+
+    private static EvaluationPlan Of(ProcedureContent procedure)
+    {
         ArgumentNullException.ThrowIfNull(procedure);
         return new EvaluationPlan
         {
             Windows = [.. procedure.Windows.Select(Window).OfType<ChannelWindow>()],
-            PlannedPath = run.PlannedPath,
-            Track = new CircularTrack(run.TrackRadius, pass.Start, run.Travel),
-            PlannedOverlap = run.TrackRadius * pass.Overlap.Radians,
             ProgrammedSpeed = procedure.WindowOf(WeldParameter.TravelSpeed) is { } travel
                 ? Speed.FromSi(travel.SetPointSi)
                 : null,

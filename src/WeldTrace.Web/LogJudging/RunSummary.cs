@@ -22,9 +22,21 @@ public static class RunSummary
         ProcedureContent procedure
     )
     {
+        ArgumentNullException.ThrowIfNull(run);
+        return Of(fileName, log, evaluation, run.TrackRadius, procedure);
+    }
+
+    /// <summary>The same for any seam; on a straight one, without a radius, excursions have no angle.</summary>
+    public static LogSummary Of(
+        string fileName,
+        ProcessLog log,
+        LogEvaluation evaluation,
+        Length? trackRadius,
+        ProcedureContent procedure
+    )
+    {
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(evaluation);
-        ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(procedure);
         var header = log.Header;
         return new LogSummary(
@@ -38,7 +50,7 @@ public static class RunSummary
             evaluation.Completion == RunCompletion.Complete,
             [.. evaluation.Phases.Where(p => p.Phase != WeldPhase.Idle).Select(Phase)],
             [.. Parameters(evaluation, procedure)],
-            [.. evaluation.Excursions.Select(e => Excursion(e, run.TrackRadius))],
+            [.. evaluation.Excursions.Select(e => Excursion(e, trackRadius))],
             [.. NotJudged(evaluation, procedure)]
         );
     }
@@ -66,18 +78,21 @@ public static class RunSummary
             found.StandardDeviationSi
         );
 
-    private static LoggedExcursion Excursion(ChannelExcursion found, Length radius) =>
+    private static LoggedExcursion Excursion(ChannelExcursion found, Length? radius) =>
         new(
             WatchedChannels.ParameterOf(found.Channel)
                 ?? throw new ArgumentException($"{found.Channel} has no window."),
             found.Side == ExcursionSide.High,
             found.StartSeconds,
             found.EndSeconds,
-            Angle.FromRadians(found.Start / radius),
-            Angle.FromRadians(found.End / radius),
+            AngleAt(found.Start, radius),
+            AngleAt(found.End, radius),
             found.LengthAlongSeam,
             found.ExtremeSi
         );
+
+    private static Angle AngleAt(Length position, Length? radius) =>
+        radius is { } r ? Angle.FromRadians(position / r) : Angle.Zero;
 
     private static IEnumerable<WeldParameter> NotJudged(
         LogEvaluation evaluation,

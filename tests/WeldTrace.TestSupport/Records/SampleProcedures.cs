@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Engineering.Paths;
 using WeldTrace.Engineering.Quantities;
@@ -40,14 +41,35 @@ public static class SampleProcedures
             )
         );
 
-    public static ProcedureRevision Released(ToolDesign tool, string number = "WP-07")
+    /// <summary>A procedure on trial: test pieces may be welded to it.</summary>
+    public static ProcedureRevision OnTrial(ToolDesign tool, string number = "WP-07")
     {
         var revision = Draft(tool, number);
-        Accept.All(
-            revision.PutOnTrial(SamplePeople.Engineer, SampleTime.Start),
-            revision.Qualify(SamplePeople.Engineer, SampleTime.Start),
-            revision.Release(null, SamplePeople.SecondEngineer, SampleTime.Start)
-        );
+        Accept.All(revision.PutOnTrial(SamplePeople.Engineer, SampleTime.Start));
         return revision;
     }
+
+    /// <summary>Qualified by test pieces and released by a second person.</summary>
+    public static ProcedureRevision Released(ToolDesign tool, string number = "WP-07")
+    {
+        var revision = OnTrial(tool, number);
+        // A lap joint needs few specimens, so that a tool of short life can weld the pieces too.
+        var request = SampleQualifications.Request with
+        {
+            PieceLength = Length.FromMillimetres(200),
+        };
+        Release(revision, SampleQualifications.Signed(revision, tool, null, request).Record);
+        return revision;
+    }
+
+    /// <summary>Accepts a qualification and releases the revision.</summary>
+    public static void Release(
+        ProcedureRevision revision,
+        QualificationRecord record,
+        ProcedureRevision? earlier = null
+    ) =>
+        Accept.All(
+            revision.Qualify(record, SamplePeople.Engineer, SampleTime.Start),
+            revision.Release(earlier, SamplePeople.SecondEngineer, SampleTime.Start)
+        );
 }

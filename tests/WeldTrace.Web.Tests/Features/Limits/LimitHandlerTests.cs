@@ -18,7 +18,7 @@ public sealed class LimitHandlerTests(PostgresServerFixture server)
     [Fact]
     public async Task Ship_EmptySite_EntersAllTablesOnce()
     {
-        await using var desk = await SigningDesk.OpenAsync(server);
+        await using var desk = await WorkingSite.OpenAsync(server);
         var handler = new ShipLimitsHandler(desk.Database, desk.Clock);
 
         Accept.All(await handler.HandleAsync(SamplePeople.QualityManager, Cancellation));
@@ -35,8 +35,8 @@ public sealed class LimitHandlerTests(PostgresServerFixture server)
     [Fact]
     public async Task Revise_WithPassword_SupersedesAndSigns()
     {
-        await using var desk = await SigningDesk.OpenAsync(server);
-        var quality = await desk.EnterAsync(Role.QualityManager);
+        await using var desk = await WorkingSite.OpenAsync(server);
+        var quality = await desk.EnterAsync("Quentin Hale", Role.QualityManager);
         var (id, form) = await ShippedAsync(desk);
 
         var next = await EnterAsync(desk, id, form, quality);
@@ -55,8 +55,8 @@ public sealed class LimitHandlerTests(PostgresServerFixture server)
     [Fact]
     public async Task Revise_WrongPassword_ChangesNothing()
     {
-        await using var desk = await SigningDesk.OpenAsync(server);
-        var quality = await desk.EnterAsync(Role.QualityManager);
+        await using var desk = await WorkingSite.OpenAsync(server);
+        var quality = await desk.EnterAsync("Quentin Hale", Role.QualityManager);
         var (id, form) = await ShippedAsync(desk);
         form.Password = "wrong";
 
@@ -72,8 +72,8 @@ public sealed class LimitHandlerTests(PostgresServerFixture server)
     [Fact]
     public async Task Revise_CellThatIsNoNumber_NamesItsField()
     {
-        await using var desk = await SigningDesk.OpenAsync(server);
-        var quality = await desk.EnterAsync(Role.QualityManager);
+        await using var desk = await WorkingSite.OpenAsync(server);
+        var quality = await desk.EnterAsync("Quentin Hale", Role.QualityManager);
         var (id, form) = await ShippedAsync(desk);
         form.Rows[1].Cells[3] = "one";
 
@@ -85,8 +85,8 @@ public sealed class LimitHandlerTests(PostgresServerFixture server)
     [Fact]
     public async Task Enter_CodeTaken_NamesTheField()
     {
-        await using var desk = await SigningDesk.OpenAsync(server);
-        var quality = await desk.EnterAsync(Role.QualityManager);
+        await using var desk = await WorkingSite.OpenAsync(server);
+        var quality = await desk.EnterAsync("Quentin Hale", Role.QualityManager);
         var (_, form) = await ShippedAsync(desk);
 
         var entered = await EnterAsync(desk, null, form, quality);
@@ -97,8 +97,8 @@ public sealed class LimitHandlerTests(PostgresServerFixture server)
     [Fact]
     public async Task Check_ByQualityManager_IsSignedAndTextCannotChangeAfterwards()
     {
-        await using var desk = await SigningDesk.OpenAsync(server);
-        var quality = await desk.EnterAsync(Role.QualityManager);
+        await using var desk = await WorkingSite.OpenAsync(server);
+        var quality = await desk.EnterAsync("Quentin Hale", Role.QualityManager);
         var (id, _) = await ShippedAsync(desk);
 
         var outcome = await new LimitTableHandler(
@@ -108,7 +108,7 @@ public sealed class LimitHandlerTests(PostgresServerFixture server)
             desk.Clock
         ).CheckAsync(
             id,
-            new CheckLimitsForm { OwnCopy = "shelf 3", Password = SigningDesk.Password },
+            new CheckLimitsForm { OwnCopy = "shelf 3", Password = WorkingSite.Password },
             quality,
             Cancellation
         );
@@ -121,19 +121,19 @@ public sealed class LimitHandlerTests(PostgresServerFixture server)
         Assert.Contains("never changed", failure.MessageText, StringComparison.Ordinal);
     }
 
-    private static async Task<(Guid Id, EnterLimitsForm Form)> ShippedAsync(SigningDesk desk)
+    private static async Task<(Guid Id, EnterLimitsForm Form)> ShippedAsync(WorkingSite desk)
     {
         var table = SampleLimits.Fresh().Single(t => t.Code == ShippedLimits.Tensile);
         await desk.Database.AddAsync(table);
         var form = EnterLimitsForm.Of(table);
         form.Reason = "amendment";
-        form.Password = SigningDesk.Password;
+        form.Password = WorkingSite.Password;
         form.FillRows();
         return (table.Id, form);
     }
 
     private static Task<Outcome<LimitTable>> EnterAsync(
-        SigningDesk desk,
+        WorkingSite desk,
         Guid? id,
         EnterLimitsForm form,
         Actor actor

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Security;
@@ -85,7 +86,7 @@ public sealed class MoveProcedureHandler(
 
         if (move.Key == "qualify")
         {
-            return revision.Qualify(actor, at);
+            return revision.Qualify(await SupportAsync(db, revision, cancellation), actor, at);
         }
 
         var earlier = await db.ProcedureRevisions.SingleOrDefaultAsync(
@@ -96,5 +97,23 @@ public sealed class MoveProcedureHandler(
             cancellation
         );
         return revision.Release(earlier, actor, at);
+    }
+
+    /// <summary>The signed qualification that covers the revision; else the one nearest to it, so that the refusal says what is missing.</summary>
+    private static async Task<QualificationRecord?> SupportAsync(
+        WeldTraceDbContext db,
+        ProcedureRevision revision,
+        CancellationToken cancellation
+    )
+    {
+        var records = await db
+            .Qualifications.AsNoTracking()
+            .Where(q => q.ProcedureNumber == revision.Number)
+            .ToListAsync(cancellation);
+        return records
+            .Where(q => q.State != QualificationState.Abandoned)
+            .OrderBy(q => ProcedureSupport.Against(revision, q).Count)
+            .ThenByDescending(q => q.ProcedureRevisionId == revision.Id)
+            .FirstOrDefault();
     }
 }

@@ -1,0 +1,151 @@
+using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
+using WeldTrace.Persistence;
+
+namespace WeldTrace.Web.Demo;
+
+/// <summary>The inspector's certificates, and the instruments of the test room.</summary>
+internal sealed record DemoExaminer(
+    IReadOnlyList<Certificate> Certificates,
+    IReadOnlyList<Instrument> Instruments
+)
+{
+    private static readonly (ExaminationMethod Method, string Number)[] Held =
+    [
+        (ExaminationMethod.Visual, "VT2-5521"),
+        (ExaminationMethod.Macroscopic, "MA-0113"),
+        (ExaminationMethod.Leak, "LT2-0876"),
+        (ExaminationMethod.Pressure, "PRT-0412"),
+    ];
+
+    public Instrument? InstrumentFor(InstrumentKind? kind) =>
+        Instruments.FirstOrDefault(i => i.Measures == kind);
+
+    public static async Task<DemoExaminer> SetUpAsync(
+        WeldTraceDbContext db,
+        DemoCast cast,
+        DemoClock clock,
+        CancellationToken cancellation
+    )
+    {
+        var inspector = db.People.Single(p => p.Id == cast.Inspector.PersonId);
+        var at = clock.AfterMinutes(20);
+        var examiner = new DemoExaminer(
+            [.. Held.Select(h => Certificate(inspector, h.Method, h.Number, cast, at))],
+            [
+                Calibrated(
+                    "MS-04",
+                    InstrumentKind.Length,
+                    "Measuring microscope",
+                    "mm",
+                    "50",
+                    "0.01",
+                    cast,
+                    at
+                ),
+                Calibrated(
+                    "LD-02",
+                    InstrumentKind.Leak,
+                    "Helium detector with calibrated leak",
+                    "Pa·m³/s",
+                    "0.001",
+                    "0.0000001",
+                    cast,
+                    at
+                ),
+            ]
+        );
+        foreach (var certificate in examiner.Certificates)
+        {
+            db.AddRange(
+                certificate,
+                Signature.Of(
+                    certificate,
+                    cast.QualityManager,
+                    Domain.Certification.Certificate.IssueMeaning,
+                    at
+                )
+            );
+        }
+
+        db.AddRange(examiner.Instruments);
+        await db.SaveForDemoAsync(cancellation);
+        return examiner;
+    }
+
+    private static Certificate Certificate(
+        Person inspector,
+        ExaminationMethod method,
+        string number,
+        DemoCast cast,
+        DateTimeOffset at
+    )
+    {
+        var today = DateOnly.FromDateTime(at.UtcDateTime);
+        return Domain
+            .Certification.Certificate.Issue(
+                inspector,
+                new CertificateText(
+                    number,
+                    "Northern examiners' board",
+                    today.AddMonths(-5),
+                    today.AddMonths(55),
+                    null,
+                    null,
+                    new ExaminerScope(method, 2, "welds", today.AddMonths(-5))
+                ),
+                null,
+                [],
+                today,
+                cast.QualityManager,
+                at
+            )
+            .Must();
+    }
+
+    private static Instrument Calibrated(
+        string mark,
+        InstrumentKind kind,
+        string description,
+        string unit,
+        string upper,
+        string step,
+        DemoCast cast,
+        DateTimeOffset at
+    )
+    {
+        var today = DateOnly.FromDateTime(at.UtcDateTime);
+        var instrument = Instrument
+            .Enter(
+                new InstrumentText(
+                    mark,
+                    kind,
+                    description,
+                    new Measured("0", unit),
+                    new Measured(upper, unit),
+                    new Measured(step, unit),
+                    new Measured(step, unit),
+                    12,
+                    false
+                ),
+                cast.Inspector,
+                at
+            )
+            .Must();
+        instrument
+            .Calibrate(
+                today.AddMonths(-2),
+                "Fjord calibration room",
+                $"{mark}-2",
+                null,
+                new Measured("0", unit),
+                today,
+                cast.QualityManager,
+                at
+            )
+            .Must();
+        return instrument;
+    }
+}
