@@ -113,6 +113,12 @@ public static class Routes
 
     public static string Tool(Guid id) => $"/tools/{id:D}";
 
+    public static string InspectTool(Guid id) => $"{Tool(id)}/inspect";
+
+    public static string ToolParts(Guid id) => $"{Tool(id)}/parts";
+
+    public static string ToolDesign(Guid id) => $"/tools/designs/{id:D}";
+
     public static string ToolCard(Guid id) => $"/tools/{id:D}/card.pdf";
 
     public static string LeakTest(Guid id) => $"/tests/leak/{id:D}";

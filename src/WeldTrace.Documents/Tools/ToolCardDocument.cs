@@ -55,6 +55,24 @@ internal static class ToolCardDocument
         {
             yield return Grid.Of(model.LifeFigures.Select(GridItem.Of));
         }
+
+        if (model.Wear is { } wear)
+        {
+            yield return new Heading("Wear of the pin", 3);
+            yield return new Figure(
+                new XyPlotDrawing(wear),
+                "Discs: measured, within the limits; crosses: outside. The line is a trend, no guarantee: pins can break long before."
+            );
+        }
+
+        if (model.Failures is { } failures)
+        {
+            yield return new Heading("Failures of tools of this design", 3);
+            yield return new Figure(
+                new XyPlotDrawing(failures),
+                "Discs: failed tools; rings on the axis: tools in use or retired for another reason."
+            );
+        }
     }
 
     private static IEnumerable<Block> UsePart(ToolCardModel model)

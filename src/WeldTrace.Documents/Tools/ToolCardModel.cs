@@ -1,3 +1,4 @@
+using WeldTrace.Documents.Drawings;
 using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Documents.Tools;
@@ -23,6 +24,12 @@ public sealed record ToolCardModel
 
     /// <summary>Computed figures of life: passes left, wear trend, probability of surviving the next pass.</summary>
     public IReadOnlyList<LabelledValue> LifeFigures { get; init; } = [];
+
+    /// <summary>Measured pin length against the length welded; null before the first measurement.</summary>
+    public XyPlot? Wear { get; init; }
+
+    /// <summary>Failed part of the tools of this design; null while none has welded.</summary>
+    public XyPlot? Failures { get; init; }
 
     public IReadOnlyList<ToolUseLine> Uses { get; init; } = [];
 

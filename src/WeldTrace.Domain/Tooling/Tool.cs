@@ -4,67 +4,8 @@ using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Domain.Tooling;
 
-/// <summary>State of a tool.</summary>
-public enum ToolState
-{
-    /// <summary>Marked and stored, not yet welding.</summary>
-    InStore,
-
-    /// <summary>May weld.</summary>
-    InService,
-
-    /// <summary>Taken aside until someone clears it.</summary>
-    Held,
-
-    /// <summary>Never welds again.</summary>
-    Retired,
-}
-
-/// <summary>Why a tool was retired.</summary>
-public enum RetirementReason
-{
-    /// <summary>Its life in metres was used up.</summary>
-    Limit,
-
-    /// <summary>Worn.</summary>
-    Wear,
-
-    /// <summary>Broken.</summary>
-    Breakage,
-
-    /// <summary>Anything else, said in words.</summary>
-    Other,
-}
-
-/// <summary>Where a charged length comes from.</summary>
-public enum ChargeBasis
-{
-    /// <summary>Travelled path measured from the process log.</summary>
-    ProcessLog,
-
-    /// <summary>The whole planned path, charged until the log is in.</summary>
-    PlannedPath,
-
-    /// <summary>Stated by the operator after an interruption, charged until the log is in.</summary>
-    Stated,
-}
-
-/// <summary>Length of weld charged to a tool by one run.</summary>
-/// <param name="RunId">Weld run.</param>
-/// <param name="VesselSerial">Vessel welded.</param>
-/// <param name="Length">Length charged; zero or more.</param>
-/// <param name="Basis">Where the length comes from.</param>
-/// <param name="At">UTC instant of the charge.</param>
-public sealed record ToolUse(
-    Guid RunId,
-    string VesselSerial,
-    Length Length,
-    ChargeBasis Basis,
-    DateTimeOffset At
-);
-
 /// <summary>One tool with its permanent mark.</summary>
-public sealed class Tool : Record
+public sealed partial class Tool : Record
 {
     /// <summary>Longest mark.</summary>
     public const int LongestMark = 40;
@@ -98,27 +39,57 @@ public sealed class Tool : Record
     /// <summary>Reason of the retirement.</summary>
     public RetirementReason? Retirement { get; private set; }
 
-    /// <summary>Everything charged to it, one line per run.</summary>
+    /// <summary>How it left use; null while it has not, and in records made before it was kept.</summary>
+    public ToolEnd? End { get; private set; }
+
+    /// <summary>Why it is held; null when it isn't, and in records made before it was kept.</summary>
+    public string? HeldBecause { get; private set; }
+
+    /// <summary>Everything charged to it, one line per run, in the order in which they were begun to be charged.</summary>
     public IReadOnlyList<ToolUse> Uses { get; private set; } = [];
 
-    /// <summary>Sum of the charged lengths.</summary>
-    public Length Used => Length.FromMetres(Uses.Sum(u => u.Length.Metres));
+    /// <summary>Inspections and cleanings as stored, oldest first; null before the first.</summary>
+    public IReadOnlyList<ToolInspection>? Inspections { get; private set; }
 
-    /// <summary>What is left of the life; negative when it was overrun.</summary>
-    public Length Remaining => LifeLimit - Used;
+    /// <summary>Pins and shoulders ever fitted; null for a tool in one piece.</summary>
+    public IReadOnlyList<ToolPart>? Parts { get; private set; }
+
+    /// <summary>Length after which a separate shoulder is withdrawn; null when none is stated.</summary>
+    public Length? ShoulderLifeLimit { get; private set; }
+
+    /// <summary>Sum of the lengths charged to it, or to the pin that is fitted where it is a part of its own.</summary>
+    public Length Used => UsedBy(Uses.Where(u => Pin is null || u.PinMark == Pin.Mark));
+
+    /// <summary>What is left of the life, of the shoulder's too where it has one; negative when it was overrun.</summary>
+    public Length Remaining
+    {
+        get
+        {
+            var left = LifeLimit - Used;
+            return ShoulderRemaining is { } shoulder && shoulder < left ? shoulder : left;
+        }
+    }
 
     /// <summary>Enters a tool with its mark.</summary>
+    /// <param name="mark">Permanent mark; 1 to 40 characters.</param>
+    /// <param name="design">Design it was made to.</param>
+    /// <param name="actor">Who enters it.</param>
+    /// <param name="at">UTC instant.</param>
+    /// <param name="parts">Marks of pin and shoulder; needed where the design makes them separate, and only there.</param>
     public static Outcome<Tool> Enter(
         string mark,
         ToolDesign design,
         Actor actor,
-        DateTimeOffset at
+        DateTimeOffset at,
+        ToolPartMarks? parts = null
     )
     {
         ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(actor);
         var checks = new Checks()
             .Role(actor, Role.Engineer, Role.QualityManager)
             .Text(mark, LongestMark, "Give the mark that is on the tool", nameof(Mark));
+        CheckParts(checks, design, parts);
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -130,6 +101,14 @@ public sealed class Tool : Record
             DesignId = design.Id,
             DesignLabel = design.Label,
             LifeLimit = design.Geometry.LifeLimit,
+            ShoulderLifeLimit = design.Geometry.ShoulderLifeLimit,
+            Parts = parts is null
+                ? null
+                :
+                [
+                    new(ToolPartKind.Pin, parts.Pin.Trim(), at, actor.PrintedName),
+                    new(ToolPartKind.Shoulder, parts.Shoulder.Trim(), at, actor.PrintedName),
+                ],
         };
         tool.Note(actor, at, "tool entered");
         return tool;
@@ -148,11 +127,25 @@ public sealed class Tool : Record
             .That(
                 Remaining > Length.Zero,
                 "F6",
-                $"{Mark} has used up its life of {LifeLimit.Metres:0.0} m; retire it."
+                FormattableString.Invariant(
+                    $"{Mark} has used up its life of {LifeLimit.Metres:0.0} m; retire it."
+                )
+            )
+            .That(
+                HasFirstUseCheck,
+                "F6",
+                $"{Mark} has no first-use check; record that it is clean and as drawn.",
+                null,
+                ToolRules.CleanSource
+            )
+            .That(
+                LatestMeasured?.IsGood is not false,
+                "F6",
+                $"{Mark} was outside its limits when it was last measured: {LatestMeasured?.Text}"
             );
         return Do(
             checks,
-            () => State = ToolState.InService,
+            () => (State, HeldBecause) = (ToolState.InService, null),
             actor,
             at,
             "tool put in service",
@@ -171,7 +164,14 @@ public sealed class Tool : Record
                 $"{Mark} is {StateWord(State)}; only a tool in service is held."
             )
             .Text(reason, LongestReason, "Give the reason", "Reason");
-        return Do(checks, () => State = ToolState.Held, actor, at, "tool held", reason);
+        return Do(
+            checks,
+            () => (State, HeldBecause) = (ToolState.Held, reason.Trim()),
+            actor,
+            at,
+            "tool held",
+            reason
+        );
     }
 
     /// <summary>Takes a tool out of use for good.</summary>
@@ -181,9 +181,16 @@ public sealed class Tool : Record
             .Role(actor, Role.Engineer, Role.Operator, Role.QualityManager)
             .That(State != ToolState.Retired, "state", $"{Mark} is already retired.")
             .Text(reason, LongestReason, "Say what was seen on the tool", "Reason");
+        ArgumentNullException.ThrowIfNull(actor);
         return Do(
             checks,
-            () => (State, Retirement) = (ToolState.Retired, why),
+            () =>
+                (State, Retirement, HeldBecause, End) = (
+                    ToolState.Retired,
+                    why,
+                    null,
+                    new(reason.Trim(), actor.PrintedName, at)
+                ),
             actor,
             at,
             "tool retired",
@@ -191,15 +198,60 @@ public sealed class Tool : Record
         );
     }
 
-    /// <summary>Charges the length of a run; a later, better figure for the same run takes the place of the first.</summary>
+    /// <summary>Takes over what a tool had welded before it was entered; only before anything is charged to it.</summary>
+    /// <param name="used">Length welded; above zero.</param>
+    /// <param name="source">Where that is recorded; 1 to 200 characters.</param>
+    /// <param name="actor">Who takes it over.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome TakeOver(Length used, string source, Actor actor, DateTimeOffset at)
+    {
+        var checks = new Checks()
+            .Role(actor, Role.Engineer, Role.QualityManager)
+            .That(
+                Uses.Count == 0 && State == ToolState.InStore,
+                "state",
+                $"{Mark} has been used here; only a tool just entered takes earlier metres over."
+            )
+            .That(
+                used > Length.Zero,
+                "used",
+                "Give the metres welded before, above zero.",
+                nameof(Used)
+            )
+            .Text(source, LongestReason, "Say where the earlier metres are recorded", "Source");
+        if (checks.AllHold)
+        {
+            Charge(new ToolUse(Id, "", used, ChargeBasis.EarlierRecords, at), actor);
+            Note(actor, at, "earlier metres taken over", source.Trim());
+        }
+
+        return checks.ToOutcome();
+    }
+
+    /// <summary>
+    /// Charges the length of a run; a later, better figure for the same run takes the place of the first. A tool in service whose
+    /// life is used up by it is held.
+    /// </summary>
     /// <param name="use">What to charge; its length is zero or more.</param>
     /// <param name="actor">Who welded or brought the log.</param>
     public void Charge(ToolUse use, Actor actor)
     {
         ArgumentNullException.ThrowIfNull(use);
         ArgumentOutOfRangeException.ThrowIfNegative(use.Length.Metres);
-        Uses = [.. Uses.Where(u => u.RunId != use.RunId), use];
+        var earlier = Uses.FirstOrDefault(u => u.RunId == use.RunId);
+        var charged = use with
+        {
+            PinMark = earlier is null ? Pin?.Mark : earlier.PinMark,
+            ShoulderMark = earlier is null ? Shoulder?.Mark : earlier.ShoulderMark,
+        };
+        Uses = earlier is null
+            ? [.. Uses, charged]
+            : [.. Uses.Select(u => u.RunId == use.RunId ? charged : u)];
         Note(actor, use.At, FormattableString.Invariant($"{use.Length.Metres:0.000} m charged"));
+        if (State == ToolState.InService && Remaining <= Length.Zero)
+        {
+            HoldAtLimit(actor, use.At);
+        }
     }
 
     /// <summary>The word for a state, as shown.</summary>
@@ -212,6 +264,24 @@ public sealed class Tool : Record
             ToolState.Retired => "retired",
             _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Unknown state."),
         };
+
+    private void HoldAtLimit(Actor actor, DateTimeOffset at)
+    {
+        (State, HeldBecause) = (
+            ToolState.Held,
+            LifeLimit - Used <= Length.Zero
+                ? FormattableString.Invariant(
+                    $"Life used up: {Used.Metres:0.000} m of {LifeLimit.Metres:0.0} m."
+                )
+                : FormattableString.Invariant(
+                    $"Life of the shoulder used up: {ShoulderUsed?.Metres:0.000} m of {ShoulderLifeLimit?.Metres:0.0} m."
+                )
+        );
+        Note(actor, at, "tool held at its limit", HeldBecause);
+    }
+
+    private static Length UsedBy(IEnumerable<ToolUse> uses) =>
+        Length.FromMetres(uses.Sum(u => u.Length.Metres));
 
     private Outcome Do(
         Checks checks,

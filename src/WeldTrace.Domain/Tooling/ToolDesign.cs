@@ -12,13 +12,17 @@ namespace WeldTrace.Domain.Tooling;
 /// <param name="Material">Tool material, as on the drawing.</param>
 /// <param name="LifeLimit">Length of weld after which a tool is withdrawn; above zero. Shown by recorded evidence.</param>
 /// <param name="LifeEvidence">Where that evidence is.</param>
+/// <param name="HasSeparateParts">Whether pin and shoulder are separate parts with marks of their own; the life limit is the pin's then. Null means no.</param>
+/// <param name="ShoulderLifeLimit">Length of weld after which a separate shoulder is withdrawn; above zero; null when it outlasts every pin.</param>
 public sealed record ToolGeometry(
     Length ShoulderDiameter,
     Length PinDiameter,
     Length PinLength,
     string Material,
     Length LifeLimit,
-    string LifeEvidence
+    string LifeEvidence,
+    bool? HasSeparateParts = null,
+    Length? ShoulderLifeLimit = null
 );
 
 /// <summary>One revision of a tool drawing.</summary>
@@ -47,6 +51,12 @@ public sealed class ToolDesign : Record
 
     /// <summary>Dimensions, material and life.</summary>
     public ToolGeometry Geometry { get; private set; } = null!;
+
+    /// <summary>Wear limits and inspections; null until they are laid down.</summary>
+    public ToolUpkeep? Upkeep { get; private set; }
+
+    /// <summary>SHA-256 of the file that shows the life; null until it is handed in.</summary>
+    public string? LifeEvidenceSha256 { get; private set; }
 
     /// <summary>Enters a drawing revision.</summary>
     public static Outcome<ToolDesign> Enter(
@@ -102,6 +112,16 @@ public sealed class ToolDesign : Record
                 "life",
                 "Give the life limit, above zero metres.",
                 nameof(ToolGeometry.LifeLimit)
+            )
+            .That(
+                geometry.ShoulderLifeLimit is null
+                    || (
+                        geometry.HasSeparateParts is true
+                        && geometry.ShoulderLifeLimit > Length.Zero
+                    ),
+                "life",
+                "A shoulder has a life of its own, above zero metres, only where it is a separate part.",
+                nameof(ToolGeometry.ShoulderLifeLimit)
             );
         if (!checks.AllHold)
         {
@@ -116,5 +136,34 @@ public sealed class ToolDesign : Record
         };
         design.Note(actor, at, "tool design entered");
         return design;
+    }
+
+    /// <summary>Lays down wear limits and inspections; a later act takes the place of the earlier one.</summary>
+    public Outcome LayDownUpkeep(ToolUpkeep upkeep, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(upkeep);
+        var checks = new Checks().Role(actor, Role.Engineer).Add(upkeep.Check(Geometry));
+        if (checks.AllHold)
+        {
+            Upkeep = upkeep with { InspectionProcedure = upkeep.InspectionProcedure.Trim() };
+            Note(actor, at, "wear limits and inspections laid down");
+        }
+
+        return checks.ToOutcome();
+    }
+
+    /// <summary>Files the evidence for the life.</summary>
+    public Outcome FileLifeEvidence(string? sha256, Actor actor, DateTimeOffset at)
+    {
+        var checks = new Checks()
+            .Role(actor, Role.Engineer, Role.QualityManager)
+            .That(sha256 is not null, "file", "Choose the file that shows the life.", "File");
+        if (checks.AllHold)
+        {
+            LifeEvidenceSha256 = sha256;
+            Note(actor, at, "evidence of the life filed");
+        }
+
+        return checks.ToOutcome();
     }
 }

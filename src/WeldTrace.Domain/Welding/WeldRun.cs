@@ -305,7 +305,7 @@ public sealed class WeldRun : Record
         Log = log;
         Travelled = log.Travelled;
         tool.Charge(
-            new ToolUse(Id, VesselSerial, log.Travelled, ChargeBasis.ProcessLog, at),
+            new ToolUse(Id, VesselSerial, log.Travelled, ChargeBasis.ProcessLog, at, JointCode),
             actor
         );
         Note(actor, at, "process log judged");
@@ -409,7 +409,7 @@ public sealed class WeldRun : Record
         ArgumentNullException.ThrowIfNull(tool);
         ArgumentOutOfRangeException.ThrowIfNotEqual(tool.Id, ToolId);
         (State, EndNote, EndedAt, Travelled) = (state, note, at, travelled);
-        tool.Charge(new ToolUse(Id, VesselSerial, travelled, basis, at), actor);
+        tool.Charge(new ToolUse(Id, VesselSerial, travelled, basis, at, JointCode), actor);
     }
 
     private Finding OpenInterruption(Vessel vessel, Actor actor, DateTimeOffset at)

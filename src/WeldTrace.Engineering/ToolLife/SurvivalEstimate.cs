@@ -30,6 +30,28 @@ public static class SurvivalEstimate
         return steps;
     }
 
+    /// <summary>
+    /// Plotting positions of the failures for a probability plot with censored tools: half-way down each step of the product-limit
+    /// estimate, <c>p_i = 1 − (S_(i−1) + S_i)/2</c>, as in Meeker and Escobar 1998 (from memory). Without censored tools that is
+    /// (i − 1/2)/n.
+    /// </summary>
+    /// <param name="records">Tools, failed or not.</param>
+    /// <returns>Length and failed part of each step, shortest first.</returns>
+    public static IReadOnlyList<(Length At, double FailedPart)> PlottingPositions(
+        IReadOnlyList<LifeRecord> records
+    )
+    {
+        var before = 1.0;
+        var positions = new List<(Length, double)>();
+        foreach (var step in ProductLimit(records))
+        {
+            positions.Add((step.At, 1 - ((before + step.Survival) / 2)));
+            before = step.Survival;
+        }
+
+        return positions;
+    }
+
     /// <summary>Median rank by Benard's approximation: (i − 0.3)/(n + 0.4).</summary>
     /// <param name="rank">Rank i, 1 to n.</param>
     /// <param name="count">Number n.</param>

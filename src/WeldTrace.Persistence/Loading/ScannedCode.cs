@@ -33,6 +33,21 @@ public static class ScannedCode
         return db.Machines.SingleOrDefaultAsync(m => m.Id == id || m.Name == text, cancellation);
     }
 
+    /// <summary>The instrument of a mark or of a scanned address; null when there is none.</summary>
+    public static Task<Instrument?> FindInstrumentAsync(
+        this WeldTraceDbContext db,
+        string? code,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var (id, text) = Read(code);
+        return db.Instruments.SingleOrDefaultAsync(
+            i => i.Id == id || i.Mark == text,
+            cancellation
+        );
+    }
+
     private static (Guid Id, string Text) Read(string? code)
     {
         var text = code?.Trim() ?? "";

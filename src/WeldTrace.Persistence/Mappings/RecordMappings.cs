@@ -77,6 +77,8 @@ internal sealed class ToolDesignMapping : IEntityTypeConfiguration<ToolDesign>
         builder.IsRecord("tool_designs");
         builder.Property(d => d.Number).HasMaxLength(ToolDesign.LongestText);
         builder.Property(d => d.Geometry).IsJson();
+        builder.Property(d => d.Upkeep).IsJson();
+        builder.Property(d => d.LifeEvidenceSha256).HasMaxLength(64);
         builder.HasIndex(d => new { d.Number, d.RevisionIndex }).IsUnique();
     }
 }
@@ -90,7 +92,11 @@ internal sealed class ToolMapping : IEntityTypeConfiguration<Tool>
         builder.Property(t => t.LifeLimit).IsQuantity("life_limit_m");
         builder.Property(t => t.State).IsWord();
         builder.Property(t => t.Retirement).HasConversion<string>().HasMaxLength(40);
+        builder.Property(t => t.ShoulderLifeLimit).IsQuantity("shoulder_life_limit_m");
+        builder.Property(t => t.End).IsJson();
         builder.Property(t => t.Uses).IsJson();
+        builder.Property(t => t.Inspections).IsJson();
+        builder.Property(t => t.Parts).IsJson();
         builder.HasIndex(t => t.Mark).IsUnique();
         builder.HasIndex(t => t.DesignId);
     }

@@ -1,6 +1,7 @@
 using System.Text;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering.Quantities;
@@ -44,6 +45,11 @@ internal sealed class DemoWelding(
             runs,
             shop.Procedure,
             shop.Tool
+        );
+        shop.Tools.MakeReady(
+            new ToolTask(facts.PlannedPath, vessel.Serial, facts.Joint.Code),
+            cast,
+            clock
         );
         var at = clock.AfterMinutes(25);
         var run = WeldRun

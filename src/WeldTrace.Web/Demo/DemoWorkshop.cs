@@ -12,13 +12,14 @@ namespace WeldTrace.Web.Demo;
 /// <summary>What the invented workshop has before it welds: machine, tools, material, procedure and design.</summary>
 internal sealed record DemoWorkshop(
     Machine Machine,
-    Tool Tool,
+    DemoTools Tools,
     ProcedureRevision Procedure,
     VesselDesign Design,
     IReadOnlyList<MaterialLot> Lots
 )
 {
-    private static readonly string[] ToolMarks = ["T-0141", "T-0142", "T-0143"];
+    /// <summary>The tool that welds the vessels.</summary>
+    public Tool Tool => Tools.InUse;
 
     public static async Task<DemoWorkshop> SetUpAsync(
         WeldTraceDbContext db,
@@ -28,14 +29,7 @@ internal sealed record DemoWorkshop(
     )
     {
         var machine = DemoMachines.Gantry(cast, clock);
-        var drawing = ToolDesign
-            .Enter("TD-15", 1, DemoDesigns.Tool, cast.Engineer, clock.AfterMinutes(15))
-            .Must();
-        var tools = ToolMarks
-            .Select(mark => Tool.Enter(mark, drawing, cast.Engineer, clock.AfterMinutes(2)).Must())
-            .ToList();
-        tools[0].PutInService(cast.Operator, clock.AfterMinutes(10)).Must();
-        tools[1].PutInService(cast.Operator, clock.AfterMinutes(1)).Must();
+        var tools = DemoTools.Make(cast, clock);
         List<MaterialLot> lots =
         [
             MaterialLot
@@ -63,12 +57,12 @@ internal sealed record DemoWorkshop(
                 )
                 .Must(),
         ];
-        db.AddRange([machine, DemoMachines.Bench(cast, clock), drawing, .. tools, .. lots]);
+        db.AddRange([machine, DemoMachines.Bench(cast, clock), .. tools.Records, .. lots]);
         await db.SaveForDemoAsync(cancellation);
         var examiner = await DemoExaminer.SetUpAsync(db, cast, clock, cancellation);
         var procedure = await WriteProcedureAsync(
             db,
-            new DemoProcedureParts(drawing, tools[1], machine, lots, examiner),
+            new DemoProcedureParts(tools.Design, tools.OnTrial, machine, lots, examiner),
             cast,
             clock,
             cancellation
@@ -95,7 +89,7 @@ internal sealed record DemoWorkshop(
             )
         );
         await db.SaveForDemoAsync(cancellation);
-        return new DemoWorkshop(machine, tools[0], procedure, design, lots);
+        return new DemoWorkshop(machine, tools, procedure, design, lots);
     }
 
     /// <summary>Revision A, qualified, released and superseded by B, whose narrower force window the same qualification covers.</summary>

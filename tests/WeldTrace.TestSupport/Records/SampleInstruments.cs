@@ -6,34 +6,54 @@ namespace WeldTrace.TestSupport.Records;
 public static class SampleInstruments
 {
     /// <summary>An instrument 0 to 200 of its unit, calibrated on the day of <see cref="SampleTime.Start"/>, due after a year.</summary>
-    public static Instrument Calibrated(string mark, InstrumentKind kind, string unit)
+    public static Instrument Calibrated(string mark, InstrumentKind kind, string unit) =>
+        Enter(
+            new InstrumentText(
+                mark,
+                kind,
+                "type 4, serial 77",
+                new Measured("0", unit),
+                new Measured("200", unit),
+                new Measured("0.01", unit),
+                new Measured("0.5", unit),
+                12,
+                false
+            ),
+            SampleTime.Day,
+            "0.1"
+        );
+
+    /// <summary>A caliper, 0 to 150 mm, read to 0.01 mm, permitted error 0.02 mm, calibrated two months before the start for a year.</summary>
+    public static Instrument Caliper(string mark = "CAL-7", bool isIndicationOnly = false) =>
+        Enter(
+            new InstrumentText(
+                mark,
+                InstrumentKind.Length,
+                "caliper, serial 7741",
+                new Measured("0", "mm"),
+                new Measured("150", "mm"),
+                new Measured("0.01", "mm"),
+                new Measured("0.02", "mm"),
+                12,
+                isIndicationOnly
+            ),
+            SampleTime.Day.AddMonths(-2),
+            "0.01"
+        );
+
+    private static Instrument Enter(InstrumentText text, DateOnly calibrated, string error)
     {
-        var today = DateOnly.FromDateTime(SampleTime.Start.Date);
         var instrument = Accept.Value(
-            Instrument.Enter(
-                new InstrumentText(
-                    mark,
-                    kind,
-                    "type 4, serial 77",
-                    new Measured("0", unit),
-                    new Measured("200", unit),
-                    new Measured("0.01", unit),
-                    new Measured("0.5", unit),
-                    12,
-                    false
-                ),
-                SamplePeople.Inspector,
-                SampleTime.Start
-            )
+            Instrument.Enter(text, SamplePeople.Inspector, SampleTime.Start)
         );
         Accept.All(
             instrument.Calibrate(
-                today,
+                calibrated,
                 "Calibration laboratory",
                 "C-1",
                 null,
-                new Measured("0.1", unit),
-                today,
+                new Measured(error, text.Unit),
+                SampleTime.Day,
                 SamplePeople.Inspector,
                 SampleTime.Start
             )

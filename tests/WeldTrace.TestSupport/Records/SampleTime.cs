@@ -4,4 +4,7 @@ namespace WeldTrace.TestSupport.Records;
 public static class SampleTime
 {
     public static DateTimeOffset Start { get; } = new(2026, 3, 2, 8, 0, 0, TimeSpan.Zero);
+
+    /// <summary>The day of <see cref="Start"/>.</summary>
+    public static DateOnly Day { get; } = DateOnly.FromDateTime(Start.UtcDateTime);
 }

@@ -1,7 +1,9 @@
 using WeldTrace.Web.Features.Tools.Card;
 using WeldTrace.Web.Features.Tools.Designs;
 using WeldTrace.Web.Features.Tools.Enter;
+using WeldTrace.Web.Features.Tools.Inspect;
 using WeldTrace.Web.Features.Tools.List;
+using WeldTrace.Web.Features.Tools.Parts;
 using WeldTrace.Web.Features.Tools.Show;
 
 namespace WeldTrace.Web.Features.Tools;
@@ -13,8 +15,11 @@ public static class Registration
             .AddScoped<ToolListReader>()
             .AddScoped<ToolReader>()
             .AddScoped<ChangeToolHandler>()
+            .AddScoped<InspectToolHandler>()
+            .AddScoped<FitPartHandler>()
             .AddScoped<EnterToolHandler>()
             .AddScoped<ToolDesignHandler>()
+            .AddScoped<ToolUpkeepHandler>()
             .AddScoped<ToolCardReader>();
 
     public static void MapTools(this IEndpointRouteBuilder endpoints)

@@ -22,6 +22,10 @@ public sealed class ToolDesignForm
     public string? LifeLimit { get; set; }
 
     public string? LifeEvidence { get; set; }
+
+    public bool HasSeparateParts { get; set; }
+
+    public string? ShoulderLifeLimit { get; set; }
 }
 
 /// <summary>Enters tool drawings; a number that exists gets its next revision.</summary>
@@ -40,7 +44,7 @@ public sealed class ToolDesignHandler(
             .ToListAsync(cancellation);
     }
 
-    public async Task<Outcome> HandleAsync(
+    public async Task<Outcome<ToolDesign>> HandleAsync(
         ToolDesignForm form,
         Actor actor,
         CancellationToken cancellation
@@ -62,9 +66,23 @@ public sealed class ToolDesignHandler(
         );
         var length = Typed.Number(form.PinLength, "Pin length", nameof(form.PinLength), refusals);
         var life = Typed.Number(form.LifeLimit, "Life", nameof(form.LifeLimit), refusals);
-        if (shoulder is null || pin is null || length is null || life is null)
+        var shoulderLife = string.IsNullOrWhiteSpace(form.ShoulderLifeLimit)
+            ? null
+            : Typed.Number(
+                form.ShoulderLifeLimit,
+                "Life of the shoulder",
+                nameof(form.ShoulderLifeLimit),
+                refusals
+            );
+        if (
+            refusals.Count > 0
+            || shoulder is null
+            || pin is null
+            || length is null
+            || life is null
+        )
         {
-            return Outcome.From(refusals);
+            return refusals;
         }
 
         await using var db = await contexts.CreateDbContextAsync(cancellation);
@@ -80,15 +98,18 @@ public sealed class ToolDesignHandler(
             Length.FromMillimetres((double)length.Value),
             form.Material?.Trim() ?? "",
             Length.FromMetres((double)life.Value),
-            form.LifeEvidence?.Trim() ?? ""
+            form.LifeEvidence?.Trim() ?? "",
+            form.HasSeparateParts ? true : null,
+            shoulderLife is { } metres ? Length.FromMetres((double)metres) : null
         );
         var design = ToolDesign.Enter(number, last + 1, geometry, actor, clock.GetUtcNow());
         if (!design.IsAccepted)
         {
-            return design.WithoutValue();
+            return design;
         }
 
         db.Add(design.Value);
-        return await db.SaveAsync(cancellation);
+        var saved = await db.SaveAsync(cancellation);
+        return saved.IsAccepted ? design : saved.Refusals.ToList();
     }
 }

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Web.Features.Tools.Enter;
 
@@ -10,6 +11,16 @@ public sealed class EnterToolForm
     public string? Mark { get; set; }
 
     public Guid DesignId { get; set; }
+
+    public string? Pin { get; set; }
+
+    public string? Shoulder { get; set; }
+
+    /// <summary>Marks of the parts; null when none was typed.</summary>
+    public ToolPartMarks? Parts =>
+        string.IsNullOrWhiteSpace(Pin) && string.IsNullOrWhiteSpace(Shoulder)
+            ? null
+            : new(Pin ?? "", Shoulder ?? "");
 }
 
 public sealed class EnterToolHandler(
@@ -43,7 +54,12 @@ public sealed class EnterToolHandler(
             return new Refusal("design", "Choose the tool design.", nameof(form.DesignId));
         }
 
-        var tool = Tool.Enter(form.Mark ?? "", design, actor, clock.GetUtcNow());
+        if (await TakenPartAsync(db, form, cancellation) is { } taken)
+        {
+            return taken;
+        }
+
+        var tool = Tool.Enter(form.Mark ?? "", design, actor, clock.GetUtcNow(), form.Parts);
         if (!tool.IsAccepted)
         {
             return tool;
@@ -56,5 +72,36 @@ public sealed class EnterToolHandler(
             : saved
                 .Refusals.Select(r => r.Code == "exists" ? r with { Field = nameof(form.Mark) } : r)
                 .ToList();
+    }
+
+    // A part is told by its mark wherever it is fitted.
+    private static async Task<Refusal?> TakenPartAsync(
+        WeldTraceDbContext db,
+        EnterToolForm form,
+        CancellationToken cancellation
+    )
+    {
+        foreach (
+            var (mark, field) in new[]
+            {
+                (form.Pin, nameof(form.Pin)),
+                (form.Shoulder, nameof(form.Shoulder)),
+            }
+        )
+        {
+            if (
+                !string.IsNullOrWhiteSpace(mark)
+                && await db.FindToolWithPartAsync(mark, null, cancellation) is { } other
+            )
+            {
+                return new Refusal(
+                    "mark",
+                    $"Part {mark.Trim()} was fitted to {other}; a part keeps its mark for good, so check it.",
+                    field
+                );
+            }
+        }
+
+        return null;
     }
 }

@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Web.Components.Forms;
-using WeldTrace.Web.Components.Marks;
 using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;
 
@@ -9,8 +8,6 @@ namespace WeldTrace.Web.Features.Tools.Show;
 
 public sealed partial class ShowTool
 {
-    private const double LittleLife = 0.1;
-
     private static readonly IReadOnlyList<FieldOption> Acts =
     [
         new(nameof(ToolAct.PutInService), "put in service"),
@@ -20,14 +17,13 @@ public sealed partial class ShowTool
 
     private static readonly IReadOnlyList<FieldOption> Causes =
     [
-        new(nameof(RetirementReason.Limit), "life limit"),
-        new(nameof(RetirementReason.Wear), "wear"),
-        new(nameof(RetirementReason.Breakage), "breakage"),
-        new(nameof(RetirementReason.Other), "other"),
+        .. Enum.GetValues<RetirementReason>()
+            .Select(r => new FieldOption(r.ToString(), ToolWords.Of(r))),
     ];
 
     private IReadOnlyList<FieldFault> _faults = [];
-    private (Tool Tool, ToolDesign Design)? _found;
+    private ToolView? _view;
+    private ToolFigures _figures = null!;
     private Domain.Sites.Site _site = null!;
 
     [Parameter]
@@ -51,17 +47,27 @@ public sealed partial class ShowTool
     [CascadingParameter]
     public HttpContext Http { get; set; } = null!;
 
+    [SupplyParameterFromQuery(Name = "failure")]
+    private string? Failure { get; set; }
+
     [SupplyParameterFromForm]
     private ChangeToolForm In { get; set; } = null!;
+
+    private Tool Tool => _view!.Tool;
 
     protected override async Task OnInitializedAsync()
     {
         In ??= new();
         _site = await Sites.GetAsync();
-        _found = await Reader.FindAsync(Id, Http.RequestAborted);
-        if (_found is null)
+        _view = Http.Found(await Reader.FindAsync(Id, Http.RequestAborted));
+        if (_view is not null)
         {
-            Http.Response.StatusCode = StatusCodes.Status404NotFound;
+            _figures = new ToolFigures(
+                _view,
+                Enum.TryParse<RetirementReason>(Failure, out var mode) && Enum.IsDefined(mode)
+                    ? mode
+                    : null
+            );
         }
     }
 
@@ -79,31 +85,4 @@ public sealed partial class ShowTool
             Navigation.NavigateTo(Routes.Tool(Id));
         }
     }
-
-    private static double LeftShare(Tool tool) => tool.Remaining / tool.LifeLimit;
-
-    private static string LifeWord(Tool tool) =>
-        LeftShare(tool) switch
-        {
-            <= 0 => "life used up",
-            < LittleLife => "little life left",
-            _ => "life left",
-        };
-
-    private static Mark LifeMark(Tool tool) =>
-        LeftShare(tool) switch
-        {
-            <= 0 => Mark.Failed,
-            < LittleLife => Mark.Warning,
-            _ => Mark.Passed,
-        };
-
-    private static string BasisWord(ChargeBasis basis) =>
-        basis switch
-        {
-            ChargeBasis.ProcessLog => "process log",
-            ChargeBasis.PlannedPath => "planned path, until the log is in",
-            ChargeBasis.Stated => "operator's statement, until the log is in",
-            _ => throw new ArgumentOutOfRangeException(nameof(basis), basis, null),
-        };
 }
