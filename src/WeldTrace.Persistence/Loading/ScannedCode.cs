@@ -42,10 +42,7 @@ public static class ScannedCode
     {
         ArgumentNullException.ThrowIfNull(db);
         var (id, text) = Read(code);
-        return db.Instruments.SingleOrDefaultAsync(
-            i => i.Id == id || i.Mark == text,
-            cancellation
-        );
+        return db.Instruments.SingleOrDefaultAsync(i => i.Id == id || i.Mark == text, cancellation);
     }
 
     private static (Guid Id, string Text) Read(string? code)
