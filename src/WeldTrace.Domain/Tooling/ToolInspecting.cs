@@ -2,7 +2,6 @@ using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.Engineering.Conformity;
-using WeldTrace.Engineering.Quantities;
 using Measured = WeldTrace.Domain.Records.Measured;
 using MeasuredValue = WeldTrace.Engineering.Conformity.Measured;
 
@@ -49,8 +48,7 @@ public sealed partial class Tool
 
     /// <summary>Whether it was cleaned or inspected, with a good verdict, since its last run.</summary>
     public bool IsCleanedSinceLastUse =>
-        (Inspections ?? []).LastOrDefault() is { IsGood: true } last
-        && last.AfterUses == Uses.Count;
+        Inspections is [.., { IsGood: true } last] && last.AfterUses == Uses.Count;
 
     private IEnumerable<ToolInspection> OfPin =>
         (Inspections ?? []).Where(i => i.PinMark == Pin?.Mark);

@@ -1356,6 +1356,18 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("text")
                         .HasColumnName("design_label");
 
+                    b.Property<string>("End")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("end");
+
+                    b.Property<string>("HeldBecause")
+                        .HasColumnType("text")
+                        .HasColumnName("held_because");
+
+                    b.Property<string>("Inspections")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("inspections");
+
                     b.Property<double>("LifeLimit")
                         .HasColumnType("double precision")
                         .HasColumnName("life_limit_m");
@@ -1366,10 +1378,18 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("mark");
 
+                    b.Property<string>("Parts")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("parts");
+
                     b.Property<string>("Retirement")
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("retirement");
+
+                    b.Property<double?>("ShoulderLifeLimit")
+                        .HasColumnType("double precision")
+                        .HasColumnName("shoulder_life_limit_m");
 
                     b.Property<string>("State")
                         .IsRequired()
@@ -1411,6 +1431,11 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("jsonb")
                         .HasColumnName("geometry");
 
+                    b.Property<string>("LifeEvidenceSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("life_evidence_sha256");
+
                     b.Property<string>("Number")
                         .IsRequired()
                         .HasMaxLength(80)
@@ -1420,6 +1445,10 @@ namespace WeldTrace.Persistence.Migrations
                     b.Property<int>("RevisionIndex")
                         .HasColumnType("integer")
                         .HasColumnName("revision_index");
+
+                    b.Property<string>("Upkeep")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("upkeep");
 
                     b.Property<int>("Version")
                         .IsConcurrencyToken()

@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Procedures;
-using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
