@@ -46,14 +46,17 @@ internal static class ToolCardDocument
     private static IEnumerable<Block> LifePart(ToolCardModel model)
     {
         yield return new Heading("Life", 2);
-        var inspections = model.Inspections.Select(line => line.AtUse).OfType<Length>();
+        var measured = model
+            .Inspections.Where(line => line.Measured.Count > 0)
+            .Select(line => line.AtUse)
+            .OfType<Length>();
         yield return new Figure(
-            new LifeBarDrawing(model.Life, [.. inspections], model.Stamp.Units),
-            "Path in the unit shown. Hatched: welded so far; triangles: inspections; dashed: next inspection due."
+            new LifeBarDrawing(model.Life, [.. measured], model.Stamp.Units),
+            "Path in the unit shown. Hatched: welded so far; triangles: measured; dashed: next inspection due."
         );
         if (model.LifeFigures.Count > 0)
         {
-            yield return Grid.Of(model.LifeFigures.Select(GridItem.Of));
+            yield return Grid.Of(model.LifeFigures.Select(GridItem.Of), pairs: 1);
         }
 
         if (model.Wear is { } wear)

@@ -50,8 +50,8 @@ public static class WearPlot
                 drawn.Metres
                 - trend.WearAtStart.Metres
                 - (trend.MicrometresPerMetre * 1e-6 * welded);
-            var end = EndOf(trend, On, longest, lowest - room);
-            lines.Add(new(At(0, On(0)), At(end, On(end)), false));
+            var (begin, end) = Within(trend, On(0), longest, lowest - room, highest + room);
+            lines.Add(new(At(begin, On(begin)), At(end, On(end)), false));
         }
 
         return new XyPlot
@@ -76,16 +76,25 @@ public static class WearPlot
         };
     }
 
-    // The line is drawn as far as the plot reaches, and not below its foot.
-    private static double EndOf(
+    // The line is drawn no further than the plot reaches.
+    private static (double Begin, double End) Within(
         WearTrend trend,
-        Func<double, double> on,
+        double start,
         double longest,
-        double foot
-    ) =>
-        trend.MicrometresPerMetre > 0 && on(longest) < foot
-            ? (on(0) - foot) / (trend.MicrometresPerMetre * 1e-6)
-            : longest;
+        double foot,
+        double top
+    )
+    {
+        var fall = trend.MicrometresPerMetre * 1e-6;
+        if (fall == 0)
+        {
+            return (0, longest);
+        }
+
+        var (atTop, atFoot) = ((start - top) / fall, (start - foot) / fall);
+        var begin = Math.Clamp(Math.Min(atTop, atFoot), 0, longest);
+        return (begin, Math.Clamp(Math.Max(atTop, atFoot), begin, longest));
+    }
 
     private static ChartAxis Axis(double from, double to, int ticks) => new(from, to, 0, 1, ticks);
 

@@ -1,5 +1,7 @@
+using WeldTrace.Documents.Drawings;
 using WeldTrace.Documents.Tools;
 using WeldTrace.Engineering.Quantities;
+using WeldTrace.Engineering.ToolLife;
 
 namespace WeldTrace.Documents.Tests.Samples;
 
@@ -41,6 +43,46 @@ internal static class SampleTool
                 Inspection(11, 20.2, "5.98 mm", "4.69 mm"),
             ],
         };
+
+    /// <summary>4.70 mm drawn, 4.60 mm least; 4.70, 4.69, 4.68 mm after 0, 10 and 20 m: 1 µm per metre.</summary>
+    public static XyPlot Wear(UnitSystem units)
+    {
+        WearReadingLine[] readings = [Reading(0, 4.70), Reading(10, 4.69), Reading(20, 4.68)];
+        var drawn = Length.FromMillimetres(4.70);
+        var trend = WearTrend.Fit(
+            [.. readings.Select(r => new WearReading(r.AtUse, drawn - r.PinLength))],
+            Length.FromMillimetres(0.1)
+        );
+        return WearPlot.Of(
+            readings,
+            drawn,
+            Length.FromMillimetres(4.60),
+            Length.FromMetres(40),
+            trend.Value,
+            units
+        );
+    }
+
+    /// <summary>Failed after 20, 30 and 40 m; one still in use after 10 m.</summary>
+    public static XyPlot Failures(UnitSystem units)
+    {
+        LifeRecord[] records =
+        [
+            new(Length.FromMetres(20), true),
+            new(Length.FromMetres(30), true),
+            new(Length.FromMetres(40), true),
+            new(Length.FromMetres(10), false),
+        ];
+        return WeibullPlot.Of(
+            records,
+            ToolLifeFit.Fit(records).Value,
+            Length.FromMetres(10),
+            units
+        );
+    }
+
+    private static WearReadingLine Reading(double metres, double millimetres) =>
+        new(Length.FromMetres(metres), Length.FromMillimetres(millimetres), true);
 
     private static ToolUseLine Use(int run) =>
         new(

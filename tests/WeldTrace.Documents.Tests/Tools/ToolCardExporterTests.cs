@@ -56,6 +56,24 @@ public sealed class ToolCardExporterTests
     }
 
     [Fact]
+    public void Write_WearAndFailures_DrawsBothWithTheirKeys()
+    {
+        var model = SampleTool.Model() with
+        {
+            Wear = SampleTool.Wear(UnitSystem.Metric),
+            Failures = SampleTool.Failures(UnitSystem.Metric),
+        };
+        var bytes = WrittenPdf.Bytes(model);
+        SampleFolder.Keep("tool-plots.pdf", bytes);
+
+        var text = WrittenPdf.Text(bytes);
+
+        Assert.Contains("Wear of the pin", text, StringComparison.Ordinal);
+        Assert.Contains("least length", text, StringComparison.Ordinal);
+        Assert.Contains("failed, %", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Write_UnusedTool_SaysSo()
     {
         var model = SampleTool.Model() with

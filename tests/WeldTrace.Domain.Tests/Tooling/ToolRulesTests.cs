@@ -1,4 +1,3 @@
-using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;

@@ -52,7 +52,9 @@ public static class ToolWords
         return string.Join(" or ", parts.Where(p => p.Length > 0));
     }
 
+    /// <summary>A probability in per cent; near certainty is not written as certainty.</summary>
     public static string Percent(double part) =>
-        (part * 100).ToString(part is > 0.999 and < 1 ? "0.000" : "0.0", CultureInfo.InvariantCulture)
-        + " %";
+        part > 0.9995
+            ? "> 99.9 %"
+            : (part * 100).ToString("0.0", CultureInfo.InvariantCulture) + " %";
 }
