@@ -42,15 +42,7 @@ internal sealed class XyPlotDrawing(XyPlot plot) : Drawing
         {
             var left = at(new(0, tick.At));
             surface.Line(left, at(new(1, tick.At)), 0.25, Tone.Rule);
-            surface.Text(
-                tick.Text,
-                left with
-                {
-                    X = left.X - 4,
-                },
-                Styles.Drawing,
-                TextAnchor.Right
-            );
+            surface.Text(tick.Text, left with { X = left.X - 4 }, Styles.Drawing, TextAnchor.Right);
         }
 
         foreach (var tick in plot.Across.Ticks)

@@ -60,10 +60,7 @@ public static class WearPlot
                 CultureInfo.InvariantCulture,
                 $"Measured length of the pin at {readings.Count} inspections, against a least length of {least.Millimetres:0.###} mm."
             ),
-            Across = new(
-                $"welded, {(units == UnitSystem.Metric ? "m" : "ft")}",
-                Ticks(across)
-            ),
+            Across = new($"welded, {(units == UnitSystem.Metric ? "m" : "ft")}", Ticks(across)),
             Up = new($"pin length, {(units == UnitSystem.Metric ? "mm" : "in")}", Ticks(up)),
             Lines = lines,
             Points =

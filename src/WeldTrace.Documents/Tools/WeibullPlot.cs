@@ -98,10 +98,8 @@ public static class WeibullPlot
             yield break;
         }
 
-        double Metres(double part) =>
-            fit.Scale.Metres * Math.Exp(Reduced(part) / fit.Shape);
-        double Part(double metres) =>
-            1 - Math.Exp(-Math.Pow(metres / fit.Scale.Metres, fit.Shape));
+        double Metres(double part) => fit.Scale.Metres * Math.Exp(Reduced(part) / fit.Shape);
+        double Part(double metres) => 1 - Math.Exp(-Math.Pow(metres / fit.Scale.Metres, fit.Shape));
         var begin = Math.Max(from, Metres(least));
         var end = Math.Min(to, Metres(LargestPart));
         if (begin < end)

@@ -67,9 +67,7 @@ internal sealed class DemoTools
                 clock.AfterMinutes(5)
             )
             .Must();
-        design
-            .FileLifeEvidence(tools.Evidence.Sha256, cast.Engineer, clock.AfterMinutes(1))
-            .Must();
+        design.FileLifeEvidence(tools.Evidence.Sha256, cast.Engineer, clock.AfterMinutes(1)).Must();
         tools.All =
         [
             .. Old.Select(o => Retired(design, o.Mark, o.Metres, o.Why, o.Seen, cast, clock)),
@@ -109,7 +107,9 @@ internal sealed class DemoTools
                 new InspectionEntry(
                     kind,
                     true,
-                    kind == ToolInspectionKind.Cleaned ? "Aluminium dissolved in caustic, rinsed." : "",
+                    kind == ToolInspectionKind.Cleaned
+                        ? "Aluminium dissolved in caustic, rinsed."
+                        : "",
                     kind == ToolInspectionKind.Cleaned ? null : Reading(tool),
                     null
                 ),

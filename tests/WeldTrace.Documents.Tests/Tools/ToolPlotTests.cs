@@ -29,13 +29,8 @@ public sealed class ToolPlotTests
         var plot = SampleTool.Failures(UnitSystem.Metric);
 
         var failed = plot.Points.Where(p => p.Kind == PlotPointKind.Event).ToList();
-        double Up(double part) =>
-            (Reduced(part) - Reduced(0.01)) / (Reduced(0.99) - Reduced(0.01));
-        Assert.Equal(
-            [Up(1.0 / 6), Up(1.0 / 2), Up(5.0 / 6)],
-            failed.Select(p => p.Place.Up),
-            Near
-        );
+        double Up(double part) => (Reduced(part) - Reduced(0.01)) / (Reduced(0.99) - Reduced(0.01));
+        Assert.Equal([Up(1.0 / 6), Up(1.0 / 2), Up(5.0 / 6)], failed.Select(p => p.Place.Up), Near);
         Assert.Equal(0, plot.Points.Single(p => p.Kind == PlotPointKind.Open).Place.Up);
     }
 

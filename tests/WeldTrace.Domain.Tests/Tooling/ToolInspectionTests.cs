@@ -54,9 +54,7 @@ public sealed class ToolInspectionTests
     [Fact]
     public void PutInService_WithoutFirstUseCheck_Refused()
     {
-        var tool = Accept.Value(
-            Tool.Enter("T-9", Design, SamplePeople.Engineer, SampleTime.Start)
-        );
+        var tool = Accept.Value(Tool.Enter("T-9", Design, SamplePeople.Engineer, SampleTime.Start));
 
         Assert.Equal(
             "F6",
@@ -67,14 +65,18 @@ public sealed class ToolInspectionTests
     [Fact]
     public void Inspect_FirstUseNotGood_DoesNotCount()
     {
-        var tool = Accept.Value(
-            Tool.Enter("T-9", Design, SamplePeople.Engineer, SampleTime.Start)
-        );
+        var tool = Accept.Value(Tool.Enter("T-9", Design, SamplePeople.Engineer, SampleTime.Start));
 
         Accept.All(
             Inspect(
                 tool,
-                new InspectionEntry(ToolInspectionKind.FirstUse, false, "Burr on the shoulder", null, null)
+                new InspectionEntry(
+                    ToolInspectionKind.FirstUse,
+                    false,
+                    "Burr on the shoulder",
+                    null,
+                    null
+                )
             )
         );
 
@@ -123,7 +125,11 @@ public sealed class ToolInspectionTests
         );
         var late = Inspect(tool, Wear("2.95", "4.95"), SampleTime.Day.AddYears(1));
 
-        Assert.Contains("CAL-99", Assert.Single(unknown.Refusals).Sentence, StringComparison.Ordinal);
+        Assert.Contains(
+            "CAL-99",
+            Assert.Single(unknown.Refusals).Sentence,
+            StringComparison.Ordinal
+        );
         Assert.Equal("F13", Assert.Single(shown.Refusals).Code);
         Assert.Equal("F13", Assert.Single(late.Refusals).Code);
         Assert.Null(tool.LatestMeasured);
@@ -157,9 +163,7 @@ public sealed class ToolInspectionTests
     [Fact]
     public void TakeOver_EarlierMetres_CountAndAreTakenOnlyOnce()
     {
-        var tool = Accept.Value(
-            Tool.Enter("T-9", Design, SamplePeople.Engineer, SampleTime.Start)
-        );
+        var tool = Accept.Value(Tool.Enter("T-9", Design, SamplePeople.Engineer, SampleTime.Start));
         Outcome TakeOver() =>
             tool.TakeOver(
                 Length.FromMetres(12.5),

@@ -72,9 +72,7 @@ public sealed class ToolRulesTests
 
         Assert.Equal(
             expected,
-            ToolRules
-                .ForWelding(tool, Design, Procedure, Task(path), SampleTime.Day)
-                .Standing
+            ToolRules.ForWelding(tool, Design, Procedure, Task(path), SampleTime.Day).Standing
         );
     }
 
@@ -170,8 +168,7 @@ public sealed class ToolRulesTests
     private static RuleVerdict Judge(Tool? tool) =>
         ToolRules.ForWelding(tool, Design, Procedure, Task(0.4), SampleTime.Day);
 
-    private static ToolTask Task(double metres) =>
-        new(Length.FromMetres(metres), "NR4-0001", "J1");
+    private static ToolTask Task(double metres) => new(Length.FromMetres(metres), "NR4-0001", "J1");
 
     private static void AssertForbids(RuleVerdict verdict, string words)
     {
@@ -184,14 +181,7 @@ public sealed class ToolRulesTests
 
     private static void Charge(Tool tool, Guid run, double metres, ChargeBasis basis) =>
         tool.Charge(
-            new ToolUse(
-                run,
-                "NR4-0001",
-                Length.FromMetres(metres),
-                basis,
-                SampleTime.Start,
-                "J1"
-            ),
+            new ToolUse(run, "NR4-0001", Length.FromMetres(metres), basis, SampleTime.Start, "J1"),
             SamplePeople.Operator
         );
 

@@ -48,10 +48,9 @@ public static class SampleTools
     public static Tool InService(ToolDesign design, string mark = "T-15-01")
     {
         ArgumentNullException.ThrowIfNull(design);
-        var parts =
-            design.Geometry.HasSeparateParts is true
-                ? new ToolPartMarks(mark + "-P1", mark + "-S1")
-                : null;
+        var parts = design.Geometry.HasSeparateParts is true
+            ? new ToolPartMarks(mark + "-P1", mark + "-S1")
+            : null;
         var tool = Accept.Value(
             Tool.Enter(mark, design, SamplePeople.Engineer, SampleTime.Start, parts)
         );

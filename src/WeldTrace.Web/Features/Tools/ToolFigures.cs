@@ -81,12 +81,7 @@ public sealed class ToolFigures
     /// <summary>Weibull plot of the design's tools; null while none has welded.</summary>
     public XyPlot? FailuresDrawn(UnitSystem units) =>
         Records.Count > 0
-            ? WeibullPlot.Of(
-                Records,
-                Fit.IsRefused ? null : Fit.Value,
-                _view.Tool.Used,
-                units
-            )
+            ? WeibullPlot.Of(Records, Fit.IsRefused ? null : Fit.Value, _view.Tool.Used, units)
             : null;
 
     private static RetirementReason CommonerMode(IReadOnlyList<Domain.Tooling.ToolLife> family) =>
@@ -124,11 +119,13 @@ public sealed class ToolFigures
     private IEnumerable<NextWeld> Passes() =>
         _view
             .Passes.GroupBy(p => (p.Design, p.Path))
-            .Select(g => Weld(
-                $"{g.Key.Design}: {string.Join(", ", g.Select(p => FormattableString.Invariant($"{p.JointCode} pass {p.Number}")))}",
-                isVessel: false,
-                g.Key.Path
-            ))
+            .Select(g =>
+                Weld(
+                    $"{g.Key.Design}: {string.Join(", ", g.Select(p => FormattableString.Invariant($"{p.JointCode} pass {p.Number}")))}",
+                    isVessel: false,
+                    g.Key.Path
+                )
+            )
             .OfType<NextWeld>();
 
     private IEnumerable<NextWeld> Vessels() =>

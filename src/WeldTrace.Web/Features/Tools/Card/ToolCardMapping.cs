@@ -29,18 +29,16 @@ public static class ToolCardMapping
             Particulars = [.. Particulars(view, units)],
             Life = new PrintedLife(tool.Used, tool.LifeLimit)
             {
-                InspectionDueAt =
-                    tool.Used + ToolRules.LeftToInspection(tool, view.Design),
+                InspectionDueAt = tool.Used + ToolRules.LeftToInspection(tool, view.Design),
             },
             LifeFigures = [.. LifeFigures(figures)],
             Wear = figures.WearDrawn(units),
             Failures = figures.FailuresDrawn(units),
             Uses = [.. Uses(tool)],
             Inspections = [.. (tool.Inspections ?? []).Select(Inspection)],
-            Retirement =
-                tool is { End: { } end, Retirement: { } why }
-                    ? new($"{ToolWords.Of(why)}: {end.Text}", end.ByName, end.At)
-                    : null,
+            Retirement = tool is { End: { } end, Retirement: { } why }
+                ? new($"{ToolWords.Of(why)}: {end.Text}", end.ByName, end.At)
+                : null,
         };
     }
 
@@ -64,7 +62,10 @@ public static class ToolCardMapping
                 "Wear limits",
                 $"length {upkeep.LeastPinLength}, diameter {upkeep.LeastPinDiameter}"
             );
-            yield return new("Inspected", $"{ToolWords.Interval(upkeep, units)}, by {upkeep.InspectionProcedure}");
+            yield return new(
+                "Inspected",
+                $"{ToolWords.Interval(upkeep, units)}, by {upkeep.InspectionProcedure}"
+            );
         }
     }
 
@@ -79,9 +80,7 @@ public static class ToolCardMapping
         {
             yield return new(
                 "Pin wear",
-                FormattableString.Invariant(
-                    $"{trend.Value.MicrometresPerMetre:0.0#} µm per metre"
-                )
+                FormattableString.Invariant($"{trend.Value.MicrometresPerMetre:0.0#} µm per metre")
             );
         }
 

@@ -74,13 +74,7 @@ public sealed class ToolDesignHandler(
                 nameof(form.ShoulderLifeLimit),
                 refusals
             );
-        if (
-            refusals.Count > 0
-            || shoulder is null
-            || pin is null
-            || length is null
-            || life is null
-        )
+        if (refusals.Count > 0 || shoulder is null || pin is null || length is null || life is null)
         {
             return refusals;
         }

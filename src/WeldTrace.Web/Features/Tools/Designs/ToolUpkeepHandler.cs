@@ -30,10 +30,7 @@ public sealed class LifeEvidenceForm
 public sealed record ToolDesignView(ToolDesign Design, IReadOnlyList<Tool> Tools);
 
 /// <summary>Shows a tool design, lays down its wear limits and files the evidence for its life.</summary>
-public sealed class ToolUpkeepHandler(
-    IDbContextFactory<WeldTraceDbContext> contexts,
-    ActDesk desk
-)
+public sealed class ToolUpkeepHandler(IDbContextFactory<WeldTraceDbContext> contexts, ActDesk desk)
 {
     public async Task<ToolDesignView?> FindAsync(Guid id, CancellationToken cancellation)
     {

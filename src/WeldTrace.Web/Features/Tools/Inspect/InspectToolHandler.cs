@@ -87,12 +87,7 @@ public sealed class InspectToolHandler(ActDesk desk)
 
     private static PinReading Read(Entries entries, InspectToolForm form) =>
         new(
-            entries.Number(
-                form.PinLength,
-                ToolUpkeep.Unit,
-                "Pin length",
-                nameof(form.PinLength)
-            ),
+            entries.Number(form.PinLength, ToolUpkeep.Unit, "Pin length", nameof(form.PinLength)),
             entries.Number(
                 form.PinDiameter,
                 ToolUpkeep.Unit,
