@@ -12,7 +12,7 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Persistence.Migrations
 {
     [DbContext(typeof(WeldTraceDbContext))]
-    [Migration("20261126091858_Tools")]
+    [Migration("20261126092742_Tools")]
     partial class Tools
     {
         /// <inheritdoc />
@@ -561,6 +561,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("character varying(30)")
                         .HasColumnName("number");
 
+                    b.Property<string>("Qualified")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("qualified");
+
                     b.Property<int>("RevisionIndex")
                         .HasColumnType("integer")
                         .HasColumnName("revision_index");
@@ -599,6 +603,302 @@ namespace WeldTrace.Persistence.Migrations
                         .HasDatabaseName("ix_procedure_revisions_number_revision_index");
 
                     b.ToTable("procedure_revisions", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Qualification.QualificationRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("AbandonedBecause")
+                        .HasMaxLength(400)
+                        .HasColumnType("character varying(400)")
+                        .HasColumnName("abandoned_because");
+
+                    b.Property<DateTimeOffset?>("ClosedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("closed_at");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Plan")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("plan");
+
+                    b.Property<string>("PlannedByName")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("planned_by_name");
+
+                    b.Property<string>("ProcedureLabel")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("procedure_label");
+
+                    b.Property<string>("ProcedureNumber")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)")
+                        .HasColumnName("procedure_number");
+
+                    b.Property<Guid>("ProcedureRevisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("procedure_revision_id");
+
+                    b.Property<string>("Range")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("range");
+
+                    b.Property<bool>("SeveralPasses")
+                        .HasColumnType("boolean")
+                        .HasColumnName("several_passes");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("state");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id")
+                        .HasName("pk_qualifications");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_qualifications_number");
+
+                    b.HasIndex("ProcedureNumber")
+                        .HasDatabaseName("ix_qualifications_procedure_number");
+
+                    b.HasIndex("ProcedureRevisionId")
+                        .HasDatabaseName("ix_qualifications_procedure_revision_id");
+
+                    b.ToTable("qualifications", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Qualification.SpecimenTest", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<int>("Attempt")
+                        .HasColumnType("integer")
+                        .HasColumnName("attempt");
+
+                    b.Property<string>("Entry")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("entry");
+
+                    b.Property<string>("FileSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("file_sha256");
+
+                    b.Property<string>("Header")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("header");
+
+                    b.Property<string>("Instrument")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("instrument");
+
+                    b.Property<Guid>("PieceId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("piece_id");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("place");
+
+                    b.Property<string>("PlannedId")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("planned_id");
+
+                    b.Property<Guid>("QualificationId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("qualification_id");
+
+                    b.Property<string>("QualificationNumber")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("qualification_number");
+
+                    b.Property<DateTimeOffset>("SignedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("signed_at");
+
+                    b.Property<string>("Test")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("test");
+
+                    b.Property<Guid>("TesterId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("tester_id");
+
+                    b.Property<string>("TesterName")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("tester_name");
+
+                    b.Property<string>("Verdict")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("verdict");
+
+                    b.Property<string>("VerdictSentence")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("verdict_sentence");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id")
+                        .HasName("pk_specimen_tests");
+
+                    b.HasIndex("QualificationId")
+                        .HasDatabaseName("ix_specimen_tests_qualification_id");
+
+                    b.HasIndex("PieceId", "PlannedId", "Attempt")
+                        .IsUnique()
+                        .HasDatabaseName("ix_specimen_tests_piece_id_planned_id_attempt");
+
+                    b.ToTable("specimen_tests", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Qualification.TestPiece", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Gate")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("gate");
+
+                    b.Property<string>("Log")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("log");
+
+                    b.Property<string>("Lots")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("lots");
+
+                    b.Property<Guid>("MachineId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("machine_id");
+
+                    b.Property<string>("MachineName")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("machine_name");
+
+                    b.Property<string>("Mark")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("mark");
+
+                    b.Property<Guid>("OperatorId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("operator_id");
+
+                    b.Property<string>("OperatorName")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("operator_name");
+
+                    b.Property<Guid>("ProcedureRevisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("procedure_revision_id");
+
+                    b.Property<Guid>("QualificationId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("qualification_id");
+
+                    b.Property<string>("QualificationNumber")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("qualification_number");
+
+                    b.Property<string>("Remark")
+                        .HasMaxLength(1000)
+                        .HasColumnType("character varying(1000)")
+                        .HasColumnName("remark");
+
+                    b.Property<DateTimeOffset?>("SignedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("signed_at");
+
+                    b.Property<DateTimeOffset>("StartedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("started_at");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("state");
+
+                    b.Property<Guid>("ToolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("tool_id");
+
+                    b.Property<string>("ToolMark")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("tool_mark");
+
+                    b.Property<double?>("Travelled")
+                        .HasColumnType("double precision")
+                        .HasColumnName("travelled_m");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id")
+                        .HasName("pk_test_pieces");
+
+                    b.HasIndex("MachineId")
+                        .HasDatabaseName("ix_test_pieces_machine_id");
+
+                    b.HasIndex("QualificationId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_test_pieces_one_welding")
+                        .HasFilter("state = 'Welding'");
+
+                    b.HasIndex("ToolId")
+                        .HasDatabaseName("ix_test_pieces_tool_id");
+
+                    b.HasIndex("QualificationId", "Mark")
+                        .HasDatabaseName("ix_test_pieces_qualification_id_mark");
+
+                    b.ToTable("test_pieces", (string)null);
                 });
 
             modelBuilder.Entity("WeldTrace.Domain.Records.Signature", b =>
