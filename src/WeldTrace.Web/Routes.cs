@@ -22,6 +22,8 @@ public static class Routes
     public const string Limits = "/procedures/limits";
     public const string LimitsCsv = "/procedures/limits.csv";
     public const string NewLimits = "/procedures/limits/new";
+    public const string Qualifications = "/procedures/qualifications";
+    public const string QualificationsCsv = "/procedures/qualifications.csv";
     public const string Tools = "/tools";
     public const string NewTool = "/tools/new";
     public const string ToolDesigns = "/tools/designs";
@@ -86,6 +88,24 @@ public static class Routes
 
     public static string CompareProcedures(Guid left, Guid right) =>
         $"/procedures/{left:D}/against/{right:D}";
+
+    public static string PlanQualification(Guid revision) => $"/procedures/{revision:D}/qualify";
+
+    public static string Qualification(Guid id) => $"{Qualifications}/{id:D}";
+
+    public static string QualificationSheet(Guid id) => $"{Qualifications}/{id:D}/record.pdf";
+
+    public static string BeginPiece(Guid id, string mark) =>
+        $"{Qualifications}/{id:D}/pieces/{Uri.EscapeDataString(mark)}";
+
+    public static string TestPiece(Guid id) => $"{Qualifications}/pieces/{id:D}";
+
+    public static string TestPieceLog(Guid id) => $"{Qualifications}/pieces/{id:D}/log.csv";
+
+    public static string EnterResult(Guid id, string planned) =>
+        $"{Qualifications}/{id:D}/results/{Uri.EscapeDataString(planned)}";
+
+    public static string Result(Guid id) => $"{Qualifications}/results/{id:D}";
 
     public static string LimitTable(Guid id) => $"{Limits}/{id:D}";
 

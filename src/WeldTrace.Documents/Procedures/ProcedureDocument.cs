@@ -26,7 +26,7 @@ internal static class ProcedureDocument
             .. model.After.SelectMany(Values),
             .. Part.Of("Changes from the revision before", model.Changes.Select(Sentence)),
             .. SignaturePart.Blocks(model.Signatures, model.SignedOnPaper, model.Stamp),
-            .. Sources(model.Sources),
+            .. SourceTable.Blocks(model.Sources),
         ];
 
     private static IEnumerable<Block> Head(ProcedureSheetModel model)
@@ -120,19 +120,6 @@ internal static class ProcedureDocument
         });
         return lines.Count == 0 ? [] : Part.Of("Computed figures", [new Table(columns, [.. rows])]);
     }
-
-    private static IEnumerable<Block> Sources(IReadOnlyList<SourceNote> sources)
-    {
-        TableColumn[] columns = [new("Subject", 26), new("Source", 46), new("Checked", 32)];
-        var rows = sources.Select(note => new TableRow([
-            new Cell(note.Subject) { IsHead = true },
-            note.Source,
-            note.Checked is null ? Unchecked : new Cell(note.Checked),
-        ]));
-        return sources.Count == 0 ? [] : Part.Of("Sources", [new Table(columns, [.. rows])]);
-    }
-
-    private static Cell Unchecked => Cell.Of(new StateMark("not checked", MarkShape.Triangle));
 
     private static Paragraph Sentence(string text) => new(text);
 }

@@ -43,7 +43,9 @@ public sealed record LimitSource(string Document, string Edition, string Clause)
 {
     /// <summary>Document, edition and clause in one line.</summary>
     public override string ToString() =>
-        Edition.Length == 0 ? $"{Document}, {Clause}" : $"{Document}:{Edition}, {Clause}";
+        Edition.All(char.IsAsciiDigit)
+            ? $"{Document}:{Edition}, {Clause}"
+            : $"{Document}, {Edition}, {Clause}";
 }
 
 /// <summary>That somebody compared a table with the site's own copy of its source.</summary>

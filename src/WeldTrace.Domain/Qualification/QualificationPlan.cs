@@ -18,6 +18,34 @@ public enum HeatEnd
     Only,
 }
 
+/// <summary>Words of a plan.</summary>
+public static class PlanWords
+{
+    /// <summary>The words for an end of the heat input.</summary>
+    public static string Of(HeatEnd heat) =>
+        heat switch
+        {
+            HeatEnd.Lowest => "lowest heat input",
+            HeatEnd.Highest => "highest heat input",
+            HeatEnd.Only => "the only heat input",
+            _ => throw new ArgumentOutOfRangeException(nameof(heat), heat, "Unknown end."),
+        };
+
+    /// <summary>The settings of a piece in one line.</summary>
+    public static string Of(PlannedPiece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        return string.Join(
+            ", ",
+            piece.Settings.Select(s =>
+                FormattableString.Invariant(
+                    $"{ParameterNames.Of(s.Parameter).ToLowerInvariant()} {s.Value} {s.Unit}"
+                )
+            )
+        );
+    }
+}
+
 /// <summary>What a parameter is set to for a test piece.</summary>
 /// <param name="Parameter">Parameter.</param>
 /// <param name="Value">Value to set, in <paramref name="Unit"/>.</param>

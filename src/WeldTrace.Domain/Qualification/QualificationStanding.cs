@@ -92,6 +92,17 @@ public sealed record QualificationStanding(
             : PlannedTestState.NeedsReplacements;
     }
 
+    /// <summary>The words for how a planned test stands.</summary>
+    public static string StateWord(PlannedTestState state) =>
+        state switch
+        {
+            PlannedTestState.Missing => "no result",
+            PlannedTestState.NeedsReplacements => "failed, replacements needed",
+            PlannedTestState.Passed => "passed",
+            PlannedTestState.Failed => "failed",
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Unknown state."),
+        };
+
     private static PieceStanding Piece(PlannedPiece planned, IReadOnlyList<TestPiece> pieces)
     {
         var own = pieces.Where(p => p.Mark == planned.Mark).OrderBy(p => p.StartedAt).ToList();

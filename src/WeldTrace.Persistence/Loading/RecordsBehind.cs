@@ -2,13 +2,14 @@ using System.Data;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Storage;
+using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 
 namespace WeldTrace.Persistence.Loading;
 
 public static class RecordsBehind
 {
-    /// <summary>The vessel's records, the signatures, and what they rest on: design, procedures, tools, machines, material.</summary>
+    /// <summary>The vessel's records, the signatures, and what they rest on: design, procedures with their qualification, tools, machines, material.</summary>
     public static async Task<IReadOnlyList<Record>> LoadRecordsBehindAsync(
         this WeldTraceDbContext db,
         VesselHistory history,
@@ -48,6 +49,7 @@ public static class RecordsBehind
                 .Where(l => lotIds.Contains(l.Id))
                 .ToListAsync(cancellation),
         ];
+        records.AddRange(await QualificationsBehindAsync(db, procedures, cancellation));
         var ids = records.Select(r => r.Id).ToList();
         records.AddRange(
             await db
@@ -56,6 +58,31 @@ public static class RecordsBehind
                 .ToListAsync(cancellation)
         );
         return records;
+    }
+
+    /// <summary>The qualification records of procedures, with their test pieces and results.</summary>
+    private static async Task<IReadOnlyList<Record>> QualificationsBehindAsync(
+        WeldTraceDbContext db,
+        IReadOnlyList<ProcedureRevision> procedures,
+        CancellationToken cancellation
+    )
+    {
+        var ids = procedures.Select(p => p.Qualified?.Id).OfType<Guid>().ToList();
+        return
+        [
+            .. await db
+                .Qualifications.AsNoTracking()
+                .Where(q => ids.Contains(q.Id))
+                .ToListAsync(cancellation),
+            .. await db
+                .TestPieces.AsNoTracking()
+                .Where(p => ids.Contains(p.QualificationId))
+                .ToListAsync(cancellation),
+            .. await db
+                .SpecimenTests.AsNoTracking()
+                .Where(t => ids.Contains(t.QualificationId))
+                .ToListAsync(cancellation),
+        ];
     }
 
     /// <summary>A read-only transaction in which everything read is of one moment. Ended by disposing it.</summary>

@@ -11,6 +11,7 @@ using WeldTrace.Web.Features.Limits;
 using WeldTrace.Web.Features.Material;
 using WeldTrace.Web.Features.People;
 using WeldTrace.Web.Features.Procedures;
+using WeldTrace.Web.Features.Qualifications;
 using WeldTrace.Web.Features.SignIn;
 using WeldTrace.Web.Features.SiteSettings;
 using WeldTrace.Web.Features.Testing;
@@ -38,6 +39,7 @@ public static class Registration
             .AddDesigns()
             .AddProcedures()
             .AddLimits()
+            .AddQualifications()
             .AddTools()
             .AddEquipment()
             .AddWelding()
@@ -50,6 +52,7 @@ public static class Registration
         endpoints.MapVessels();
         endpoints.MapProcedures();
         endpoints.MapLimits();
+        endpoints.MapQualifications();
         endpoints.MapTools();
         endpoints.MapWelding();
         endpoints.MapAttachments();

@@ -1,6 +1,7 @@
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
@@ -47,6 +48,34 @@ public static class DomainMarks
             ProcedureState.Qualified => Mark.Ready,
             ProcedureState.Released => Mark.Passed,
             ProcedureState.Superseded or ProcedureState.Withdrawn => Mark.Ended,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(QualificationState state) =>
+        state switch
+        {
+            QualificationState.Open => Mark.InProgress,
+            QualificationState.Signed => Mark.Passed,
+            QualificationState.Abandoned => Mark.Ended,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(TestPieceState state) =>
+        state switch
+        {
+            TestPieceState.Welding => Mark.InProgress,
+            TestPieceState.Welded => Mark.Passed,
+            TestPieceState.Discarded => Mark.Failed,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(PlannedTestState state) =>
+        state switch
+        {
+            PlannedTestState.Missing => Mark.Waiting,
+            PlannedTestState.NeedsReplacements => Mark.Warning,
+            PlannedTestState.Passed => Mark.Passed,
+            PlannedTestState.Failed => Mark.Failed,
             _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
         };
 

@@ -58,6 +58,8 @@ internal sealed class WorkingSite : IAsyncDisposable
 
     public SiteDay Day => Get<SiteDay>();
 
+    public SiteReader Sites => Get<SiteReader>();
+
     public PasswordCheck Passwords => Get<PasswordCheck>();
 
     public static async Task<WorkingSite> OpenAsync(PostgresServerFixture server)
@@ -79,9 +81,12 @@ internal sealed class WorkingSite : IAsyncDisposable
     }
 
     /// <summary>Somebody with an account, who signs with <see cref="Password"/>.</summary>
-    public async Task<Actor> EnterAsync(string name, params IReadOnlyList<Role> roles)
+    public Task<Actor> EnterAsync(string name, params IReadOnlyList<Role> roles) =>
+        EnterAsync(SamplePeople.Entered(name, roles));
+
+    /// <summary>The same for a person that other records name already.</summary>
+    public async Task<Actor> EnterAsync(Person person)
     {
-        var person = SamplePeople.Entered(name, roles);
         await Database.AddAsync(
             person,
             Get<NewAccount>().For(person, Password, mustChangePassword: false)

@@ -14,7 +14,12 @@ public sealed class PersonForm
 
     public string? SignInName { get; set; }
 
-    public List<Role> Roles { get; set; } = [];
+    // A form without any box ticked posts nothing, which is bound as null.
+    public List<Role> Roles
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
     public bool IsActive { get; set; }
 

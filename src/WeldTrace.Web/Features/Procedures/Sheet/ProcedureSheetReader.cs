@@ -97,6 +97,9 @@ public sealed class ProcedureSheetReader(
                 : new Photograph(sketch.Bytes, "Sketch of the joint", "Sketch of the joint"),
             Parameters = [.. content.Windows.Select(Parameter)],
             Computed = [.. PrintedFigures.Of(content, view.Tool?.Geometry)],
+            UncheckedLimits = revision.Qualified is { Range.RuleSet: { WasChecked: false } ruleSet }
+                ? [$"Range of qualification by {ruleSet.Label}: {ruleSet.Source}"]
+                : [],
             Changes = [revision.ChangeReason, .. Changes(view)],
             Signatures =
             [
@@ -146,6 +149,12 @@ public sealed class ProcedureSheetReader(
             SupersededBy = view
                 .Revisions.FirstOrDefault(r => r.Id == revision.SupersededById)
                 ?.Label,
+            Supersedes = view.Revisions.FirstOrDefault(r => r.SupersededById == revision.Id)?.Label,
+            QualifiedBy = revision.Qualified is { } qualified
+                ? FormattableString.Invariant(
+                    $"{qualified.Number}, {qualified.SignedAt:yyyy-MM-dd}"
+                )
+                : null,
             Particulars = [new LabelledValue("Author", revision.AuthorName)],
         };
     }

@@ -30,7 +30,7 @@ public sealed record ProcedureMove(
             ProcedureState.Trial,
             "Accept the qualification",
             "I accept the qualification results of this procedure.",
-            "The revision may then be released."
+            "A complete, signed qualification record that covers this revision is needed; the revision may then be released."
         ),
         new(
             "release",

@@ -1,7 +1,9 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
+using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
 
 namespace WeldTrace.Web.Features.Procedures.Show;
@@ -11,11 +13,16 @@ public sealed record ProcedureView(
     ProcedureRevision Revision,
     ToolDesign? Tool,
     IReadOnlyList<ProcedureRevision> Revisions,
-    IReadOnlyList<Signature> Signatures
+    IReadOnlyList<Signature> Signatures,
+    IReadOnlyList<QualificationRecord> Qualifications,
+    IReadOnlyList<Vessel> VesselsWelded
 );
 
 public sealed class ProcedurePageReader(IDbContextFactory<WeldTraceDbContext> contexts)
 {
+    /// <summary>Most vessels that are listed.</summary>
+    public const int MostVessels = 500;
+
     public async Task<ProcedureView?> FindAsync(Guid id, CancellationToken cancellation)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
@@ -38,7 +45,30 @@ public sealed class ProcedurePageReader(IDbContextFactory<WeldTraceDbContext> co
                     .Signatures.AsNoTracking()
                     .Where(s => s.SignedId == id)
                     .OrderBy(s => s.At)
-                    .ToListAsync(cancellation)
+                    .ToListAsync(cancellation),
+                await db
+                    .Qualifications.AsNoTracking()
+                    .Where(q => q.ProcedureNumber == revision.Number)
+                    .OrderBy(q => q.Number)
+                    .ToListAsync(cancellation),
+                await VesselsAsync(db, revision, cancellation)
             );
     }
+
+    /// <summary>Vessels welded by a revision that is no longer in use.</summary>
+    private static async Task<IReadOnlyList<Vessel>> VesselsAsync(
+        WeldTraceDbContext db,
+        ProcedureRevision revision,
+        CancellationToken cancellation
+    ) =>
+        revision.State is ProcedureState.Superseded or ProcedureState.Withdrawn
+            ? await db
+                .Vessels.AsNoTracking()
+                .Where(v =>
+                    db.WeldRuns.Any(r => r.ProcedureRevisionId == revision.Id && r.VesselId == v.Id)
+                )
+                .OrderBy(v => v.Serial)
+                .Take(MostVessels)
+                .ToListAsync(cancellation)
+            : [];
 }

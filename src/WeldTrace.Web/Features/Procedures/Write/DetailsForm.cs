@@ -33,7 +33,12 @@ public sealed class DetailsForm
 
     public string? PostWeld { get; set; }
 
-    public List<Guid> Instruments { get; set; } = [];
+    // A form without any box ticked posts nothing, which is bound as null.
+    public List<Guid> Instruments
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
     public IFormFile? Sketch { get; set; }
 

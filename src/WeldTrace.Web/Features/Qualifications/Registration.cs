@@ -1,0 +1,29 @@
+using WeldTrace.Web.Features.Qualifications.Enter;
+using WeldTrace.Web.Features.Qualifications.List;
+using WeldTrace.Web.Features.Qualifications.Plan;
+using WeldTrace.Web.Features.Qualifications.Sheet;
+using WeldTrace.Web.Features.Qualifications.Show;
+using WeldTrace.Web.Features.Qualifications.Weld;
+
+namespace WeldTrace.Web.Features.Qualifications;
+
+public static class Registration
+{
+    public static IServiceCollection AddQualifications(this IServiceCollection services) =>
+        services
+            .AddScoped<QualificationListReader>()
+            .AddScoped<PlanQualificationHandler>()
+            .AddScoped<QualificationHandler>()
+            .AddScoped<BeginPieceHandler>()
+            .AddScoped<TestPieceHandler>()
+            .AddScoped<EnterResultHandler>()
+            .AddScoped<ResultReader>()
+            .AddScoped<QualificationSheetReader>();
+
+    public static void MapQualifications(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapQualificationCsv();
+        endpoints.MapQualificationSheet();
+        endpoints.MapTestPieceLog();
+    }
+}
