@@ -15,7 +15,6 @@ using WeldTrace.Web.Features.Qualifications.Enter;
 using WeldTrace.Web.Features.Qualifications.Plan;
 using WeldTrace.Web.Features.Qualifications.Show;
 using WeldTrace.Web.Features.Qualifications.Weld;
-using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Tests.Features.Qualifications;
 
