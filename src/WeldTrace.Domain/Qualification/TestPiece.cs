@@ -176,7 +176,7 @@ public sealed class TestPiece : Record
             Note(actor, at, "test piece welded");
             Log = log;
             Close(TestPieceState.Welded, log.Travelled, remark, at);
-            tool.Charge(new ToolUse(Id, Label, log.Travelled, ChargeBasis.ProcessLog, at), actor);
+            tool.Charge(Use(log.Travelled, ChargeBasis.ProcessLog, at), actor);
         }
 
         return checks.ToOutcome();
@@ -208,7 +208,7 @@ public sealed class TestPiece : Record
         {
             Note(actor, at, "test piece discarded", reason.Trim());
             Close(TestPieceState.Discarded, travelled, reason, at);
-            tool.Charge(new ToolUse(Id, Label, travelled, ChargeBasis.Stated, at), actor);
+            tool.Charge(Use(travelled, ChargeBasis.Stated, at), actor);
         }
 
         return checks.ToOutcome();
@@ -223,6 +223,9 @@ public sealed class TestPiece : Record
             TestPieceState.Discarded => "discarded",
             _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Unknown state."),
         };
+
+    private ToolUse Use(Length length, ChargeBasis basis, DateTimeOffset at) =>
+        new(Id, Label, length, basis, at) { JointCode = Mark };
 
     private Checks CheckWelding(Tool tool, Actor actor)
     {

@@ -14,6 +14,7 @@ namespace WeldTrace.Domain.Qualification;
 /// <param name="Lots">Lots of the sides; one when both sides come from the same lot.</param>
 /// <param name="Machine">Machine chosen; null when none is.</param>
 /// <param name="Tool">Tool chosen; null when none is.</param>
+/// <param name="ToolDesign">Design of that tool; null when no tool is chosen.</param>
 /// <param name="Today">Day at the site.</param>
 public sealed record TestPieceFacts(
     QualificationRecord Qualification,
@@ -23,8 +24,13 @@ public sealed record TestPieceFacts(
     IReadOnlyList<MaterialLot> Lots,
     Machine? Machine,
     Tool? Tool,
+    ToolDesign? ToolDesign,
     DateOnly Today
-);
+)
+{
+    /// <summary>How the piece is called.</summary>
+    public string Label => $"{Qualification.Number} piece {Planned.Mark}";
+}
 
 /// <summary>The gate before a test piece, and how its weld stands afterwards.</summary>
 public static class TestPieceRules
@@ -42,7 +48,13 @@ public static class TestPieceRules
             Trial(facts),
             MachineOf(facts),
             MachineRules.ForWelding(facts.Machine, facts.Revision.Content, facts.Today),
-            ToolOf(facts),
+            ToolRules.ForWelding(
+                facts.Tool,
+                facts.ToolDesign,
+                facts.Revision.Content,
+                new ToolTask(facts.Qualification.Plan.PieceLength, facts.Label, facts.Planned.Mark),
+                facts.Today
+            ),
             LotsOf(facts),
         ];
     }
@@ -145,30 +157,6 @@ public static class TestPieceRules
             against,
             $"{facts.Machine?.Name}, {facts.Machine?.ControlMode}, as the procedure says.",
             "NASA-STD-5006A w/Change 2 GWR 47, 48"
-        );
-    }
-
-    private static RuleVerdict ToolOf(TestPieceFacts facts)
-    {
-        var needed = facts.Qualification.Plan.PieceLength;
-        var against = facts.Tool switch
-        {
-            null => "No tool is chosen; scan or choose one.",
-            { } t when t.DesignId != facts.Revision.Content.ToolDesignId =>
-                $"{t.Mark} is of design {t.DesignLabel}; the procedure asks for {facts.Revision.Content.ToolDesignLabel}.",
-            { State: not ToolState.InService } t =>
-                $"{t.Mark} is {Tool.StateWord(t.State)}; it must be in service.",
-            { } t when t.Remaining < needed => FormattableString.Invariant(
-                $"{t.Mark} has {t.Remaining.Metres:0.000} m left, the piece needs {needed.Metres:0.000} m; take another tool."
-            ),
-            _ => null,
-        };
-        return Verdict(
-            "F6",
-            "Tool design and remaining life",
-            against,
-            $"{facts.Tool?.Mark} is of the right design and in service.",
-            "NASA-STD-5006A w/Change 2 GWR 38-41; ISO 25239-5:2020 4.6"
         );
     }
 

@@ -26,9 +26,7 @@ internal sealed class DemoQualification(
     /// <summary>Plans, welds, tests and signs; the procedure is on trial.</summary>
     public async Task<QualificationRecord> QualifyAsync(
         ProcedureRevision revision,
-        Machine machine,
-        Tool tool,
-        IReadOnlyList<MaterialLot> lots,
+        DemoProcedureParts parts,
         CancellationToken cancellation
     )
     {
@@ -41,21 +39,24 @@ internal sealed class DemoQualification(
         List<TestPiece> pieces = [];
         foreach (var planned in record.Plan.Pieces)
         {
-            pieces.Add(
-                await WeldAsync(
-                    new TestPieceFacts(
-                        record,
-                        planned,
-                        revision,
-                        pieces,
-                        lots,
-                        machine,
-                        tool,
-                        Today
-                    ),
-                    cancellation
-                )
+            var facts = new TestPieceFacts(
+                record,
+                planned,
+                revision,
+                pieces,
+                parts.Lots,
+                parts.Machine,
+                parts.Tools.OnTrial,
+                parts.Tools.Design,
+                Today
             );
+            parts.Tools.MakeReady(
+                parts.Tools.OnTrial,
+                new ToolTask(record.Plan.PieceLength, facts.Label, planned.Mark),
+                cast,
+                clock
+            );
+            pieces.Add(await WeldAsync(facts, cancellation));
         }
 
         List<SpecimenTest> tests = [];

@@ -77,9 +77,8 @@ internal sealed class DemoTools
     }
 
     /// <summary>Cleans the tool, or inspects its wear when that is due, so that it may weld the joint.</summary>
-    public void MakeReady(ToolTask task, DemoCast cast, DemoClock clock)
+    public void MakeReady(Tool tool, ToolTask task, DemoCast cast, DemoClock clock)
     {
-        var tool = InUse;
         if (ToolRules.LeftToInspection(tool, Design) < task.Path)
         {
             Inspect(tool, ToolInspectionKind.Wear, cast, clock.AfterMinutes(6));

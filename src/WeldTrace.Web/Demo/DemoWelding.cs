@@ -47,6 +47,7 @@ internal sealed class DemoWelding(
             shop.Tool
         );
         shop.Tools.MakeReady(
+            shop.Tools.InUse,
             new ToolTask(facts.PlannedPath, vessel.Serial, facts.Joint.Code),
             cast,
             clock

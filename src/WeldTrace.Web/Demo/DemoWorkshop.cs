@@ -62,7 +62,7 @@ internal sealed record DemoWorkshop(
         var examiner = await DemoExaminer.SetUpAsync(db, cast, clock, cancellation);
         var procedure = await WriteProcedureAsync(
             db,
-            new DemoProcedureParts(tools.Design, tools.OnTrial, machine, lots, examiner),
+            new DemoProcedureParts(tools, machine, lots, examiner),
             cast,
             clock,
             cancellation
@@ -105,7 +105,7 @@ internal sealed record DemoWorkshop(
             .Write(
                 DemoDesigns.Procedure,
                 "Lap weld of reservoir ends, 6 mm",
-                DemoDesigns.Content(parts.Design, parts.Machine, 9.5m),
+                DemoDesigns.Content(parts.Tools.Design, parts.Machine, 9.5m),
                 cast.Engineer,
                 clock.AfterMinutes(90)
             )
@@ -115,9 +115,7 @@ internal sealed record DemoWorkshop(
         await PutOnTrialAsync(db, first, cast, clock, cancellation);
         var record = await new DemoQualification(db, cast, clock, parts.Examiner).QualifyAsync(
             first,
-            parts.Machine,
-            parts.Tool,
-            parts.Lots,
+            parts,
             cancellation
         );
         await ReleaseAsync(db, first, record, null, cast, clock, cancellation);
@@ -132,7 +130,7 @@ internal sealed record DemoWorkshop(
         second
             .Edit(
                 second.Title,
-                DemoDesigns.Content(parts.Design, parts.Machine, 9.0m),
+                DemoDesigns.Content(parts.Tools.Design, parts.Machine, 9.0m),
                 cast.Engineer,
                 clock.AfterMinutes(10)
             )
@@ -210,8 +208,7 @@ internal sealed record DemoWorkshop(
 
 /// <summary>What the demonstration's procedure is written and qualified with.</summary>
 internal sealed record DemoProcedureParts(
-    ToolDesign Design,
-    Tool Tool,
+    DemoTools Tools,
     Machine Machine,
     IReadOnlyList<MaterialLot> Lots,
     DemoExaminer Examiner

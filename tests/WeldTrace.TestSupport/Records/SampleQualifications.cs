@@ -161,6 +161,7 @@ public static class SampleQualifications
             [SampleMaterial.Lot()],
             SampleMachines.Entered(),
             SampleTools.InService(design),
+            design,
             Today
         );
 

@@ -101,12 +101,7 @@ public sealed class LimitHandlerTests(PostgresServerFixture server)
         var quality = await desk.EnterAsync("Quentin Hale", Role.QualityManager);
         var (id, _) = await ShippedAsync(desk);
 
-        var outcome = await new LimitTableHandler(
-            desk.Database,
-            desk.Passwords,
-            desk.Day,
-            desk.Clock
-        ).CheckAsync(
+        var outcome = await new LimitTableHandler(desk.Database, desk.Desk).CheckAsync(
             id,
             new CheckLimitsForm { OwnCopy = "shelf 3", Password = WorkingSite.Password },
             quality,

@@ -29,6 +29,8 @@ internal sealed class QualificationShop : IAsyncDisposable
 
     public required Tool Tool { get; init; }
 
+    public required ToolDesign Design { get; init; }
+
     public required Machine Machine { get; init; }
 
     public required MaterialLot Lot { get; init; }
@@ -62,6 +64,7 @@ internal sealed class QualificationShop : IAsyncDisposable
         {
             Revision = SampleProcedures.OnTrial(design),
             Tool = SampleTools.InService(design),
+            Design = design,
             Machine = SampleMachines.Entered(),
             Lot = SampleMaterial.Lot(),
             Engineer = await site.EnterAsync("Edda Lund", Role.Engineer),
@@ -126,6 +129,17 @@ internal sealed class QualificationShop : IAsyncDisposable
         Site.Clock.Advance(TimeSpan.FromMinutes(5));
         var planned = record.Plan.Pieces.Single(p => p.Mark == mark);
         Accept.All(await FinishAsync(piece.Id, Log(planned)));
+        await Site.ChangeAsync<Tool>(
+            Tool.Id,
+            tool =>
+                tool.Inspect(
+                    new InspectionEntry(ToolInspectionKind.Cleaned, true, "Brushed.", null, null),
+                    Design,
+                    Site.Today,
+                    Operator,
+                    Site.Clock.GetUtcNow()
+                )
+        );
         return await Site.ReadAsync<TestPiece>(piece.Id);
     }
 

@@ -2,8 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
-using WeldTrace.Web.Reading;
-using WeldTrace.Web.Security;
+using WeldTrace.Web.Acts;
 
 namespace WeldTrace.Web.Features.Limits.Show;
 
@@ -22,12 +21,7 @@ public sealed record LimitTableView(
 );
 
 /// <summary>Shows an edition of a table, and signs that it was checked against the site's own copy.</summary>
-public sealed class LimitTableHandler(
-    IDbContextFactory<WeldTraceDbContext> contexts,
-    PasswordCheck passwords,
-    SiteDay day,
-    TimeProvider clock
-)
+public sealed class LimitTableHandler(IDbContextFactory<WeldTraceDbContext> contexts, ActDesk desk)
 {
     public async Task<LimitTableView?> FindAsync(Guid id, CancellationToken cancellation)
     {
@@ -52,7 +46,7 @@ public sealed class LimitTableHandler(
             );
     }
 
-    public async Task<Outcome> CheckAsync(
+    public Task<Outcome> CheckAsync(
         Guid id,
         CheckLimitsForm form,
         Actor actor,
@@ -60,28 +54,18 @@ public sealed class LimitTableHandler(
     )
     {
         ArgumentNullException.ThrowIfNull(form);
-        var proved = await passwords.ForSignatureAsync(actor, form.Password, cancellation);
-        if (!proved.IsAccepted)
-        {
-            return proved;
-        }
-
-        await using var db = await contexts.CreateDbContextAsync(cancellation);
-        var table = await db.LimitTables.SingleOrDefaultAsync(t => t.Id == id, cancellation);
-        if (table is null)
-        {
-            return Outcome.Refused("limits", "There is no such table.");
-        }
-
-        var at = clock.GetUtcNow();
-        var today = await day.TodayAsync(cancellation);
-        var outcome = table.CheckAgainst(form.OwnCopy ?? "", today, actor, at);
-        if (!outcome.IsAccepted)
-        {
-            return outcome;
-        }
-
-        db.Add(Signature.Of(table, actor, LimitTable.CheckMeaning, at));
-        return await db.SaveAsync(cancellation);
+        return desk.DoAsync(
+            PostedAct.On<LimitTable>(
+                id,
+                moment =>
+                    moment.Record.CheckAgainst(form.OwnCopy ?? "", moment.Today, actor, moment.At)
+            ) with
+            {
+                Meaning = LimitTable.CheckMeaning,
+                Password = form.Password,
+            },
+            actor,
+            cancellation
+        );
     }
 }

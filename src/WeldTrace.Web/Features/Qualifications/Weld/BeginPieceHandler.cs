@@ -95,6 +95,7 @@ public sealed class BeginPieceHandler(
             return new Refusal("piece", "The plan has no such piece.");
         }
 
+        var tool = await db.FindToolAsync(form.Tool, cancellation);
         var begun = TestPiece.Begin(
             FormIdentity.OrNew(form.Id, clock),
             new TestPieceFacts(
@@ -108,7 +109,12 @@ public sealed class BeginPieceHandler(
                     .OrderBy(l => l.Number)
                     .ToListAsync(cancellation),
                 await db.FindMachineAsync(form.Machine, cancellation),
-                await db.FindToolAsync(form.Tool, cancellation),
+                tool,
+                tool is null
+                    ? null
+                    : await db
+                        .ToolDesigns.AsNoTracking()
+                        .SingleAsync(d => d.Id == tool.DesignId, cancellation),
                 await day.TodayAsync(cancellation)
             ),
             actor,
