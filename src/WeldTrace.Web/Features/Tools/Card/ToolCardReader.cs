@@ -47,21 +47,7 @@ public static class ToolCardEndpoint
     public static void MapToolCard(this IEndpointRouteBuilder endpoints) =>
         endpoints.MapGet(
             "/tools/{id:guid}/card.pdf",
-            async (
-                Guid id,
-                HttpContext http,
-                ToolCardReader reader,
-                IDbContextFactory<WeldTraceDbContext> contexts
-            ) =>
-            {
-                var actor = await CurrentActor.GetAsync(contexts, http.User, http.RequestAborted);
-                var pdf = await reader.PrintAsync(
-                    id,
-                    http.SiteAddress(),
-                    actor,
-                    http.RequestAborted
-                );
-                return pdf is null ? Results.NotFound() : Results.File(pdf, "application/pdf");
-            }
+            (Guid id, HttpContext http, ToolCardReader reader) =>
+                http.PrintAsync((site, actor, token) => reader.PrintAsync(id, site, actor, token))
         );
 }
