@@ -1,7 +1,5 @@
 using System.Text;
-using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Limits;
-using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;

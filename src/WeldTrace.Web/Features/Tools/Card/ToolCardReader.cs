@@ -1,10 +1,7 @@
-using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
 using WeldTrace.Documents.Tools;
 using WeldTrace.Domain.Records;
-using WeldTrace.Persistence;
 using WeldTrace.Web.Reading;
-using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Tools.Card;
 
