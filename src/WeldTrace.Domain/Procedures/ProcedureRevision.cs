@@ -4,38 +4,14 @@ using WeldTrace.Domain.Records;
 
 namespace WeldTrace.Domain.Procedures;
 
-/// <summary>State of a procedure revision.</summary>
-public enum ProcedureState
-{
-    /// <summary>Being written; anything may change.</summary>
-    Draft,
-
-    /// <summary>pWPS: may be used on test pieces only.</summary>
-    Trial,
-
-    /// <summary>The qualification record is signed.</summary>
-    Qualified,
-
-    /// <summary>WPS: production may use it.</summary>
-    Released,
-
-    /// <summary>A later revision was released.</summary>
-    Superseded,
-
-    /// <summary>No longer to be used, without a successor.</summary>
-    Withdrawn,
-}
-
 /// <summary>One revision of a welding procedure: pWPS while on trial, WPS once released.</summary>
-public sealed class ProcedureRevision : Record
+public sealed partial class ProcedureRevision : Record
 {
     /// <summary>Longest procedure number.</summary>
     public const int LongestNumber = 30;
 
     /// <summary>Longest title or reason.</summary>
     public const int LongestText = 200;
-
-    private const string SecondPerson = "21 CFR 11.10(g) as a model; site rule F17";
 
     private ProcedureRevision(Guid id)
         : base(id) { }
@@ -125,122 +101,6 @@ public sealed class ProcedureRevision : Record
         return Outcome.From(refusals);
     }
 
-    /// <summary>Draft to trial: the pWPS may be used on test pieces.</summary>
-    public Outcome PutOnTrial(Actor actor, DateTimeOffset at) =>
-        Move(
-            ProcedureState.Draft,
-            ProcedureState.Trial,
-            [Role.Engineer],
-            actor,
-            at,
-            "procedure put on trial"
-        );
-
-    /// <summary>Trial to qualified: a complete, signed qualification record covers what this revision lays down.</summary>
-    /// <param name="record">Qualification of this revision, or of an earlier one whose range still covers it.</param>
-    /// <param name="actor">Who accepts it.</param>
-    /// <param name="at">UTC instant.</param>
-    public Outcome Qualify(QualificationRecord? record, Actor actor, DateTimeOffset at)
-    {
-        var against = ProcedureSupport.Against(this, record);
-        if (against.Count > 0)
-        {
-            return Outcome.From(against);
-        }
-
-        var outcome = Move(
-            ProcedureState.Trial,
-            ProcedureState.Qualified,
-            [Role.Engineer, Role.QualityManager],
-            actor,
-            at,
-            "procedure qualified"
-        );
-        if (outcome.IsAccepted)
-        {
-            Qualified = new QualifiedBy(
-                record!.Id,
-                record.Number,
-                record.ClosedAt!.Value,
-                record.Range!
-            );
-        }
-
-        return outcome;
-    }
-
-    /// <summary>Qualified to released, by someone who is not the author.</summary>
-    /// <param name="earlier">The revision of this number that is released now; superseded by this act. Null when there is none.</param>
-    /// <param name="actor">Who releases.</param>
-    /// <param name="at">UTC instant.</param>
-    public Outcome Release(ProcedureRevision? earlier, Actor actor, DateTimeOffset at)
-    {
-        ArgumentNullException.ThrowIfNull(actor);
-        if (
-            earlier is not null
-            && (earlier.Number != Number || earlier.State != ProcedureState.Released)
-        )
-        {
-            throw new ArgumentException(
-                "Only a released revision of the same number is superseded.",
-                nameof(earlier)
-            );
-        }
-
-        if (actor.PersonId == AuthorId)
-        {
-            return Outcome.Refused(
-                "F17",
-                $"You wrote {Label}; its release needs a second person. Ask another engineer or the quality manager.",
-                null,
-                SecondPerson
-            );
-        }
-
-        if (earlier?.RevisionIndex > RevisionIndex)
-        {
-            return Outcome.Refused(
-                "supersession",
-                $"{earlier.Label} is released and later than {Label}; an earlier revision doesn't take the place of one that came after it. Make a new revision from {Label} and release that."
-            );
-        }
-
-        var outcome = Move(
-            ProcedureState.Qualified,
-            ProcedureState.Released,
-            [Role.Engineer, Role.QualityManager],
-            actor,
-            at,
-            "procedure released"
-        );
-        if (outcome.IsAccepted)
-        {
-            earlier?.SupersedeBy(this, actor, at);
-        }
-
-        return outcome;
-    }
-
-    /// <summary>Takes a revision out of use for good.</summary>
-    public Outcome Withdraw(string reason, Actor actor, DateTimeOffset at)
-    {
-        if (State is ProcedureState.Superseded or ProcedureState.Withdrawn)
-        {
-            return Outcome.Refused("state", $"{Label} is already {StateWord(State)}.");
-        }
-
-        var refusals = new List<Refusal>();
-        RequireRole(actor, [Role.Engineer, Role.QualityManager], refusals);
-        RequireText(reason, "Give the reason", "Reason", refusals);
-        if (refusals.Count == 0)
-        {
-            State = ProcedureState.Withdrawn;
-            Note(actor, at, "procedure withdrawn", reason.Trim());
-        }
-
-        return Outcome.From(refusals);
-    }
-
     /// <summary>The word for a state, as shown.</summary>
     public static string StateWord(ProcedureState state) =>
         state switch
@@ -253,44 +113,6 @@ public sealed class ProcedureRevision : Record
             ProcedureState.Withdrawn => "withdrawn",
             _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Unknown state."),
         };
-
-    private void SupersedeBy(ProcedureRevision later, Actor actor, DateTimeOffset at)
-    {
-        State = ProcedureState.Superseded;
-        SupersededById = later.Id;
-        Note(actor, at, "procedure superseded", $"by revision {later.Revision}");
-    }
-
-    private Outcome Move(
-        ProcedureState from,
-        ProcedureState to,
-        IReadOnlyList<Role> roles,
-        Actor actor,
-        DateTimeOffset at,
-        string act
-    )
-    {
-        List<Refusal> refusals = [];
-        if (State != from)
-        {
-            refusals.Add(
-                new(
-                    "state",
-                    $"{Label} is {StateWord(State)}; only a revision that is {StateWord(from)} becomes {StateWord(to)}."
-                )
-            );
-        }
-
-        RequireRole(actor, roles, refusals);
-        refusals.AddRange(Content.Check());
-        if (refusals.Count == 0)
-        {
-            State = to;
-            Note(actor, at, act);
-        }
-
-        return Outcome.From(refusals);
-    }
 
     private static Outcome<ProcedureRevision> Make(
         string number,

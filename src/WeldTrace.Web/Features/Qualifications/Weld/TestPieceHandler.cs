@@ -6,6 +6,7 @@ using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Persistence.ProcessLogStore;
+using WeldTrace.ProcessLogs;
 using WeldTrace.Web.Acts;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.LogJudging;
@@ -36,7 +37,8 @@ public sealed record TestPieceView(
     QualificationRecord Record,
     ProcedureRevision Revision,
     PlannedPiece Planned,
-    IReadOnlyList<Signature> Signatures
+    IReadOnlyList<Signature> Signatures,
+    LogHeader? Log
 );
 
 /// <summary>Shows a test piece, closes it with its process log, or discards it.</summary>
@@ -65,7 +67,8 @@ public sealed class TestPieceHandler(IDbContextFactory<WeldTraceDbContext> conte
                 .Signatures.AsNoTracking()
                 .Where(s => s.SignedId == id)
                 .OrderBy(s => s.At)
-                .ToListAsync(cancellation)
+                .ToListAsync(cancellation),
+            await db.FindLogHeaderAsync(id, cancellation)
         );
     }
 
