@@ -1,0 +1,58 @@
+using Bunit;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.TestSupport.Records;
+using WeldTrace.Web.Features.Procedures.LiveFigures;
+using WeldTrace.Web.Tests.Components;
+
+namespace WeldTrace.Web.Tests.Features.Procedures;
+
+public sealed class FiguresOfWindowsTests : ComponentTest
+{
+    private static readonly ToolDesign Tool = SampleTools.Design();
+    private static readonly ProcedureContent Content = SampleProcedures.Content(Tool);
+
+    [Fact]
+    public void Render_WithoutWindows_SaysWhatIsNeeded()
+    {
+        var page = Show(Content with { Windows = [] });
+
+        Assert.Contains(
+            "once spindle and travel speed have a window",
+            page,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Render_AllWindows_ShowsPitchEnergyHeatAndLigament()
+    {
+        var page = Show(
+            Content with
+            {
+                JointType = "butt",
+                Thickness = Length.FromMillimetres(3.5),
+            }
+        );
+
+        // 200/800 = 0.250 mm/rev; 3.5 − 3.2 = 0.300 mm, worked by hand.
+        Assert.Contains("0.250", page, StringComparison.Ordinal);
+        Assert.Contains("Line energy into the weld", page, StringComparison.Ordinal);
+        Assert.Contains("Solidus", page, StringComparison.Ordinal);
+        Assert.Contains("0.300", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Render_TipInTheBacking_Warns()
+    {
+        var page = Show(Content with { JointType = "butt" });
+
+        Assert.Contains("The tip reaches the backing.", page, StringComparison.Ordinal);
+    }
+
+    private string Show(ProcedureContent content) =>
+        Render<FiguresOfWindows>(p =>
+            p.Add(f => f.Content, content).Add(f => f.Tool, Tool.Geometry)
+        ).Markup;
+}
