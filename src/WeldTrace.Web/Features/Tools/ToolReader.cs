@@ -31,7 +31,11 @@ public sealed class ToolReader(IDbContextFactory<WeldTraceDbContext> contexts)
                 .ToolDesigns.AsNoTracking()
                 .SingleAsync(d => d.Id == tool.DesignId, cancellation),
             [.. family.SelectMany(t => t.Lives)],
-            await PassesAsync(db, tool.DesignId, cancellation)
+            await PassesAsync(db, tool.DesignId, cancellation),
+            await db
+                .WeldRuns.Where(r => r.ToolId == id)
+                .Select(r => r.Id)
+                .ToHashSetAsync(cancellation)
         );
     }
 

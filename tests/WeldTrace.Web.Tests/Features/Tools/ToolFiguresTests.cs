@@ -66,7 +66,8 @@ public sealed class ToolFiguresTests(PostgresServerFixture server)
             tool,
             design,
             family,
-            [new PlannedPass("NR-4 rev A", "J1", 1, Length.FromMetres(0.4))]
+            [new PlannedPass("NR-4 rev A", "J1", 1, Length.FromMetres(0.4))],
+            new HashSet<Guid>()
         );
 
         var figures = new ToolFigures(view);
@@ -108,7 +109,7 @@ public sealed class ToolFiguresTests(PostgresServerFixture server)
                 SampleTime.Start
             )
         );
-        var view = new ToolView(tool, design, tool.Lives, []);
+        var view = new ToolView(tool, design, tool.Lives, [], new HashSet<Guid>());
 
         var card = ToolCardMapping.Map(
             view,
