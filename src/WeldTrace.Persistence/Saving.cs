@@ -27,6 +27,10 @@ public static class Saving
         ["ix_instruments_mark"] = "An instrument of this mark is entered already; check the mark.",
         ["ix_machines_name"] = "A machine of this name exists already; choose another name.",
         ["ix_material_lots_number"] = "This lot number exists already; check the number.",
+        ["ix_components_serial"] =
+            "A component of this serial is entered already; a serial is given once. Check the serials.",
+        ["ix_heat_treatments_number"] =
+            "A furnace load of this number is entered already; check the number.",
         ["ix_people_sign_in_name"] = "This sign-in name is taken; choose another.",
         ["ix_tool_designs_number_revision_index"] =
             "This revision of the tool drawing exists already.",

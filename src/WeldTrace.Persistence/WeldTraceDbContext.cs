@@ -7,6 +7,7 @@ using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.People;
+using WeldTrace.Domain.Preparation;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
@@ -35,6 +36,9 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
         "ledger_nodes",
         "signatures",
         "step_sign_offs",
+        "heat_treatments",
+        "joint_cleanings",
+        "joint_fit_ups",
         "specimen_tests",
         "attachments",
         "process_logs",
@@ -56,6 +60,10 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<Instrument> Instruments => Set<Instrument>();
     public DbSet<Machine> Machines => Set<Machine>();
     public DbSet<MaterialLot> MaterialLots => Set<MaterialLot>();
+    public DbSet<CutComponent> Components => Set<CutComponent>();
+    public DbSet<HeatTreatment> HeatTreatments => Set<HeatTreatment>();
+    public DbSet<JointCleaning> JointCleanings => Set<JointCleaning>();
+    public DbSet<JointFitUp> JointFitUps => Set<JointFitUp>();
     public DbSet<Vessel> Vessels => Set<Vessel>();
     public DbSet<WeldRun> WeldRuns => Set<WeldRun>();
     public DbSet<LeakTest> LeakTests => Set<LeakTest>();

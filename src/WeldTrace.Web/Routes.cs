@@ -35,6 +35,12 @@ public static class Routes
     public const string Equipment = "/equipment";
     public const string NewMachine = "/equipment/machines/new";
     public const string MaterialLots = "/equipment/material";
+    public const string MaterialLotsCsv = "/equipment/material.csv";
+    public const string Components = "/equipment/components";
+    public const string ComponentsCsv = "/equipment/components.csv";
+    public const string NewComponent = "/equipment/components/new";
+    public const string HeatTreatments = "/equipment/heat-treatments";
+    public const string NewHeatTreatment = "/equipment/heat-treatments/new";
     public const string NewMaterialLot = "/equipment/material/new";
     public const string People = "/people";
     public const string NewPerson = "/people/new";
@@ -71,6 +77,9 @@ public static class Routes
     public static string Traveler(string serial) => $"{Vessel(serial)}/traveler.pdf";
 
     public static string Bundle(string serial) => $"{Vessel(serial)}/history.zip";
+
+    public static string PrepareJoint(string serial, string jointCode) =>
+        $"{Vessel(serial)}/prepare/{Uri.EscapeDataString(jointCode)}";
 
     public static string ShipVessel(string serial) => $"{Vessel(serial)}/ship";
 
@@ -166,6 +175,10 @@ public static class Routes
     public static string MachineMaintenance(Guid id) => $"{Machine(id)}/maintenance";
 
     public static string MachineCapability(Guid id) => $"{Machine(id)}/capability";
+
+    public static string Component(Guid id) => $"{Components}/{id:D}";
+
+    public static string HeatTreatment(Guid id) => $"{HeatTreatments}/{id:D}";
 
     public static string MaterialLot(Guid id) => $"/equipment/material/{id:D}";
 

@@ -13,6 +13,7 @@ internal static class TravelerDocument
             .. TravelerHead.Blocks(model),
             .. Part.Of("Route", RouteBlocks(model)),
             .. Part.Of("Components and material", ComponentBlocks(model)),
+            .. Part.Of("Preparation", PreparationBlocks(model)),
             .. Part.Of(
                 "Joints and passes",
                 model.Joints.SelectMany(j => JointPart.Blocks(j, stamp))
@@ -67,6 +68,31 @@ internal static class TravelerDocument
             Struck = line.Superseded is not null,
             Note = CorrectionText.Note(line.Superseded, model.Stamp.TimeZone),
         });
+        return [new Table(columns, [.. rows])];
+    }
+
+    private static IEnumerable<Block> PreparationBlocks(TravelerModel model)
+    {
+        if (model.Preparation.Count == 0)
+        {
+            return [];
+        }
+
+        TableColumn[] columns =
+        [
+            new("When", 18),
+            new("What", 14),
+            new("Of", 18),
+            new("Done and found", 38),
+            new("By", 16),
+        ];
+        var rows = model.Preparation.Select(line => new TableRow([
+            line.When,
+            line.What,
+            line.Of,
+            line.Text,
+            line.By,
+        ]));
         return [new Table(columns, [.. rows])];
     }
 }

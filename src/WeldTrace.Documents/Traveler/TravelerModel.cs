@@ -12,6 +12,9 @@ public sealed record TravelerModel
 
     public IReadOnlyList<ComponentLine> Components { get; init; } = [];
 
+    /// <summary>Heat treatments, cleanings and fit-ups, oldest first.</summary>
+    public IReadOnlyList<PreparationLine> Preparation { get; init; } = [];
+
     public IReadOnlyList<RouteStation> Route { get; init; } = [];
 
     public IReadOnlyList<JointSheet> Joints { get; init; } = [];
@@ -71,6 +74,14 @@ public sealed record ComponentLine
 
     public Correction? Superseded { get; init; }
 }
+
+/// <summary>Something done to a component or a joint before welding.</summary>
+/// <param name="When">Day, or day and time at the site.</param>
+/// <param name="What">Heat treatment, cleaning or fit-up.</param>
+/// <param name="Of">Components, vessel or joint.</param>
+/// <param name="Text">What was done and found, values with units.</param>
+/// <param name="By">Printed name.</param>
+public sealed record PreparationLine(string When, string What, string Of, string Text, string By);
 
 /// <summary>Whether work stops or a witness is invited at a step.</summary>
 public enum StepPoint

@@ -20,6 +20,9 @@ public enum LimitKind
 
     /// <summary>Group of each alloy.</summary>
     MaterialGroups,
+
+    /// <summary>Least strength and elongation of the parent material by its product standard.</summary>
+    MaterialMinima,
 }
 
 /// <summary>How a shipped table came about.</summary>
@@ -75,6 +78,7 @@ public static class LimitWords
             LimitKind.ExtentOfTesting => "extent of testing",
             LimitKind.QualificationRange => "range of qualification",
             LimitKind.MaterialGroups => "material groups",
+            LimitKind.MaterialMinima => "material minima",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown kind."),
         };
 

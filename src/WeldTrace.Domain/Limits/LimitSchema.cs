@@ -88,6 +88,17 @@ public static class LimitSchema
                 new("At most, mm", OptionalNumber),
             ],
             LimitKind.MaterialGroups => [new("Alloy", Words), new("Material group", Words)],
+            LimitKind.MaterialMinima =>
+            [
+                new("Alloy", Words),
+                new("Temper", Words),
+                new("Form", Words),
+                new("From thickness, mm", OptionalNumber),
+                new("Below thickness, mm", OptionalNumber),
+                new("Rm, MPa", OptionalNumber),
+                new("Rp0.2, MPa", OptionalNumber),
+                new("A, %", OptionalNumber),
+            ],
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown kind."),
         };
 }

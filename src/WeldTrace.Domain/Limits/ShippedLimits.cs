@@ -27,6 +27,9 @@ public static class ShippedLimits
     /// <summary>Code of the material groups.</summary>
     public const string Groups = "GROUPS-15608";
 
+    /// <summary>Code of the material minima that are offered first.</summary>
+    public const string Minima = "MINIMA-3AL";
+
     private static readonly Shipped[] Tables =
     [
         new(
@@ -196,6 +199,15 @@ public static class ShippedLimits
                 "6005A, 6060, 6061, 6063, 6082, 6106, 6351 | 23.1",
                 "7003, 7005, 7020 | 23.2",
             ]
+        ),
+        // 38 000 and 35 000 psi; 14 % on a 2 in or 4D specimen, 10 % permitted on 24t × 6t where the wall is at most 3/16 in.
+        new(
+            Minima,
+            LimitKind.MaterialMinima,
+            ReadInSource,
+            "Minima of 6061-T6 for seamless cylinders",
+            new("49 CFR", "2005", "178.46 table 2"),
+            ["6061 | T6 | any |  |  | 262.0 | 241.3 | 14"]
         ),
     ];
 

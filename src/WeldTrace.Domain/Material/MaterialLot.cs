@@ -4,7 +4,7 @@ using WeldTrace.Domain.Records;
 namespace WeldTrace.Domain.Material;
 
 /// <summary>A lot of parent material with its cast number and inspection document.</summary>
-public sealed class MaterialLot : Record
+public sealed partial class MaterialLot : Record
 {
     /// <summary>Longest word.</summary>
     public const int LongestText = 80;
@@ -35,6 +35,12 @@ public sealed class MaterialLot : Record
 
     /// <summary>Number of the inspection document (EN 10204:2004).</summary>
     public string CertificateNumber { get; private set; } = "";
+
+    /// <summary>Inspection document with its type and scan; null until it is filed.</summary>
+    public InspectionDocument? Document { get; private set; }
+
+    /// <summary>Results of the document, judged; null until they are entered.</summary>
+    public MaterialResults? Results { get; private set; }
 
     /// <summary>Enters a lot.</summary>
     public static Outcome<MaterialLot> Enter(

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Records;
 
 namespace WeldTrace.Domain.Sites;
@@ -38,6 +39,9 @@ public sealed class Site : Record
 
     /// <summary>Whether the site holds invented demonstration data.</summary>
     public bool IsDemonstration { get; private set; }
+
+    /// <summary>Weakest inspection document that a material lot may have at this site; null when the site asks for none.</summary>
+    public InspectionDocumentType? RequiredDocument { get; private set; }
 
     /// <summary>The time zone of <see cref="TimeZoneId"/>.</summary>
     public TimeZoneInfo TimeZone => TimeZoneInfo.FindSystemTimeZoneById(TimeZoneId);
@@ -93,6 +97,25 @@ public sealed class Site : Record
         (Name, TimeZoneId, Units) = (name.Trim(), timeZoneId, units);
         Note(actor, at, "site settings changed");
         return Outcome.Accepted;
+    }
+
+    /// <summary>Says which inspection document every material lot must have, whatever the designs ask for.</summary>
+    public void RequireDocument(
+        InspectionDocumentType? weakest,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        if (weakest != RequiredDocument)
+        {
+            RequiredDocument = weakest;
+            Note(
+                actor,
+                at,
+                "required inspection document changed",
+                weakest is { } type ? InspectionDocuments.Word(type) : "none"
+            );
+        }
     }
 
     private static List<Refusal> Check(string name, string timeZoneId)

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Material;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
@@ -28,6 +29,7 @@ public enum DesignState
 /// <param name="Joints">Joints with their passes.</param>
 /// <param name="Pressures">Pressures, limits and stages.</param>
 /// <param name="Route">Steps in order.</param>
+/// <param name="RequiredDocument">Weakest inspection document that a material lot may have; null when the design asks for none.</param>
 public sealed record DesignContent(
     string Alloy,
     string Temper,
@@ -37,7 +39,8 @@ public sealed record DesignContent(
     Pressure AllowableStress,
     IReadOnlyList<Joint> Joints,
     PressurePlan Pressures,
-    IReadOnlyList<RouteTemplateStep> Route
+    IReadOnlyList<RouteTemplateStep> Route,
+    InspectionDocumentType? RequiredDocument = null
 )
 {
     /// <summary>The joint of a code; null when there is none.</summary>

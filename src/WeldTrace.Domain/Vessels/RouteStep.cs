@@ -69,10 +69,12 @@ public sealed record RouteStep(
 /// <param name="MaterialLotId">Lot it was cut from.</param>
 /// <param name="MaterialLotNumber">Number of that lot.</param>
 /// <param name="CastNumber">Cast number of that lot.</param>
+/// <param name="ComponentId">Record of the component; null in vessels that were planned from bare lots.</param>
 public sealed record Component(
     string Name,
     string Serial,
     Guid MaterialLotId,
     string MaterialLotNumber,
-    string CastNumber
+    string CastNumber,
+    Guid? ComponentId = null
 );

@@ -21,7 +21,6 @@ public static class RecordsBehind
         var procedureIds = history.Runs.Select(r => r.ProcedureRevisionId).ToList();
         var toolIds = history.Runs.Select(r => r.ToolId).ToList();
         var machineIds = history.Runs.Select(r => r.MachineId).ToList();
-        var lotIds = history.Vessel.Components.Select(c => c.MaterialLotId).ToList();
         var procedures = await db
             .ProcedureRevisions.AsNoTracking()
             .Where(p => procedureIds.Contains(p.Id))
@@ -44,10 +43,7 @@ public static class RecordsBehind
                 .Machines.AsNoTracking()
                 .Where(m => machineIds.Contains(m.Id))
                 .ToListAsync(cancellation),
-            .. await db
-                .MaterialLots.AsNoTracking()
-                .Where(l => lotIds.Contains(l.Id))
-                .ToListAsync(cancellation),
+            .. history.Material.Lots,
         ];
         records.AddRange(await QualificationsBehindAsync(db, procedures, cancellation));
         var ids = records.Select(r => r.Id).ToList();

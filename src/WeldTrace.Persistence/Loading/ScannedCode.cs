@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Tooling;
 
 namespace WeldTrace.Persistence.Loading;
@@ -43,6 +44,21 @@ public static class ScannedCode
         ArgumentNullException.ThrowIfNull(db);
         var (id, text) = Read(code);
         return db.Instruments.SingleOrDefaultAsync(i => i.Id == id || i.Mark == text, cancellation);
+    }
+
+    /// <summary>The component of a serial or of a scanned address; null when there is none.</summary>
+    public static Task<CutComponent?> FindComponentAsync(
+        this WeldTraceDbContext db,
+        string? code,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var (id, text) = Read(code);
+        return db.Components.SingleOrDefaultAsync(
+            c => c.Id == id || c.Serial == text,
+            cancellation
+        );
     }
 
     private static (Guid Id, string Text) Read(string? code)

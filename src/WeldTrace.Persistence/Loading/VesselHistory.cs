@@ -22,12 +22,24 @@ public sealed record VesselHistory(
     IReadOnlyList<Signature> Signatures
 )
 {
+    /// <summary>What the vessel is made of, and what was done to it before welding.</summary>
+    public VesselMaterial Material { get; init; } = VesselMaterial.None;
+
     /// <summary>Everyone who welded on the vessel.</summary>
     public IReadOnlyCollection<Guid> WeldedBy => [.. Runs.Select(r => r.OperatorId).Distinct()];
 
     /// <summary>The vessel's own records, signatures left out.</summary>
     public IEnumerable<Record> Records =>
-        [Vessel, .. Runs, .. LeakTests, .. PressureTests, .. Sections, .. SignOffs, .. Findings];
+        [
+            Vessel,
+            .. Material.OwnRecords,
+            .. Runs,
+            .. LeakTests,
+            .. PressureTests,
+            .. Sections,
+            .. SignOffs,
+            .. Findings,
+        ];
 
     /// <summary>Signatures of one record, oldest first.</summary>
     public IReadOnlyList<Signature> SignaturesOf(Record record) =>
@@ -89,7 +101,10 @@ public static class VesselHistoryLoading
                 .OrderBy(f => f.Number)
                 .ToListAsync(cancellation),
             await SignaturesAsync(db, id, cancellation)
-        );
+        )
+        {
+            Material = await db.LoadMaterialAsync(vessel, cancellation),
+        };
     }
 
     // The ledger's index knows which signatures speak of a vessel.

@@ -22,6 +22,7 @@ internal sealed class SiteMapping : IEntityTypeConfiguration<Site>
         builder.Property(s => s.Name).HasMaxLength(Site.LongestName);
         builder.Property(s => s.TimeZoneId).HasMaxLength(60);
         builder.Property(s => s.Units).IsWord();
+        builder.Property(s => s.RequiredDocument).HasConversion<string>().HasMaxLength(40);
     }
 }
 
@@ -123,6 +124,8 @@ internal sealed class MaterialLotMapping : IEntityTypeConfiguration<MaterialLot>
     {
         builder.IsRecord("material_lots");
         builder.Property(l => l.Number).HasMaxLength(MaterialLot.LongestText);
+        builder.Property(l => l.Document).IsJson();
+        builder.Property(l => l.Results).IsJson();
         builder.HasIndex(l => l.Number).IsUnique();
     }
 }
@@ -140,6 +143,7 @@ internal sealed class VesselMapping : IEntityTypeConfiguration<Vessel>
         builder.HasIndex(v => v.Serial).IsUnique();
         builder.HasIndex(v => v.DesignId);
         builder.HasIndex(v => v.ProductionLot);
+        builder.HasIndex(v => v.Components).HasMethod("gin");
     }
 }
 

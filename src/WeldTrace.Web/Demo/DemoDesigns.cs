@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
@@ -118,7 +119,8 @@ internal static class DemoDesigns
                 LeakRate.FromSi(0.02),
                 1800
             ),
-            Route
+            Route,
+            InspectionDocumentType.Type31
         );
 
     private static IReadOnlyList<RouteTemplateStep> Route =>

@@ -32,34 +32,25 @@ internal sealed class DemoVessel(
     )
     {
         var serial = FormattableString.Invariant($"NR10-{number:0000}");
-        var (tube, plate) = (shop.Lots[0], shop.Lots[1]);
-        Component[] components =
-        [
-            new(
-                "shell",
-                FormattableString.Invariant($"S-{number:0000}"),
-                tube.Id,
-                tube.Number,
-                tube.CastNumber
-            ),
-            new(
-                "lower end",
-                FormattableString.Invariant($"E-{number:0000}L"),
-                plate.Id,
-                plate.Number,
-                plate.CastNumber
-            ),
-            new(
-                "upper end",
-                FormattableString.Invariant($"E-{number:0000}U"),
-                plate.Id,
-                plate.Number,
-                plate.CastNumber
-            ),
-        ];
+        var cut = shop.Material.Cut(number, cast, clock);
+        string[] places = ["shell", "lower end", "upper end"];
+        var at = clock.AfterMinutes(4);
         var vessel = Vessel
-            .Plan(serial, shop.Design, "PL-26-03", components, cast.Engineer, clock.AfterMinutes(4))
+            .Plan(
+                serial,
+                shop.Design,
+                "PL-26-03",
+                [.. cut.Zip(places, (component, place) => component.OnVessel(place))],
+                cast.Engineer,
+                at
+            )
             .Must();
+        foreach (var component in cut)
+        {
+            component.BuildInto(vessel, cast.Engineer, at).Must();
+        }
+
+        db.AddRange(cut);
         db.Add(vessel);
         await db.SaveForDemoAsync(cancellation);
         return new DemoVessel(db, shop, cast, clock, vessel);

@@ -1,5 +1,6 @@
 using System.Text;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Preparation;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Vessels;
@@ -28,6 +29,8 @@ internal sealed class DemoWelding(
     DemoClock clock
 )
 {
+    private PreparationFacts _prepared = new([], []);
+
     public async Task<(WeldRun Run, IReadOnlyList<Finding> Findings)> WeldAsync(
         Vessel vessel,
         RouteStep step,
@@ -51,6 +54,17 @@ internal sealed class DemoWelding(
             new ToolTask(facts.PlannedPath, vessel.Serial, facts.Joint.Code),
             cast,
             clock
+        );
+        _prepared = await DemoMaterial.MakeReadyAsync(
+            db,
+            vessel,
+            facts.Joint.Code,
+            shop.Procedure.Content,
+            _prepared,
+            shop.Tools,
+            cast,
+            clock,
+            cancellation
         );
         var at = clock.AfterMinutes(25);
         var run = WeldRun

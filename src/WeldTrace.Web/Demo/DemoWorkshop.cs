@@ -1,4 +1,6 @@
+using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Qualification;
@@ -15,7 +17,7 @@ internal sealed record DemoWorkshop(
     DemoTools Tools,
     ProcedureRevision Procedure,
     VesselDesign Design,
-    IReadOnlyList<MaterialLot> Lots
+    DemoMaterial Material
 )
 {
     /// <summary>The tool that welds the vessels.</summary>
@@ -30,39 +32,20 @@ internal sealed record DemoWorkshop(
     {
         var machine = DemoMachines.Gantry(cast, clock);
         var tools = DemoTools.Make(cast, clock);
-        List<MaterialLot> lots =
-        [
-            MaterialLot
-                .Enter(
-                    "L-2611",
-                    "6061",
-                    "T6",
-                    "C-88213",
-                    "extruded tube 170 x 5",
-                    "IC-40117, EN 10204 3.1",
-                    cast.Inspector,
-                    clock.AfterMinutes(30)
-                )
-                .Must(),
-            MaterialLot
-                .Enter(
-                    "L-2612",
-                    "6061",
-                    "T6",
-                    "C-90405",
-                    "plate 20",
-                    "IC-40652, EN 10204 3.1",
-                    cast.Inspector,
-                    clock.AfterMinutes(5)
-                )
-                .Must(),
-        ];
-        db.AddRange([machine, DemoMachines.Bench(cast, clock), .. tools.Records, .. lots]);
+        var material = DemoMaterial.Make(
+            await db.LimitTables.SingleAsync(
+                t => t.Code == ShippedLimits.Minima,
+                cancellation
+            ),
+            cast,
+            clock
+        );
+        db.AddRange([machine, DemoMachines.Bench(cast, clock), .. tools.Records, .. material.Papers, .. material.Lots]);
         await db.SaveForDemoAsync(cancellation);
         var examiner = await DemoExaminer.SetUpAsync(db, cast, clock, cancellation);
         var procedure = await WriteProcedureAsync(
             db,
-            new DemoProcedureParts(tools, machine, lots, examiner),
+            new DemoProcedureParts(tools, machine, material.Lots, examiner),
             cast,
             clock,
             cancellation
@@ -89,7 +72,7 @@ internal sealed record DemoWorkshop(
             )
         );
         await db.SaveForDemoAsync(cancellation);
-        return new DemoWorkshop(machine, tools, procedure, design, lots);
+        return new DemoWorkshop(machine, tools, procedure, design, material);
     }
 
     /// <summary>Revision A, qualified, released and superseded by B, whose narrower force window the same qualification covers.</summary>

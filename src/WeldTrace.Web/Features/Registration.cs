@@ -32,9 +32,9 @@ public static class Registration
             .AddScoped<WorkReader>()
             .AddScoped<PeopleHandler>()
             .AddScoped<SiteSettingsHandler>()
-            .AddScoped<MaterialHandler>()
             .AddScoped<LedgerHandler>()
             .AddCertificates()
+            .AddMaterial()
             .AddVessels()
             .AddDesigns()
             .AddProcedures()
@@ -49,6 +49,7 @@ public static class Registration
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapCertificates();
+        endpoints.MapMaterial();
         endpoints.MapVessels();
         endpoints.MapProcedures();
         endpoints.MapLimits();

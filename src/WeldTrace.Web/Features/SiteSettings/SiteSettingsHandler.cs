@@ -13,6 +13,9 @@ public sealed class SiteSettingsForm
     public string? TimeZoneId { get; set; }
 
     public UnitSystem Units { get; set; }
+
+    /// <summary>Weakest inspection document; empty for none.</summary>
+    public string? RequiredDocument { get; set; }
 }
 
 public sealed class SiteSettingsHandler(
@@ -47,6 +50,11 @@ public sealed class SiteSettingsHandler(
             return outcome;
         }
 
+        site.RequireDocument(
+            InspectionDocumentWords.Read(form.RequiredDocument),
+            actor,
+            clock.GetUtcNow()
+        );
         var saved = await db.SaveAsync(cancellation);
         sites.Forget();
         return saved;

@@ -4,6 +4,7 @@ using WeldTrace.Web.Features.Vessels.Bundle;
 using WeldTrace.Web.Features.Vessels.List;
 using WeldTrace.Web.Features.Vessels.Page;
 using WeldTrace.Web.Features.Vessels.Plan;
+using WeldTrace.Web.Features.Vessels.Prepare;
 using WeldTrace.Web.Features.Vessels.Ship;
 using WeldTrace.Web.Features.Vessels.Traveler;
 
@@ -19,6 +20,7 @@ public static class Registration
             .AddScoped<VesselListReader>()
             .AddScoped<VesselPageReader>()
             .AddScoped<PlanVesselHandler>()
+            .AddScoped<PrepareJointHandler>()
             .AddScoped<ShipVesselHandler>()
             .AddScoped<TravelerReader>()
             .AddScoped<BundleReader>();

@@ -17,6 +17,9 @@ public sealed class DrawDesignForm
 
     public string? Temper { get; set; }
 
+    /// <summary>Weakest inspection document; empty for none.</summary>
+    public string? RequiredDocument { get; set; }
+
     public string? InnerDiameter { get; set; }
 
     public string? WallThickness { get; set; }
@@ -86,6 +89,7 @@ public sealed class DrawDesignForm
             Title = design.Title,
             Alloy = content.Alloy,
             Temper = content.Temper,
+            RequiredDocument = content.RequiredDocument?.ToString(),
             InnerDiameter = Text(content.InnerDiameter.Millimetres),
             WallThickness = Text(content.WallThickness.Millimetres),
             Volume = Text(content.Volume.Litres),

@@ -31,7 +31,8 @@ internal sealed class TypedDesign(DrawDesignForm form)
             ),
             [.. form.Joints.Where(j => !j.IsEmpty).Select(Joint)],
             Plan(),
-            [.. form.Steps.Where(s => !s.IsEmpty).Select(Step)]
+            [.. form.Steps.Where(s => !s.IsEmpty).Select(Step)],
+            InspectionDocumentWords.Read(form.RequiredDocument)
         );
         return Refusals.Count == 0 ? content : null;
     }

@@ -115,24 +115,59 @@ public sealed class BundleReader(
                 .. history
                     .Sections.Select(s => s.Photograph)
                     .DistinctBy(p => p.Sha256)
-                    .Select(p => Attach(db, p)),
+                    .Select(p => Attach(db, p.Sha256, p.FileName, p.MediaType)),
+                .. (await PapersAsync(db, history.Material, cancellation)).Select(p =>
+                    Attach(db, p.Sha256, p.FileName, p.MediaType)
+                ),
             ],
         };
     }
 
+    // Inspection documents of the lots and charts of the furnaces.
+    private static async Task<
+        IReadOnlyList<(string Sha256, string FileName, string MediaType)>
+    > PapersAsync(
+        WeldTraceDbContext db,
+        VesselMaterial material,
+        CancellationToken cancellation
+    )
+    {
+        (string? Sha256, string Name)[] papers =
+        [
+            .. material.Lots.Select(l => (l.Document?.FileSha256, $"lot-{l.Number}")),
+            .. material.HeatTreatments.Select(t =>
+                ((string?)t.ChartSha256, $"heat-treatment-{t.Number}")
+            ),
+        ];
+        var hashes = papers.Select(p => p.Sha256).OfType<string>().Distinct().ToList();
+        var types = await db
+            .Attachments.Where(a => hashes.Contains(a.Sha256))
+            .Select(a => new { a.Sha256, a.MediaType })
+            .ToDictionaryAsync(a => a.Sha256, a => a.MediaType, cancellation);
+        return
+        [
+            .. papers
+                .Where(p => p.Sha256 is not null && types.ContainsKey(p.Sha256))
+                .DistinctBy(p => p.Sha256)
+                .Select(p => (p.Sha256!, FileNames.Safe(p.Name), types[p.Sha256!])),
+        ];
+    }
+
     private static BundledAttachment Attach(
         WeldTraceDbContext db,
-        Domain.Sectioning.Photograph photograph
+        string sha256,
+        string fileName,
+        string mediaType
     ) =>
         new(
-            photograph.Sha256,
-            photograph.FileName,
-            photograph.MediaType,
+            sha256,
+            fileName,
+            mediaType,
             async (stream, token) =>
             {
                 var attachment = await db
                     .Attachments.AsNoTracking()
-                    .SingleAsync(a => a.Sha256 == photograph.Sha256, token);
+                    .SingleAsync(a => a.Sha256 == sha256, token);
                 await stream.WriteAsync(attachment.Bytes, token);
             }
         );

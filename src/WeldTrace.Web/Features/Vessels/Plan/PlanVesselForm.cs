@@ -18,20 +18,17 @@ public sealed class PlanVesselForm
 
 public sealed class PlanComponentForm
 {
+    /// <summary>What it is on the vessel; left empty, what it was entered as.</summary>
     public string? Name { get; set; }
 
+    /// <summary>Serial of a component, typed, chosen or scanned.</summary>
     public string? Serial { get; set; }
 
-    public Guid? MaterialLotId { get; set; }
-
-    public bool IsEmpty =>
-        string.IsNullOrWhiteSpace(Name)
-        && string.IsNullOrWhiteSpace(Serial)
-        && MaterialLotId is null;
+    public bool IsEmpty => string.IsNullOrWhiteSpace(Name) && string.IsNullOrWhiteSpace(Serial);
 }
 
 /// <summary>What the form offers.</summary>
 public sealed record PlanVesselChoices(
     IReadOnlyList<VesselDesign> Designs,
-    IReadOnlyList<MaterialLot> Lots
+    IReadOnlyList<CutComponent> Free
 );

@@ -1,5 +1,6 @@
 using WeldTrace.Documents;
 using WeldTrace.Documents.Traveler;
+using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
@@ -38,6 +39,8 @@ public static class TravelerMapping
                 Particulars = Particulars(source),
             },
             Components = [.. vessel.Components.Select(c => Component(source, c))],
+            Preparation = [.. PreparationMapping.Map(source)],
+            UncheckedLimits = [.. PreparationMapping.Unchecked(history.Material)],
             Route = [.. vessel.Steps.Select(Station)],
             Joints =
             [
@@ -71,7 +74,9 @@ public static class TravelerMapping
 
     private static ComponentLine Component(TravelerSource source, Component component)
     {
-        var lot = source.Lots.GetValueOrDefault(component.MaterialLotId);
+        var lot = source.History.Material.Lots.FirstOrDefault(l =>
+            l.Id == component.MaterialLotId
+        );
         return new ComponentLine
         {
             Name = component.Name,
@@ -80,7 +85,9 @@ public static class TravelerMapping
                 ? component.MaterialLotNumber
                 : $"{component.MaterialLotNumber}, {lot.Alloy}-{lot.Temper}, {lot.Form}",
             CastNumber = component.CastNumber,
-            Certificate = lot?.CertificateNumber,
+            Certificate = lot?.Document is { } document
+                ? $"{InspectionDocuments.Word(document.Type)}, {lot.CertificateNumber}"
+                : lot?.CertificateNumber,
         };
     }
 

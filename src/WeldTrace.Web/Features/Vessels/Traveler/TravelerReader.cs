@@ -65,7 +65,6 @@ public sealed class TravelerReader(
             )
             .ToDictionaryAsync(p => p.Id, cancellation);
         var toolIds = procedures.Values.Select(p => p.Content.ToolDesignId).ToList();
-        var lotIds = history.Vessel.Components.Select(c => c.MaterialLotId).ToList();
         var pictures = history.Sections.Select(s => s.Photograph.Sha256).ToList();
         return new TravelerSource(
             settings,
@@ -75,10 +74,6 @@ public sealed class TravelerReader(
                 .ToolDesigns.AsNoTracking()
                 .Where(d => toolIds.Contains(d.Id))
                 .ToDictionaryAsync(d => d.Id, cancellation),
-            await db
-                .MaterialLots.AsNoTracking()
-                .Where(l => lotIds.Contains(l.Id))
-                .ToDictionaryAsync(l => l.Id, cancellation),
             await db
                 .Attachments.AsNoTracking()
                 .Where(a => pictures.Contains(a.Sha256))

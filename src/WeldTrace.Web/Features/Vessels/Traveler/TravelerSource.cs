@@ -1,5 +1,4 @@
 using WeldTrace.Documents.Drawings;
-using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
@@ -14,7 +13,6 @@ public sealed record TravelerSource(
     VesselHistory History,
     IReadOnlyDictionary<Guid, ProcedureRevision> Procedures,
     IReadOnlyDictionary<Guid, ToolDesign> ToolDesigns,
-    IReadOnlyDictionary<Guid, MaterialLot> Lots,
     IReadOnlyDictionary<string, byte[]> Photographs,
     IReadOnlyDictionary<Guid, ProcessLogPlot> Charts,
     string RecordAddress,
