@@ -428,6 +428,158 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("limit_tables", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.Material.CutComponent", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("CastNumber")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("cast_number");
+
+                    b.Property<Guid>("LotId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("lot_id");
+
+                    b.Property<string>("LotNumber")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("lot_number");
+
+                    b.Property<string>("MadeBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("made_by");
+
+                    b.Property<DateOnly>("MadeOn")
+                        .HasColumnType("date")
+                        .HasColumnName("made_on");
+
+                    b.Property<string>("PartKind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("part_kind");
+
+                    b.Property<string>("ScrappedBecause")
+                        .HasColumnType("text")
+                        .HasColumnName("scrapped_because");
+
+                    b.Property<string>("Serial")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("serial");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<Guid?>("VesselId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("vessel_id");
+
+                    b.Property<string>("VesselSerial")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("vessel_serial");
+
+                    b.HasKey("Id")
+                        .HasName("pk_components");
+
+                    b.HasIndex("LotId")
+                        .HasDatabaseName("ix_components_lot_id");
+
+                    b.HasIndex("Serial")
+                        .IsUnique()
+                        .HasDatabaseName("ix_components_serial");
+
+                    b.HasIndex("VesselId")
+                        .HasDatabaseName("ix_components_vessel_id");
+
+                    b.ToTable("components", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Material.HeatTreatment", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Asked")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("asked");
+
+                    b.Property<string>("ChartSha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("chart_sha256");
+
+                    b.Property<string>("EnteredByName")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("entered_by_name");
+
+                    b.Property<string>("Furnace")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("furnace");
+
+                    b.Property<bool>("IsKept")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_kept");
+
+                    b.Property<string>("Kept")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("kept");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("number");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date")
+                        .HasColumnName("on");
+
+                    b.Property<string>("Parts")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("parts");
+
+                    b.Property<string>("Verdict")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("verdict");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id")
+                        .HasName("pk_heat_treatments");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_heat_treatments_number");
+
+                    b.HasIndex("Parts")
+                        .HasDatabaseName("ix_heat_treatments_parts");
+
+                    NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("Parts"), "gin");
+
+                    b.ToTable("heat_treatments", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Material.MaterialLot", b =>
                 {
                     b.Property<Guid>("Id")
@@ -449,6 +601,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("text")
                         .HasColumnName("certificate_number");
 
+                    b.Property<string>("Document")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("document");
+
                     b.Property<string>("Form")
                         .IsRequired()
                         .HasColumnType("text")
@@ -459,6 +615,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasMaxLength(80)
                         .HasColumnType("character varying(80)")
                         .HasColumnName("number");
+
+                    b.Property<string>("Results")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("results");
 
                     b.Property<string>("Temper")
                         .IsRequired()
@@ -520,6 +680,142 @@ namespace WeldTrace.Persistence.Migrations
                         .HasDatabaseName("ix_people_sign_in_name");
 
                     b.ToTable("people", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Preparation.JointCleaning", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("CleanedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("cleaned_at");
+
+                    b.Property<Guid>("CleanedById")
+                        .HasColumnType("uuid")
+                        .HasColumnName("cleaned_by_id");
+
+                    b.Property<string>("CleanedByName")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("cleaned_by_name");
+
+                    b.Property<string>("JointCode")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("joint_code");
+
+                    b.Property<string>("Method")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("method");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<Guid>("VesselId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("vessel_id");
+
+                    b.Property<string>("VesselSerial")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("vessel_serial");
+
+                    b.HasKey("Id")
+                        .HasName("pk_joint_cleanings");
+
+                    b.HasIndex("VesselId")
+                        .HasDatabaseName("ix_joint_cleanings_vessel_id");
+
+                    b.ToTable("joint_cleanings", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Preparation.JointFitUp", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Gap")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("gap");
+
+                    b.Property<Guid>("InstrumentId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("instrument_id");
+
+                    b.Property<string>("InstrumentMark")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("instrument_mark");
+
+                    b.Property<string>("JointCode")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("joint_code");
+
+                    b.Property<DateTimeOffset>("MeasuredAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("measured_at");
+
+                    b.Property<Guid>("MeasuredById")
+                        .HasColumnType("uuid")
+                        .HasColumnName("measured_by_id");
+
+                    b.Property<string>("MeasuredByName")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("measured_by_name");
+
+                    b.Property<string>("Mismatch")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("mismatch");
+
+                    b.Property<string>("Remark")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("remark");
+
+                    b.Property<string>("Uncertainty")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("uncertainty");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<Guid>("VesselId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("vessel_id");
+
+                    b.Property<string>("VesselSerial")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("vessel_serial");
+
+                    b.HasKey("Id")
+                        .HasName("pk_joint_fit_ups");
+
+                    b.HasIndex("InstrumentId")
+                        .HasDatabaseName("ix_joint_fit_ups_instrument_id");
+
+                    b.HasIndex("VesselId")
+                        .HasDatabaseName("ix_joint_fit_ups_vessel_id");
+
+                    b.ToTable("joint_fit_ups", (string)null);
                 });
 
             modelBuilder.Entity("WeldTrace.Domain.Procedures.ProcedureRevision", b =>
@@ -1069,6 +1365,11 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("character varying(80)")
                         .HasColumnName("name");
 
+                    b.Property<string>("RequiredDocument")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("required_document");
+
                     b.Property<string>("TimeZoneId")
                         .IsRequired()
                         .HasMaxLength(60)
@@ -1576,6 +1877,11 @@ namespace WeldTrace.Persistence.Migrations
 
                     b.HasKey("Id")
                         .HasName("pk_vessels");
+
+                    b.HasIndex("Components")
+                        .HasDatabaseName("ix_vessels_components");
+
+                    NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("Components"), "gin");
 
                     b.HasIndex("DesignId")
                         .HasDatabaseName("ix_vessels_design_id");
