@@ -12,7 +12,7 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Persistence.Migrations
 {
     [DbContext(typeof(WeldTraceDbContext))]
-    [Migration("20261126095123_Material")]
+    [Migration("20261126095641_Material")]
     partial class Material
     {
         /// <inheritdoc />
