@@ -14,12 +14,11 @@ internal static class PreparationMapping
     public static IEnumerable<PreparationLine> Map(TravelerSource source)
     {
         var material = source.History.Material;
-        return
-        [
-            .. material.HeatTreatments.OrderBy(t => t.On).Select(Treatment),
-            .. material.Preparation.Cleanings.Select(c => Cleaning(c, source.Site)),
-            .. material.Preparation.FitUps.Select(f => FitUp(f, source.Site)),
-        ];
+        return material
+            .HeatTreatments.Select(Treatment)
+            .Concat(material.Preparation.Cleanings.Select(c => Cleaning(c, source.Site)))
+            .Concat(material.Preparation.FitUps.Select(f => FitUp(f, source.Site)))
+            .OrderBy(line => line.When, StringComparer.Ordinal);
     }
 
     /// <summary>Minima that lots were judged by and that nobody has checked against the site's own copy.</summary>
