@@ -3,15 +3,16 @@ using System.Text.Json;
 namespace WeldTrace.Domain.Ledger;
 
 /// <summary>
-/// The files that a record speaks of: attachments by a "sha256" member, process logs by a "csvSha256"
+/// The files that a record speaks of: attachments by a member of <see cref="AttachmentMembers"/>, process logs by a "csvSha256"
 /// member, anywhere in the record, each 64 lower-case hexadecimal digits.
 /// </summary>
 /// <param name="Attachments">SHA-256 of attachments.</param>
 /// <param name="Logs">SHA-256 of process logs as CSV.</param>
 public sealed record NamedHashes(IReadOnlySet<string> Attachments, IReadOnlySet<string> Logs)
 {
-    /// <summary>Name of the member that names an attachment.</summary>
-    public const string AttachmentMember = "sha256";
+    /// <summary>Names of the members that name an attachment.</summary>
+    public static IReadOnlyList<string> AttachmentMembers { get; } =
+    ["sha256", "fileSha256", "chartSha256", "lifeEvidenceSha256"];
 
     /// <summary>Name of the member that names a process log.</summary>
     public const string LogMember = "csvSha256";
@@ -43,11 +44,15 @@ public sealed record NamedHashes(IReadOnlySet<string> Attachments, IReadOnlySet<
         }
         foreach (var member in json.EnumerateObject())
         {
-            if (member.Name is AttachmentMember or LogMember && IsHash(member.Value))
+            var known =
+                member.Name == LogMember ? logs
+                : AttachmentMembers.Contains(member.Name) ? attachments
+                : null;
+            if (known is not null && IsHash(member.Value))
             {
-                var known = member.Name == LogMember ? logs : attachments;
                 known.Add(member.Value.GetString()!);
             }
+
             Collect(member.Value, attachments, logs);
         }
     }

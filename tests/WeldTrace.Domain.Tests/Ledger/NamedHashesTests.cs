@@ -18,12 +18,26 @@ public sealed class NamedHashesTests
         Assert.Equal([log], named.Logs);
     }
 
+    [Theory]
+    [InlineData("fileSha256")]
+    [InlineData("chartSha256")]
+    [InlineData("lifeEvidenceSha256")]
+    public void In_PaperOfARecord_IsAnAttachment(string member)
+    {
+        var hash = ReferenceTree.Leaves[0];
+
+        Assert.Equal(
+            [hash],
+            NamedHashes.In($$"""{"document":{"{{member}}":"{{hash}}"}}""").Attachments
+        );
+    }
+
     [Fact]
     public void In_OtherMembersAndForms_FindsNothing()
     {
         var hash = ReferenceTree.Leaves[0];
         var record =
-            $$"""{"note":"{{hash}}","sha256":["{{hash}}"],"csvSha256":"{{hash.ToUpperInvariant()}}","x":{"sha256":1} }""";
+            $$"""{"note":"{{hash}}","sha256":["{{hash}}"],"csvSha256":"{{hash.ToUpperInvariant()}}","signedSha256":"{{hash}}","x":{"sha256":1} }""";
 
         var named = NamedHashes.In(record);
 

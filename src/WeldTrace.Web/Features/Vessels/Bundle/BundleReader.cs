@@ -110,58 +110,37 @@ public sealed class BundleReader(
                         (stream, token) => WriteLogAsync(db, r.Id, stream, token)
                     )),
             ],
-            Attachments =
-            [
-                .. history
-                    .Sections.Select(s => s.Photograph)
-                    .DistinctBy(p => p.Sha256)
-                    .Select(p => Attach(db, p.Sha256, p.FileName, p.MediaType)),
-                .. (await PapersAsync(db, history.Material, cancellation)).Select(p =>
-                    Attach(db, p.Sha256, p.FileName, p.MediaType)
-                ),
-            ],
+            Attachments = await AttachmentsAsync(db, records, cancellation),
         };
     }
 
-    // Inspection documents of the lots and charts of the furnaces.
-    private static async Task<
-        IReadOnlyList<(string Sha256, string FileName, string MediaType)>
-    > PapersAsync(
+    /// <summary>Every photograph, certificate, chart and report that a record of the bundle names.</summary>
+    private static async Task<IReadOnlyList<BundledAttachment>> AttachmentsAsync(
         WeldTraceDbContext db,
-        VesselMaterial material,
+        IReadOnlyList<Record> records,
         CancellationToken cancellation
     )
     {
-        (string? Sha256, string Name)[] papers =
-        [
-            .. material.Lots.Select(l => (l.Document?.FileSha256, $"lot-{l.Number}")),
-            .. material.HeatTreatments.Select(t =>
-                ((string?)t.ChartSha256, $"heat-treatment-{t.Number}")
-            ),
-        ];
-        var hashes = papers.Select(p => p.Sha256).OfType<string>().Distinct().ToList();
+        var hashes = records
+            .SelectMany(r => NamedHashes.In(RecordSnapshot.Of(r)).Attachments)
+            .Distinct()
+            .Order(StringComparer.Ordinal)
+            .ToList();
         var types = await db
             .Attachments.Where(a => hashes.Contains(a.Sha256))
             .Select(a => new { a.Sha256, a.MediaType })
             .ToDictionaryAsync(a => a.Sha256, a => a.MediaType, cancellation);
-        return
-        [
-            .. papers
-                .Where(p => p.Sha256 is not null && types.ContainsKey(p.Sha256))
-                .DistinctBy(p => p.Sha256)
-                .Select(p => (p.Sha256!, FileNames.Safe(p.Name), types[p.Sha256!])),
-        ];
+        return [.. hashes.Where(types.ContainsKey).Select(h => Attach(db, h, types[h]))];
     }
 
     private static BundledAttachment Attach(
         WeldTraceDbContext db,
         string sha256,
-        string fileName,
         string mediaType
     ) =>
         new(
             sha256,
-            fileName,
+            sha256,
             mediaType,
             async (stream, token) =>
             {
