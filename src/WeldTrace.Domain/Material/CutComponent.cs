@@ -108,7 +108,8 @@ public sealed class CutComponent : Record
         this switch
         {
             { ScrappedBecause: { } why } => $"{Serial} was scrapped: {why}",
-            { VesselSerial: { } vessel } => $"{Serial} is built into {vessel}; a component is built in once.",
+            { VesselSerial: { } vessel } =>
+                $"{Serial} is built into {vessel}; a component is built in once.",
             _ => null,
         };
 

@@ -114,7 +114,8 @@ public static class MaterialRules
             case { FileSha256: null }:
                 yield return $"The inspection document of lot {lot.Number} is not scanned in; hand it in on the lot's page.";
                 break;
-            case { Type: var type } when InspectionDocuments.IsSpecific(type) && lot.Results is null:
+            case { Type: var type }
+                when InspectionDocuments.IsSpecific(type) && lot.Results is null:
                 yield return $"The results of the inspection document of lot {lot.Number} are not entered; enter them on the lot's page.";
                 break;
             default:

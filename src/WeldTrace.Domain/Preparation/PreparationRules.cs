@@ -26,8 +26,7 @@ public sealed record PreparationFacts(
 /// <summary>Floor rule F8: the joint was cleaned in time and fitted up within the procedure's limits.</summary>
 public static class PreparationRules
 {
-    private const string Source =
-        "ISO 25239-5:2020 4.7.1, 4.7.2, 4.12.2; NASA-STD-5006A GWR 61-63";
+    private const string Source = "ISO 25239-5:2020 4.7.1, 4.7.2, 4.12.2; NASA-STD-5006A GWR 61-63";
 
     /// <summary>Judges the rule; a limit that the procedure leaves open asks for nothing.</summary>
     /// <param name="jointCode">Joint to be welded.</param>
@@ -54,9 +53,7 @@ public static class PreparationRules
             "F8",
             "Cleaned in time, fitted up within limits",
             reasons.Count == 0 ? RuleStanding.Holds : RuleStanding.Forbids,
-            reasons.Count == 0
-                ? Holds(jointCode, details, facts, now)
-                : string.Join(" ", reasons),
+            reasons.Count == 0 ? Holds(jointCode, details, facts, now) : string.Join(" ", reasons),
             Source
         );
     }

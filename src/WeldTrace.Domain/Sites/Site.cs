@@ -100,11 +100,7 @@ public sealed class Site : Record
     }
 
     /// <summary>Says which inspection document every material lot must have, whatever the designs ask for.</summary>
-    public void RequireDocument(
-        InspectionDocumentType? weakest,
-        Actor actor,
-        DateTimeOffset at
-    )
+    public void RequireDocument(InspectionDocumentType? weakest, Actor actor, DateTimeOffset at)
     {
         if (weakest != RequiredDocument)
         {

@@ -26,7 +26,9 @@ internal sealed class DemoMaterial
     public static DemoMaterial Make(LimitTable minima, DemoCast cast, DemoClock clock)
     {
         var (tubePaper, platePaper) = (
-            DemoPaper.Of("Inspection certificate 3.1, IC-40117: 6061-T6 tube 170 x 5, cast C-88213."),
+            DemoPaper.Of(
+                "Inspection certificate 3.1, IC-40117: 6061-T6 tube 170 x 5, cast C-88213."
+            ),
             DemoPaper.Of("Inspection certificate 3.1, IC-40652: 6061-T6 plate 20, cast C-90405.")
         );
         return new DemoMaterial(

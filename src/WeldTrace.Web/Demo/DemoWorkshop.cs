@@ -33,14 +33,17 @@ internal sealed record DemoWorkshop(
         var machine = DemoMachines.Gantry(cast, clock);
         var tools = DemoTools.Make(cast, clock);
         var material = DemoMaterial.Make(
-            await db.LimitTables.SingleAsync(
-                t => t.Code == ShippedLimits.Minima,
-                cancellation
-            ),
+            await db.LimitTables.SingleAsync(t => t.Code == ShippedLimits.Minima, cancellation),
             cast,
             clock
         );
-        db.AddRange([machine, DemoMachines.Bench(cast, clock), .. tools.Records, .. material.Papers, .. material.Lots]);
+        db.AddRange([
+            machine,
+            DemoMachines.Bench(cast, clock),
+            .. tools.Records,
+            .. material.Papers,
+            .. material.Lots,
+        ]);
         await db.SaveForDemoAsync(cancellation);
         var examiner = await DemoExaminer.SetUpAsync(db, cast, clock, cancellation);
         var procedure = await WriteProcedureAsync(

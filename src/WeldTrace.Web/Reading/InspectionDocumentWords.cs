@@ -13,7 +13,8 @@ public static class InspectionDocumentWords
             InspectionDocumentType.Type21 => ": declaration of compliance",
             InspectionDocumentType.Type22 => ": report of non-specific tests",
             InspectionDocumentType.Type31 => ": certificate of specific inspection",
-            InspectionDocumentType.Type32 => ": the same, validated by the purchaser or an official too",
+            InspectionDocumentType.Type32 =>
+                ": the same, validated by the purchaser or an official too",
             _ => throw new ArgumentOutOfRangeException(nameof(type), type, null),
         };
 

@@ -28,7 +28,7 @@ public sealed class NamedHashesTests
 
         Assert.Equal(
             [hash],
-            NamedHashes.In($$"""{"document":{"{{member}}":"{{hash}}"}}""").Attachments
+            NamedHashes.In($$"""{"document": {"{{member}}":"{{hash}}"} }""").Attachments
         );
     }
 

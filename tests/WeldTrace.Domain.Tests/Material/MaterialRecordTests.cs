@@ -125,10 +125,23 @@ public sealed class MaterialRecordTests
         var again = component.BuildInto(second, SamplePeople.Engineer, SampleTime.Start);
         var dented = scrapped.BuildInto(second, SamplePeople.Engineer, SampleTime.Start);
 
-        Assert.Contains("NR4-0001", Assert.Single(again.Refusals).Sentence, StringComparison.Ordinal);
-        Assert.Contains("Dented", Assert.Single(dented.Refusals).Sentence, StringComparison.Ordinal);
+        Assert.Contains(
+            "NR4-0001",
+            Assert.Single(again.Refusals).Sentence,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "Dented",
+            Assert.Single(dented.Refusals).Sentence,
+            StringComparison.Ordinal
+        );
         Assert.Equal("NR4-0001", component.VesselSerial);
-        Assert.Equal("component", Assert.Single(component.Scrap("x", SamplePeople.Operator, SampleTime.Start).Refusals).Code);
+        Assert.Equal(
+            "component",
+            Assert
+                .Single(component.Scrap("x", SamplePeople.Operator, SampleTime.Start).Refusals)
+                .Code
+        );
     }
 
     [Fact]
@@ -202,7 +215,9 @@ public sealed class MaterialRecordTests
                 new LimitText(
                     "Minima",
                     new LimitSource("EN 755-2", "2016", "table 30"),
-                    [["6061", "T6", "extruded tube", "6", "12", "260", "", ""]]
+                    [
+                        ["6061", "T6", "extruded tube", "6", "12", "260", "", ""],
+                    ]
                 ),
                 SamplePeople.QualityManager,
                 SampleTime.Start

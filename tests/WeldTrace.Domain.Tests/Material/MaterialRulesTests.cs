@@ -71,15 +71,9 @@ public sealed class MaterialRulesTests
     {
         var lot = SampleMaterial.Lot();
 
-        Assert.False(
-            Holds(lot, InspectionDocumentType.Type22, InspectionDocumentType.Type32)
-        );
-        Assert.False(
-            Holds(lot, InspectionDocumentType.Type32, InspectionDocumentType.Type22)
-        );
-        Assert.True(
-            Holds(lot, InspectionDocumentType.Type31, InspectionDocumentType.Type21)
-        );
+        Assert.False(Holds(lot, InspectionDocumentType.Type22, InspectionDocumentType.Type32));
+        Assert.False(Holds(lot, InspectionDocumentType.Type32, InspectionDocumentType.Type22));
+        Assert.True(Holds(lot, InspectionDocumentType.Type31, InspectionDocumentType.Type21));
     }
 
     [Fact]
@@ -117,8 +111,11 @@ public sealed class MaterialRulesTests
     [InlineData("6061 ", "t6", true)]
     [InlineData("6061", "T4", false)]
     [InlineData("6082", "T6", false)]
-    public void ForWelding_AlloyAndTemper_MustBeTheDesigns(string alloy, string temper, bool holds) =>
-        Assert.Equal(holds, Holds(SampleMaterial.Bare("ML-1", alloy, temper)));
+    public void ForWelding_AlloyAndTemper_MustBeTheDesigns(
+        string alloy,
+        string temper,
+        bool holds
+    ) => Assert.Equal(holds, Holds(SampleMaterial.Bare("ML-1", alloy, temper)));
 
     [Fact]
     public void ForWelding_ProcedureForAnotherMaterial_Forbids()
@@ -200,7 +197,10 @@ public sealed class MaterialRulesTests
     {
         var lot = SampleMaterial.Lot();
         var vessel = Plan(lot);
-        var treatment = SampleHeat.Entered("158", [new TreatedPart(vessel.Id, vessel.Serial, true)]);
+        var treatment = SampleHeat.Entered(
+            "158",
+            [new TreatedPart(vessel.Id, vessel.Serial, true)]
+        );
 
         var verdict = MaterialRules.ForWelding(
             vessel,

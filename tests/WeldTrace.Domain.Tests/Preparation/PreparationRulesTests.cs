@@ -57,8 +57,12 @@ public sealed class PreparationRulesTests
     public void ForWelding_CleanedAgain_CountsFromTheLast() =>
         Assert.Equal(
             RuleStanding.Holds,
-            Judge(Limited, [Clean("J1", 300), Clean("J1", 0)], [FitUp("J1", "0.1", "0.1")], 400)
-                .Standing
+            Judge(
+                Limited,
+                [Clean("J1", 300), Clean("J1", 0)],
+                [FitUp("J1", "0.1", "0.1")],
+                400
+            ).Standing
         );
 
     [Fact]

@@ -146,7 +146,10 @@ public sealed class ComponentActsTests(PostgresServerFixture server)
             File = WorkingSite.Paper(),
         };
 
-    private static Task<Outcome<HeatTreatment>> HeatAsync(WorkingSite site, HeatTreatmentForm form) =>
+    private static Task<Outcome<HeatTreatment>> HeatAsync(
+        WorkingSite site,
+        HeatTreatmentForm form
+    ) =>
         new HeatTreatmentHandler(site.Database, site.Day, site.Clock).HandleAsync(
             form,
             SamplePeople.Operator,

@@ -51,14 +51,7 @@ public sealed class PlanVesselHandlerTests(PostgresServerFixture server)
         );
         Accept.All(await PlanAsync(site, design.Id, "S-0001"));
 
-        var outcome = await PlanAsync(
-            site,
-            design.Id,
-            "S-0001",
-            "S-99",
-            "S-0002",
-            "S-0002"
-        );
+        var outcome = await PlanAsync(site, design.Id, "S-0001", "S-99", "S-0002", "S-0002");
 
         Assert.Equal(
             "component:Components[0].Serial component:Components[1].Serial component:Components[3].Serial",
@@ -100,7 +93,11 @@ public sealed class PlanVesselHandlerTests(PostgresServerFixture server)
         var outcome = await PlanAsync(site, design.Id, "S-0001");
 
         Assert.Equal("F7:Components[0].Serial", WorkingSite.Text(outcome.Refusals));
-        Assert.Contains("2.2, 3.1 is asked for", outcome.Refusals[0].Sentence, StringComparison.Ordinal);
+        Assert.Contains(
+            "2.2, 3.1 is asked for",
+            outcome.Refusals[0].Sentence,
+            StringComparison.Ordinal
+        );
     }
 
     private static Task<Outcome> PlanAsync(

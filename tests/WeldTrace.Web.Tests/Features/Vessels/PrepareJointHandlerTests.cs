@@ -46,10 +46,7 @@ public sealed class PrepareJointHandlerTests(PostgresServerFixture server)
             db.FindVesselHistoryAsync("NR4-0001", CancellationToken.None)
         );
         var facts = history!.Material.Preparation;
-        Assert.Equal(
-            site.Clock.GetUtcNow().AddMinutes(-20),
-            facts.CleaningOf("J1")!.CleanedAt
-        );
+        Assert.Equal(site.Clock.GetUtcNow().AddMinutes(-20), facts.CleaningOf("J1")!.CleanedAt);
         Assert.Equal(new Measured("0.10", "mm"), facts.FitUpOf("J1")!.Gap);
         Assert.Equal(
             2,

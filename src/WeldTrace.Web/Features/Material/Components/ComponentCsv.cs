@@ -8,7 +8,15 @@ namespace WeldTrace.Web.Features.Material.Components;
 public static class ComponentCsv
 {
     private static readonly string[] Heads =
-    ["serial", "what", "lot", "cast", "made by", "made on", "standing"];
+    [
+        "serial",
+        "what",
+        "lot",
+        "cast",
+        "made by",
+        "made on",
+        "standing",
+    ];
 
     public static void MapComponentCsv(this IEndpointRouteBuilder endpoints) =>
         endpoints.MapGet(

@@ -55,7 +55,11 @@ public sealed class EnterComponentsHandler(
             .MaterialLots.AsNoTracking()
             .SingleOrDefaultAsync(l => l.Id == form.Lot, cancellation);
         var entries = new Entries();
-        var madeOn = entries.Day(form.MadeOn, "the day on which they were made", nameof(form.MadeOn));
+        var madeOn = entries.Day(
+            form.MadeOn,
+            "the day on which they were made",
+            nameof(form.MadeOn)
+        );
         List<Refusal> refusals =
         [
             .. entries.Refusals,

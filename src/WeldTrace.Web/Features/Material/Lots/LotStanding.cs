@@ -19,7 +19,10 @@ public static class LotStanding
             ),
             { Results: null, Document.Type: var type } when InspectionDocuments.IsSpecific(type) =>
                 (Mark.Warning, $"{InspectionDocuments.Word(type)}, results not entered"),
-            { Document.Type: var type } => (Mark.Passed, $"{InspectionDocuments.Word(type)} on file"),
+            { Document.Type: var type } => (
+                Mark.Passed,
+                $"{InspectionDocuments.Word(type)} on file"
+            ),
         };
     }
 }

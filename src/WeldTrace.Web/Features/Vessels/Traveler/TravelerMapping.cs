@@ -74,9 +74,7 @@ public static class TravelerMapping
 
     private static ComponentLine Component(TravelerSource source, Component component)
     {
-        var lot = source.History.Material.Lots.FirstOrDefault(l =>
-            l.Id == component.MaterialLotId
-        );
+        var lot = source.History.Material.Lots.FirstOrDefault(l => l.Id == component.MaterialLotId);
         return new ComponentLine
         {
             Name = component.Name,
