@@ -42,6 +42,11 @@ public static class Routes
     public const string HeatTreatments = "/equipment/heat-treatments";
     public const string NewHeatTreatment = "/equipment/heat-treatments/new";
     public const string NewMaterialLot = "/equipment/material/new";
+    public const string Labels = "/labels";
+    public const string LabelSheet = "/labels/sheet.pdf";
+    public const string OpenCode = "/open";
+    public const string ImportTools = "/tools/import";
+    public const string ImportLots = "/equipment/material/import";
     public const string People = "/people";
     public const string NewPerson = "/people/new";
     public const string Certificates = "/people/certificates";
@@ -53,6 +58,8 @@ public static class Routes
     public const string Ledger = "/ledger";
     public const string SiteSettings = "/site";
     public const string Health = "/health";
+
+    public static string Open(string code) => $"{OpenCode}?code={Uri.EscapeDataString(code)}";
 
     public static string Vessel(string serial) => $"/vessels/{Uri.EscapeDataString(serial)}";
 

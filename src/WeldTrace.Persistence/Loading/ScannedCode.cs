@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Tooling;
+using WeldTrace.Domain.Vessels;
 
 namespace WeldTrace.Persistence.Loading;
 
@@ -9,6 +10,11 @@ namespace WeldTrace.Persistence.Loading;
 public static class ScannedCode
 {
     private const int Longest = 400;
+
+    /// <summary>Whether a code is the address of a page, as on a label, and no mark that somebody typed.</summary>
+    public static bool IsAddress(string? code) =>
+        Uri.TryCreate(code?.Trim(), UriKind.Absolute, out var address)
+        && (address.Scheme == Uri.UriSchemeHttp || address.Scheme == Uri.UriSchemeHttps);
 
     /// <summary>The tool of a mark or of a scanned address; null when there is none.</summary>
     public static Task<Tool?> FindToolAsync(
@@ -59,6 +65,37 @@ public static class ScannedCode
             c => c.Id == id || c.Serial == text,
             cancellation
         );
+    }
+
+    /// <summary>The material lot of a number or of a scanned address; null when there is none.</summary>
+    public static Task<MaterialLot?> FindLotAsync(
+        this WeldTraceDbContext db,
+        string? code,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var (id, text) = Read(code);
+        return db.MaterialLots.SingleOrDefaultAsync(
+            l => l.Id == id || l.Number == text,
+            cancellation
+        );
+    }
+
+    /// <summary>The vessel of a serial or of a scanned address, which ends with the serial; null when there is none.</summary>
+    public static Task<Vessel?> FindVesselAsync(
+        this WeldTraceDbContext db,
+        string? code,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var (_, text) = Read(code);
+        var serial = Uri.UnescapeDataString(text[(text.LastIndexOf('/') + 1)..]);
+        return db
+            .Vessels.Where(v => v.Serial == serial || v.Serial == text)
+            .OrderByDescending(v => v.Serial == text)
+            .FirstOrDefaultAsync(cancellation);
     }
 
     private static (Guid Id, string Text) Read(string? code)

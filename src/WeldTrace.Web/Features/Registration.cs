@@ -6,9 +6,11 @@ using WeldTrace.Web.Features.Equipment;
 using WeldTrace.Web.Features.Findings;
 using WeldTrace.Web.Features.FirstRun;
 using WeldTrace.Web.Features.Home;
+using WeldTrace.Web.Features.Labels;
 using WeldTrace.Web.Features.LedgerView;
 using WeldTrace.Web.Features.Limits;
 using WeldTrace.Web.Features.Material;
+using WeldTrace.Web.Features.OpenCode;
 using WeldTrace.Web.Features.People;
 using WeldTrace.Web.Features.Procedures;
 using WeldTrace.Web.Features.Qualifications;
@@ -27,6 +29,8 @@ public static class Registration
     public static IServiceCollection AddFeatures(this IServiceCollection services) =>
         services
             .AddScoped<ActDesk>()
+            .AddScoped<LabelReader>()
+            .AddScoped<OpenCodeReader>()
             .AddScoped<SignInHandler>()
             .AddScoped<FirstRunHandler>()
             .AddScoped<WorkReader>()
@@ -50,6 +54,7 @@ public static class Registration
     {
         endpoints.MapCertificates();
         endpoints.MapMaterial();
+        endpoints.MapLabels();
         endpoints.MapVessels();
         endpoints.MapProcedures();
         endpoints.MapLimits();

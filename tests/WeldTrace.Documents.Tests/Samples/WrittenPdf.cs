@@ -1,5 +1,6 @@
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
+using WeldTrace.Documents.Labels;
 using WeldTrace.Documents.Procedures;
 using WeldTrace.Documents.Tools;
 using WeldTrace.Documents.Traveler;
@@ -17,6 +18,9 @@ internal static class WrittenPdf
 
     public static byte[] Bytes(ToolCardModel model) =>
         Bytes(stream => ToolCardExporter.Write(model, stream));
+
+    public static byte[] Bytes(LabelSheetModel model) =>
+        Bytes(stream => LabelSheetExporter.Write(model, stream));
 
     /// <summary>The text of each page in the order in which it was written.</summary>
     public static string[] Pages(byte[] bytes)

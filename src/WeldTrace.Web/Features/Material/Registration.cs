@@ -1,5 +1,6 @@
 using WeldTrace.Web.Features.Material.Components;
 using WeldTrace.Web.Features.Material.HeatTreatments;
+using WeldTrace.Web.Features.Material.Import;
 using WeldTrace.Web.Features.Material.Lots;
 
 namespace WeldTrace.Web.Features.Material;
@@ -11,6 +12,7 @@ public static class Registration
             .AddScoped<LotReader>()
             .AddScoped<EnterLotHandler>()
             .AddScoped<FileLotHandler>()
+            .AddScoped<ImportLotsHandler>()
             .AddScoped<ComponentReader>()
             .AddScoped<EnterComponentsHandler>()
             .AddScoped<HeatTreatmentHandler>();

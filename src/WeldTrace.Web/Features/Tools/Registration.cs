@@ -1,6 +1,7 @@
 using WeldTrace.Web.Features.Tools.Card;
 using WeldTrace.Web.Features.Tools.Designs;
 using WeldTrace.Web.Features.Tools.Enter;
+using WeldTrace.Web.Features.Tools.Import;
 using WeldTrace.Web.Features.Tools.Inspect;
 using WeldTrace.Web.Features.Tools.List;
 using WeldTrace.Web.Features.Tools.Parts;
@@ -17,6 +18,7 @@ public static class Registration
             .AddScoped<ChangeToolHandler>()
             .AddScoped<InspectToolHandler>()
             .AddScoped<FitPartHandler>()
+            .AddScoped<ImportToolsHandler>()
             .AddScoped<EnterToolHandler>()
             .AddScoped<ToolDesignHandler>()
             .AddScoped<ToolUpkeepHandler>()
