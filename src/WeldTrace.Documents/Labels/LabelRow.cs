@@ -19,15 +19,7 @@ internal sealed class LabelRow(IReadOnlyList<Label> labels, int columns) : Block
         var width = area.Width / columns;
         for (var i = 0; i < labels.Count; i++)
         {
-            DrawLabel(
-                canvas,
-                labels[i],
-                area with
-                {
-                    X = area.X + (i * width),
-                    Width = width,
-                }
-            );
+            DrawLabel(canvas, labels[i], area with { X = area.X + (i * width), Width = width });
         }
     }
 

@@ -13,10 +13,7 @@ public static class LabelSheetExporter
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(output);
         var settings = new DocumentSettings($"Labels of {model.Subject}", model.Stamp);
-        Block[] blocks =
-        [
-            .. model.Labels.Chunk(Columns).Select(row => new LabelRow(row, Columns)),
-        ];
+        Block[] blocks = [.. model.Labels.Chunk(Columns).Select(row => new LabelRow(row, Columns))];
         FlowDocument.Write(
             settings,
             blocks.Length > 0 ? blocks : [new Paragraph("No label was chosen.")],

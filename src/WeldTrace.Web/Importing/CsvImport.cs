@@ -54,8 +54,7 @@ public static class CsvImport
         var problem =
             string.IsNullOrWhiteSpace(text)
                 ? "There is nothing to read; choose a file or paste its lines."
-            : text.Length > LongestText
-                ? "The list is longer than 1 MB; import it in parts."
+            : text.Length > LongestText ? "The list is longer than 1 MB; import it in parts."
             : text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'))
                 ? "This is no text but something else, whatever its name says; export the list as CSV."
             : null;
@@ -75,7 +74,10 @@ public static class CsvImport
             var lines = new CsvLines(text).Read().ToList();
             if (lines.Count < 2)
             {
-                return new([], [Problem("The list needs a head line and at least one line below it.")]);
+                return new(
+                    [],
+                    [Problem("The list needs a head line and at least one line below it.")]
+                );
             }
 
             var heads = lines[0].Cells.Select(h => h.Trim().ToLowerInvariant()).ToList();

@@ -64,12 +64,7 @@ public static class ImportRecords
 
             problems.AddRange(against.Select(record.Row.At));
             lines.Add(
-                new(
-                    record.Row.Line,
-                    record.Name,
-                    record.What,
-                    [.. against.Select(r => r.Sentence)]
-                )
+                new(record.Row.Line, record.Name, record.What, [.. against.Select(r => r.Sentence)])
             );
         }
 

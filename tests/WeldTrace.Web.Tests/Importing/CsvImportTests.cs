@@ -50,10 +50,7 @@ public sealed class CsvImportTests
         var read = CsvImport.Read(text, Columns);
 
         Assert.Empty(read.Rows);
-        Assert.Contains(
-            read.Problems,
-            p => p.Sentence.Contains(words, StringComparison.Ordinal)
-        );
+        Assert.Contains(read.Problems, p => p.Sentence.Contains(words, StringComparison.Ordinal));
     }
 
     [Fact]

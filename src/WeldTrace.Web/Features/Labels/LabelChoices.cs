@@ -89,9 +89,7 @@ internal static class LabelChoices
     )
         where T : Record
     {
-        var fitting = ids is null
-            ? records.Where(inUse)
-            : records.Where(r => ids.Contains(r.Id));
+        var fitting = ids is null ? records.Where(inUse) : records.Where(r => ids.Contains(r.Id));
         var read = await fitting
             .AsNoTracking()
             .OrderBy(mark)

@@ -50,9 +50,7 @@ public sealed class ImportToolsHandlerTests(PostgresServerFixture server)
     public async Task HandleAsync_ManyFaults_TellsEachLineAndEntersNothing()
     {
         await using var site = await OpenAsync(server);
-        await site.Database.AddAsync(
-            SampleTools.InService(SampleTools.Design("TD-15"), "T-9")
-        );
+        await site.Database.AddAsync(SampleTools.InService(SampleTools.Design("TD-15"), "T-9"));
 
         var refused = await ImportAsync(
             site,

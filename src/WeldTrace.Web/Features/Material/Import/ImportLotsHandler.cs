@@ -106,8 +106,7 @@ public sealed class ImportLotsHandler(
             return [];
         }
 
-        var types = Enum.GetValues<InspectionDocumentType>()
-            .ToDictionary(InspectionDocuments.Word);
+        var types = Enum.GetValues<InspectionDocumentType>().ToDictionary(InspectionDocuments.Word);
         return types.TryGetValue(row["type"], out var type)
             ? lot.FileDocument(type, row["product standard"], null, actor, at).Refusals
             : [new("type", $"'{row["type"]}' is no type of document; write 2.1, 2.2, 3.1 or 3.2.")];
