@@ -1,0 +1,119 @@
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Vessels;
+
+namespace WeldTrace.Domain.Findings;
+
+// What is decided on a finding, and the verification that it was done.
+public sealed partial class Finding
+{
+    /// <summary>Decides what happens to the vessel.</summary>
+    /// <param name="kind">Decision.</param>
+    /// <param name="reason">Why; 1 to 1000 characters.</param>
+    /// <param name="vessel">The vessel; its route follows the decision.</param>
+    /// <param name="weldedBy">Everyone who welded on the vessel.</param>
+    /// <param name="actor">Who decides.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome Dispose(
+        DispositionKind kind,
+        string reason,
+        Vessel vessel,
+        IReadOnlyCollection<Guid> weldedBy,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentNullException.ThrowIfNull(actor);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(vessel.Id, VesselId);
+        var checks = new Checks()
+            .Role(actor, Role.Inspector, Role.QualityManager)
+            .Text(
+                reason,
+                LongestText,
+                "Give the reason for the decision",
+                nameof(Disposition.Reason)
+            )
+            .That(State == FindingState.Open, "state", $"{Label} is already {StateWord(State)}.")
+            .Add(SecondPerson.Check(weldedBy, actor));
+        if (checks.AllHold)
+        {
+            State = FindingState.Disposed;
+            Disposition = new(kind, reason.Trim(), actor.PersonId, actor.PrintedName, at);
+            Note(actor, at, $"finding disposed: {DispositionWord(kind)}", reason.Trim());
+            Follow(vessel, actor, at);
+        }
+
+        return checks.ToOutcome();
+    }
+
+    /// <summary>Verifies that the decision was carried out, and lifts the hold when no other finding keeps it.</summary>
+    /// <param name="note">What was seen; 1 to 1000 characters.</param>
+    /// <param name="vessel">The vessel.</param>
+    /// <param name="others">Every other finding of the vessel.</param>
+    /// <param name="weldedBy">Everyone who welded on the vessel.</param>
+    /// <param name="actor">Who verified.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome Close(
+        string note,
+        Vessel vessel,
+        IReadOnlyCollection<Finding> others,
+        IReadOnlyCollection<Guid> weldedBy,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentNullException.ThrowIfNull(others);
+        ArgumentNullException.ThrowIfNull(actor);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(vessel.Id, VesselId);
+        var checks = new Checks()
+            .Role(actor, Role.Inspector, Role.QualityManager)
+            .Text(note, LongestText, "Say what was verified", nameof(Verification.Note))
+            .That(
+                State == FindingState.Disposed,
+                "state",
+                $"{Label} is {StateWord(State)}; it is closed after its disposition."
+            )
+            .That(
+                !IsDoneAgain || vessel.Step(StepSequence) is { IsDone: true },
+                "rework",
+                $"Step {StepSequence} of {VesselSerial} isn't done again yet; finish it first."
+            )
+            .Add(SecondPerson.Check(weldedBy, actor));
+        if (!checks.AllHold)
+        {
+            return checks.ToOutcome();
+        }
+
+        Verification = new(note.Trim(), actor.PersonId, actor.PrintedName, at);
+        Note(actor, at, "finding closed", note.Trim());
+        State = FindingState.Closed;
+        if (others.All(f => f.Id == Id || f.State == FindingState.Closed))
+        {
+            vessel.LiftHold(actor, at);
+        }
+
+        return Outcome.Accepted;
+    }
+
+    private bool IsDoneAgain =>
+        Disposition?.Kind is DispositionKind.Rework or DispositionKind.Repair;
+
+    private void Follow(Vessel vessel, Actor actor, DateTimeOffset at)
+    {
+        var why = $"{Label}: {Disposition!.Reason}";
+        switch (Disposition.Kind)
+        {
+            case DispositionKind.UseAsIs:
+                vessel.WaiveStep(StepSequence, actor, at, why);
+                break;
+            case DispositionKind.Scrap:
+                vessel.Scrap(actor, at, why);
+                break;
+            default:
+                vessel.ReopenStep(StepSequence, actor, at, why);
+                break;
+        }
+    }
+}

@@ -1,0 +1,112 @@
+using WeldTrace.Domain.Records;
+
+namespace WeldTrace.Domain.Vessels;
+
+// The steps of the vessel's route.
+public sealed partial class Vessel
+{
+    /// <summary>Begins a step that is ready.</summary>
+    public Outcome BeginStep(int sequence, Actor actor, DateTimeOffset at)
+    {
+        var outcome = CheckStep(sequence, StepState.Ready).ToOutcome();
+        if (outcome.IsAccepted)
+        {
+            Replace(Step(sequence)! with { State = StepState.InProgress });
+            State = State == VesselState.Planned ? VesselState.InWork : State;
+            Note(actor, at, $"step {sequence} begun");
+        }
+
+        return outcome;
+    }
+
+    /// <summary>Finishes a step that is ready or in progress; the next one becomes ready.</summary>
+    public Outcome PassStep(int sequence, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        var outcome = CheckStep(sequence, StepState.Ready, StepState.InProgress).ToOutcome();
+        if (outcome.IsAccepted)
+        {
+            Finish(Step(sequence)!, StepState.Passed, actor, at);
+            Note(actor, at, $"step {sequence} passed");
+        }
+
+        return outcome;
+    }
+
+    /// <summary>Finishes a step that did not turn out well; a finding follows.</summary>
+    public Outcome FailStep(int sequence, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        var outcome = CheckStep(sequence, StepState.Ready, StepState.InProgress).ToOutcome();
+        if (outcome.IsAccepted)
+        {
+            Replace(
+                Step(sequence)! with
+                {
+                    State = StepState.Failed,
+                    DoneBy = actor.PrintedName,
+                    DoneAt = at,
+                }
+            );
+            State = State == VesselState.Planned ? VesselState.InWork : State;
+            Note(actor, at, $"step {sequence} failed");
+        }
+
+        return outcome;
+    }
+
+    internal void WaiveStep(int sequence, Actor actor, DateTimeOffset at, string reason)
+    {
+        if (Step(sequence) is { State: StepState.Failed } step)
+        {
+            Finish(step, StepState.Waived, actor, at);
+            Note(actor, at, $"step {sequence} waived", reason);
+        }
+    }
+
+    internal void ReopenStep(int sequence, Actor actor, DateTimeOffset at, string reason)
+    {
+        if (Step(sequence) is { } step)
+        {
+            Replace(step with { State = StepState.Ready, DoneBy = null, DoneAt = null });
+            Note(actor, at, $"step {sequence} opened again", reason);
+        }
+    }
+
+    private Checks CheckStep(int sequence, params StepState[] from)
+    {
+        var step = Step(sequence);
+        return new Checks()
+            .That(step is not null, "step", $"The route of {Serial} has no step {sequence}.")
+            .That(
+                !IsFinal,
+                "state",
+                $"{Serial} is {StateWord(State)}; nothing more is recorded on its route."
+            )
+            .That(
+                step is null || from.Contains(step.State),
+                "F1",
+                step is null
+                    ? ""
+                    : $"Step {sequence} of {Serial} is {RouteStep.StateWord(step.State)}; step {NextStep?.Sequence} comes next."
+            );
+    }
+
+    private void Finish(RouteStep step, StepState state, Actor actor, DateTimeOffset at)
+    {
+        Replace(step with { State = state, DoneBy = actor.PrintedName, DoneAt = at });
+        if (NextStep is { State: StepState.Waiting } next)
+        {
+            Replace(next with { State = StepState.Ready });
+        }
+
+        State = State switch
+        {
+            VesselState.OnHold => VesselState.OnHold,
+            _ => NextStep is null ? VesselState.Accepted : VesselState.InWork,
+        };
+    }
+
+    private void Replace(RouteStep step) =>
+        Steps = [.. Steps.Select(s => s.Sequence == step.Sequence ? step : s)];
+}
