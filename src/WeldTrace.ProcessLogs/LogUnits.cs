@@ -42,59 +42,8 @@ public static class LogUnits
         Add("m/min", LogQuantity.Speed, 1.0 / 60);
         Add("m/s", LogQuantity.Speed, 1);
         Add("in/min", LogQuantity.Speed, Speed.FromInchesPerMinute(1).SiValue, "ipm", "inch/min");
-        Add("N", LogQuantity.Force, 1, "newton", "newtons");
-        Add("daN", LogQuantity.Force, 10);
-        Add("kN", LogQuantity.Force, Force.FromKilonewtons(1).SiValue, "kilonewton");
-        Add("lbf", LogQuantity.Force, Force.FromPoundsForce(1).SiValue, "lb", "lbs");
-        Add("kgf", LogQuantity.Force, 9.80665, "kp");
-        Add("N·m", LogQuantity.Torque, 1, "nm");
-        Add("N·cm", LogQuantity.Torque, 1e-2, "ncm");
-        Add("N·mm", LogQuantity.Torque, 1e-3, "nmm");
-        Add(
-            "lbf·ft",
-            LogQuantity.Torque,
-            Torque.FromFootPoundsForce(1).SiValue,
-            "ftlbf",
-            "lbft",
-            "ftlb",
-            "ft-lb",
-            "ft-lbf"
-        );
-        Add(
-            "lbf·in",
-            LogQuantity.Torque,
-            Torque.FromFootPoundsForce(1).SiValue / 12,
-            "inlbf",
-            "lbin",
-            "inlb",
-            "in-lb",
-            "in-lbf"
-        );
-        Add(
-            "mm",
-            LogQuantity.Length,
-            Length.FromMillimetres(1).SiValue,
-            "millimetre",
-            "millimeter"
-        );
-        Add("µm", LogQuantity.Length, Length.FromMicrometres(1).SiValue, "um", "micron");
-        Add("cm", LogQuantity.Length, 1e-2);
-        Add("m", LogQuantity.Length, 1, "metre", "meter");
-        Add("in", LogQuantity.Length, Length.FromInches(1).SiValue, "inch", "inches");
-        Add("°C", LogQuantity.Temperature, 1, 273.15, "c", "degc", "celsius");
-        Add("K", LogQuantity.Temperature, 1, "kelvin");
-        Add(
-            "°F",
-            LogQuantity.Temperature,
-            5.0 / 9,
-            273.15 - (32 * 5.0 / 9),
-            "f",
-            "degf",
-            "fahrenheit"
-        );
-        Add("°", LogQuantity.Angle, Angle.FromDegrees(1).SiValue, "deg", "degree", "degrees");
-        Add("rad", LogQuantity.Angle, 1);
-        Add("rev", LogQuantity.Angle, 2 * Math.PI, "turn", "turns");
+        AddForces();
+        AddLengths();
     }
 
     /// <summary>Every unit, in the order in which a list should offer them.</summary>
@@ -125,6 +74,67 @@ public static class LogUnits
             LogQuantity.Angle => Angle.SiUnit,
             _ => "",
         };
+
+    private static void AddForces()
+    {
+        Add("N", LogQuantity.Force, 1, "newton", "newtons");
+        Add("daN", LogQuantity.Force, 10);
+        Add("kN", LogQuantity.Force, Force.FromKilonewtons(1).SiValue, "kilonewton");
+        Add("lbf", LogQuantity.Force, Force.FromPoundsForce(1).SiValue, "lb", "lbs");
+        Add("kgf", LogQuantity.Force, 9.80665, "kp");
+        Add("N·m", LogQuantity.Torque, 1, "nm");
+        Add("N·cm", LogQuantity.Torque, 1e-2, "ncm");
+        Add("N·mm", LogQuantity.Torque, 1e-3, "nmm");
+        Add(
+            "lbf·ft",
+            LogQuantity.Torque,
+            Torque.FromFootPoundsForce(1).SiValue,
+            "ftlbf",
+            "lbft",
+            "ftlb",
+            "ft-lb",
+            "ft-lbf"
+        );
+        Add(
+            "lbf·in",
+            LogQuantity.Torque,
+            Torque.FromFootPoundsForce(1).SiValue / 12,
+            "inlbf",
+            "lbin",
+            "inlb",
+            "in-lb",
+            "in-lbf"
+        );
+    }
+
+    private static void AddLengths()
+    {
+        Add(
+            "mm",
+            LogQuantity.Length,
+            Length.FromMillimetres(1).SiValue,
+            "millimetre",
+            "millimeter"
+        );
+        Add("µm", LogQuantity.Length, Length.FromMicrometres(1).SiValue, "um", "micron");
+        Add("cm", LogQuantity.Length, 1e-2);
+        Add("m", LogQuantity.Length, 1, "metre", "meter");
+        Add("in", LogQuantity.Length, Length.FromInches(1).SiValue, "inch", "inches");
+        Add("°C", LogQuantity.Temperature, 1, 273.15, "c", "degc", "celsius");
+        Add("K", LogQuantity.Temperature, 1, "kelvin");
+        Add(
+            "°F",
+            LogQuantity.Temperature,
+            5.0 / 9,
+            273.15 - (32 * 5.0 / 9),
+            "f",
+            "degf",
+            "fahrenheit"
+        );
+        Add("°", LogQuantity.Angle, Angle.FromDegrees(1).SiValue, "deg", "degree", "degrees");
+        Add("rad", LogQuantity.Angle, 1);
+        Add("rev", LogQuantity.Angle, 2 * Math.PI, "turn", "turns");
+    }
 
     private static void Add(
         string symbol,

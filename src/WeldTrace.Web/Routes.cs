@@ -189,5 +189,8 @@ public static class Routes
 
     public static string MaterialLot(Guid id) => $"/equipment/material/{id:D}";
 
+    public static string LedgerEntry(long number) =>
+        FormattableString.Invariant($"{Ledger}/{number}");
+
     public static string Attachment(string sha256) => $"/attachments/{sha256}";
 }

@@ -153,34 +153,14 @@ public sealed class Instrument : Record
     {
         ArgumentNullException.ThrowIfNull(asFoundError);
         ArgumentNullException.ThrowIfNull(actor);
-        var checks = new Checks()
-            .Role(actor, Role.Inspector, Role.QualityManager)
-            .That(WithdrawnBecause is null, "state", $"{Mark} is out of use: {WithdrawnBecause}")
-            .That(
-                on <= today,
-                "future",
-                "The day of the calibration lies in the future; check it.",
-                nameof(Calibration.On)
-            )
-            .That(
-                Latest is null || on > Latest.On,
-                "order",
-                $"The calibration of {Latest?.On:yyyy-MM-dd} is entered already; a new one is later.",
-                nameof(Calibration.On)
-            )
-            .Text(laboratory, LongestText, "Name the laboratory", nameof(Calibration.Laboratory))
-            .Text(
-                certificateNumber,
-                LongestText,
-                "Give the number of the calibration certificate",
-                nameof(Calibration.CertificateNumber)
-            )
-            .That(
-                asFoundError.Unit == Text.Unit,
-                "unit",
-                $"Give the error in {Text.Unit}, as the instrument reads.",
-                nameof(Calibration.AsFoundError)
-            );
+        var checks = CheckCalibration(
+            on,
+            laboratory,
+            certificateNumber,
+            asFoundError,
+            today,
+            actor
+        );
         if (checks.AllHold)
         {
             var isWithin = Math.Abs(asFoundError.InUnit()) <= Math.Abs(Text.LargestError.InUnit());
@@ -266,4 +246,41 @@ public sealed class Instrument : Record
                 nameof(text.IntervalMonths)
             );
     }
+
+    private Checks CheckCalibration(
+        DateOnly on,
+        string laboratory,
+        string certificateNumber,
+        Measured asFoundError,
+        DateOnly today,
+        Actor actor
+    ) =>
+        new Checks()
+            .Role(actor, Role.Inspector, Role.QualityManager)
+            .That(WithdrawnBecause is null, "state", $"{Mark} is out of use: {WithdrawnBecause}")
+            .That(
+                on <= today,
+                "future",
+                "The day of the calibration lies in the future; check it.",
+                nameof(Calibration.On)
+            )
+            .That(
+                Latest is null || on > Latest.On,
+                "order",
+                $"The calibration of {Latest?.On:yyyy-MM-dd} is entered already; a new one is later.",
+                nameof(Calibration.On)
+            )
+            .Text(laboratory, LongestText, "Name the laboratory", nameof(Calibration.Laboratory))
+            .Text(
+                certificateNumber,
+                LongestText,
+                "Give the number of the calibration certificate",
+                nameof(Calibration.CertificateNumber)
+            )
+            .That(
+                asFoundError.Unit == Text.Unit,
+                "unit",
+                $"Give the error in {Text.Unit}, as the instrument reads.",
+                nameof(Calibration.AsFoundError)
+            );
 }

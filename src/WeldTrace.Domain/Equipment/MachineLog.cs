@@ -127,17 +127,7 @@ public sealed partial class Machine
                 "File",
                 TestSource
             );
-        var weld = checks.AllHold
-            ? new TestWeld(
-                procedure!.Id,
-                procedure.Label,
-                welder!.Id,
-                welder.PrintedName,
-                examiner!.Id,
-                examiner.PrintedName,
-                isSatisfactory
-            )
-            : null;
+        var weld = checks.AllHold ? Weld(procedure!, welder!, examiner!, isSatisfactory) : null;
         return Add(checks, MachineEventKind.TestWeld, on, result, fileSha256, weld, actor, at);
     }
 
@@ -219,4 +209,20 @@ public sealed partial class Machine
             text?.Trim()
         );
     }
+
+    private static TestWeld Weld(
+        ProcedureRevision procedure,
+        Person welder,
+        Person examiner,
+        bool isSatisfactory
+    ) =>
+        new(
+            procedure.Id,
+            procedure.Label,
+            welder.Id,
+            welder.PrintedName,
+            examiner.Id,
+            examiner.PrintedName,
+            isSatisfactory
+        );
 }

@@ -75,30 +75,34 @@ public static class LimitSchema
                 new("From thickness, mm", OptionalNumber),
                 new("Below thickness, mm", OptionalNumber),
             ],
-            LimitKind.QualificationRange =>
-            [
-                new("Variable", Choice, Variables),
-                new("Rule", Choice, Rules),
-                new("Passes", Choice, Any, "one", "several"),
-                new("Tested above, mm", OptionalNumber),
-                new("Tested up to, mm", OptionalNumber),
-                new("Lowest, times tested", OptionalNumber),
-                new("Lowest, mm", OptionalNumber),
-                new("Highest, times tested", OptionalNumber),
-                new("At most, mm", OptionalNumber),
-            ],
+            LimitKind.QualificationRange => RangeColumns,
             LimitKind.MaterialGroups => [new("Alloy", Words), new("Material group", Words)],
-            LimitKind.MaterialMinima =>
-            [
-                new("Alloy", Words),
-                new("Temper", Words),
-                new("Form", Words),
-                new("From thickness, mm", OptionalNumber),
-                new("Below thickness, mm", OptionalNumber),
-                new("Rm, MPa", OptionalNumber),
-                new("Rp0.2, MPa", OptionalNumber),
-                new("A, %", OptionalNumber),
-            ],
+            LimitKind.MaterialMinima => MinimaColumns,
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown kind."),
         };
+
+    private static IReadOnlyList<LimitColumn> RangeColumns { get; } =
+    [
+        new("Variable", Choice, Variables),
+        new("Rule", Choice, Rules),
+        new("Passes", Choice, Any, "one", "several"),
+        new("Tested above, mm", OptionalNumber),
+        new("Tested up to, mm", OptionalNumber),
+        new("Lowest, times tested", OptionalNumber),
+        new("Lowest, mm", OptionalNumber),
+        new("Highest, times tested", OptionalNumber),
+        new("At most, mm", OptionalNumber),
+    ];
+
+    private static IReadOnlyList<LimitColumn> MinimaColumns { get; } =
+    [
+        new("Alloy", Words),
+        new("Temper", Words),
+        new("Form", Words),
+        new("From thickness, mm", OptionalNumber),
+        new("Below thickness, mm", OptionalNumber),
+        new("Rm, MPa", OptionalNumber),
+        new("Rp0.2, MPa", OptionalNumber),
+        new("A, %", OptionalNumber),
+    ];
 }

@@ -119,30 +119,7 @@ public sealed class HeatTreatment : Record
         ArgumentNullException.ThrowIfNull(kept);
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(actor);
-        var checks = new Checks()
-            .Role(actor, Role.Engineer, Role.Operator, Role.Inspector, Role.QualityManager)
-            .Text(number, LongestText, "Give the number of the furnace load", nameof(Number))
-            .Text(furnace, LongestText, "Name the furnace", nameof(Furnace))
-            .That(
-                on <= today,
-                "future",
-                "The day of the treatment lies in the future; check it.",
-                nameof(On)
-            )
-            .That(
-                chartSha256 is not null,
-                "file",
-                "Hand in the furnace's chart; the record must show that the cycle was kept.",
-                "File",
-                Source
-            )
-            .That(
-                parts.Count > 0,
-                "parts",
-                "Name the components or vessels that were in the furnace.",
-                nameof(Parts),
-                Source
-            );
+        var checks = CheckLoad(number, furnace, on, chartSha256, parts, today, actor);
         CheckCycle(checks, asked);
         CheckRecord(checks, kept);
         checks.Add(
@@ -178,6 +155,40 @@ public sealed class HeatTreatment : Record
         treatment.Note(actor, at, "heat treatment entered", verdict);
         return treatment;
     }
+
+    private static Checks CheckLoad(
+        string number,
+        string furnace,
+        DateOnly on,
+        string? chartSha256,
+        IReadOnlyList<TreatedPart> parts,
+        DateOnly today,
+        Actor actor
+    ) =>
+        new Checks()
+            .Role(actor, Role.Engineer, Role.Operator, Role.Inspector, Role.QualityManager)
+            .Text(number, LongestText, "Give the number of the furnace load", nameof(Number))
+            .Text(furnace, LongestText, "Name the furnace", nameof(Furnace))
+            .That(
+                on <= today,
+                "future",
+                "The day of the treatment lies in the future; check it.",
+                nameof(On)
+            )
+            .That(
+                chartSha256 is not null,
+                "file",
+                "Hand in the furnace's chart; the record must show that the cycle was kept.",
+                "File",
+                Source
+            )
+            .That(
+                parts.Count > 0,
+                "parts",
+                "Name the components or vessels that were in the furnace.",
+                nameof(Parts),
+                Source
+            );
 
     private static (bool IsKept, string Verdict) Judge(HeatCycle asked, HeatRecord kept)
     {

@@ -102,34 +102,13 @@ public sealed class JointFitUp : Record
                 $"{vessel.Serial} is {Vessel.StateWord(vessel.State)}; nothing more is prepared on it."
             )
             .That(
-                gap.Unit == Unit && gap.InUnit() >= 0,
-                "gap",
-                "Give the largest gap in mm, zero or more.",
-                nameof(Gap)
-            )
-            .That(
-                mismatch.Unit == Unit && mismatch.InUnit() >= 0,
-                "mismatch",
-                "Give the largest mismatch in mm, zero or more.",
-                nameof(Mismatch)
-            )
-            .That(
                 remark.Length <= LongestText,
                 "remark",
                 $"Keep the remark within {LongestText} characters.",
                 nameof(Remark)
-            )
-            .Add(
-                InstrumentRules.Check(
-                    instrument,
-                    typedMark,
-                    InstrumentKind.Length,
-                    null,
-                    Unit,
-                    today,
-                    nameof(InstrumentMark)
-                )
             );
+        CheckMeasured(checks, gap, mismatch);
+        checks.Add(InstrumentCheck(instrument, typedMark, today));
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -153,4 +132,34 @@ public sealed class JointFitUp : Record
         fitUp.Note(actor, at, "fit-up measured", $"gap {gap}, mismatch {mismatch}");
         return fitUp;
     }
+
+    private static void CheckMeasured(Checks checks, Measured gap, Measured mismatch) =>
+        checks
+            .That(
+                gap.Unit == Unit && gap.InUnit() >= 0,
+                "gap",
+                "Give the largest gap in mm, zero or more.",
+                nameof(Gap)
+            )
+            .That(
+                mismatch.Unit == Unit && mismatch.InUnit() >= 0,
+                "mismatch",
+                "Give the largest mismatch in mm, zero or more.",
+                nameof(Mismatch)
+            );
+
+    private static IEnumerable<Refusal> InstrumentCheck(
+        Instrument? instrument,
+        string typedMark,
+        DateOnly today
+    ) =>
+        InstrumentRules.Check(
+            instrument,
+            typedMark,
+            InstrumentKind.Length,
+            null,
+            Unit,
+            today,
+            nameof(InstrumentMark)
+        );
 }

@@ -104,6 +104,13 @@ public sealed record ProcedureContent(
             refusals.Add(new("tool-design", "Choose the tool design.", nameof(ToolDesignId)));
         }
 
+        CheckWindows(refusals);
+        refusals.AddRange(this.CheckDetails());
+        return refusals;
+    }
+
+    private void CheckWindows(List<Refusal> refusals)
+    {
         foreach (var twice in Windows.GroupBy(w => w.Parameter).Where(g => g.Count() > 1))
         {
             refusals.Add(
@@ -131,8 +138,6 @@ public sealed record ProcedureContent(
         }
 
         refusals.AddRange(Windows.SelectMany(w => w.Check()));
-        refusals.AddRange(this.CheckDetails());
-        return refusals;
     }
 
     private static void RequireWord(string value, string field, string what, List<Refusal> refusals)

@@ -54,33 +54,7 @@ internal static class LeakTestChecks
             "Name the gauge and the thermometer",
             nameof(seen.Instruments)
         );
-        for (var i = 0; i < seen.Readings.Count; i++)
-        {
-            var (reading, where) = (seen.Readings[i], $"Reading {i + 1}");
-            Reading.Between(
-                checks,
-                reading.GaugePressure,
-                0,
-                plan.Meop.Bar * 3,
-                $"{where}: gauge pressure",
-                "Readings"
-            );
-            Reading.Between(
-                checks,
-                reading.GasTemperature,
-                -60,
-                120,
-                $"{where}: temperature",
-                "Readings"
-            );
-            checks.That(
-                i == 0 || reading.Seconds > seen.Readings[i - 1].Seconds,
-                "time",
-                $"{where}: its time isn't after the reading before; put them in order.",
-                "Readings"
-            );
-        }
-
+        CheckReadings(checks, seen.Readings, plan);
         if (seen.Readings.Count >= 2 && checks.AllHold)
         {
             Pressurised(checks, seen.Readings[0].GaugePressure.InUnit(), plan, "The first reading");
@@ -122,6 +96,49 @@ internal static class LeakTestChecks
             "Bubble diameter",
             nameof(seen.BubbleDiameter)
         );
+        CheckSeen(checks, seen);
+        if (checks.AllHold)
+        {
+            Pressurised(checks, seen.GaugePressure.InUnit(), plan, "The gauge");
+            Observed(checks, seen.ObservedSeconds, plan);
+        }
+    }
+
+    private static void CheckReadings(
+        Checks checks,
+        IReadOnlyList<LeakReading> readings,
+        PressurePlan plan
+    )
+    {
+        for (var i = 0; i < readings.Count; i++)
+        {
+            var (reading, where) = (readings[i], $"Reading {i + 1}");
+            Reading.Between(
+                checks,
+                reading.GaugePressure,
+                0,
+                plan.Meop.Bar * 3,
+                $"{where}: gauge pressure",
+                "Readings"
+            );
+            Reading.Between(
+                checks,
+                reading.GasTemperature,
+                -60,
+                120,
+                $"{where}: temperature",
+                "Readings"
+            );
+            checks.That(
+                i == 0 || reading.Seconds > readings[i - 1].Seconds,
+                "time",
+                $"{where}: its time isn't after the reading before; put them in order.",
+                "Readings"
+            );
+        }
+    }
+
+    private static void CheckSeen(Checks checks, BubbleTest seen) =>
         checks
             .Text(seen.Liquid, 40, "Name the liquid", nameof(seen.Liquid))
             .Text(
@@ -148,12 +165,6 @@ internal static class LeakTestChecks
                 "Say where the bubbles rose.",
                 nameof(seen.Places)
             );
-        if (checks.AllHold)
-        {
-            Pressurised(checks, seen.GaugePressure.InUnit(), plan, "The gauge");
-            Observed(checks, seen.ObservedSeconds, plan);
-        }
-    }
 
     private static void Pressurised(Checks checks, double bar, PressurePlan plan, string what) =>
         checks.That(

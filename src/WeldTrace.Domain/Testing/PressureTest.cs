@@ -41,61 +41,8 @@ public sealed class PressureTest : TestRecord
     )
     {
         ArgumentNullException.ThrowIfNull(setUp);
-        var checks = CheckBeginning(facts, StepKind.PressureTest, remark, actor)
-            .Text(setUp.Gauge, LongestText, "Name the gauge", nameof(setUp.Gauge))
-            .Text(setUp.Thermometer, LongestText, "Name the thermometer", nameof(setUp.Thermometer))
-            .Text(
-                setUp.DimensionName,
-                80,
-                "Name the dimension that is measured before and after",
-                nameof(setUp.DimensionName)
-            )
-            .That(
-                setUp.CautionsRead,
-                "F14",
-                "Confirm that you have read the cautions and keep the stand-off; nothing is pressurised before.",
-                nameof(setUp.CautionsRead)
-            );
-        Reading.Between(
-            checks,
-            setUp.GaugeUncertainty,
-            0.0001,
-            100,
-            "Standard uncertainty of the gauge",
-            nameof(setUp.GaugeUncertainty)
-        );
-        Reading.Between(
-            checks,
-            setUp.TemperatureUncertainty,
-            0,
-            10,
-            "Standard uncertainty of the thermometer",
-            nameof(setUp.TemperatureUncertainty)
-        );
-        Reading.Between(
-            checks,
-            setUp.AtmosphericPressure,
-            800,
-            1100,
-            "Barometer",
-            nameof(setUp.AtmosphericPressure)
-        );
-        Reading.Between(
-            checks,
-            setUp.DimensionBefore,
-            1,
-            20000,
-            "Dimension before",
-            nameof(setUp.DimensionBefore)
-        );
-        Reading.Between(
-            checks,
-            setUp.DimensionUncertainty,
-            0.0001,
-            10,
-            "Standard uncertainty of the dimension",
-            nameof(setUp.DimensionUncertainty)
-        );
+        var checks = CheckBeginning(facts, StepKind.PressureTest, remark, actor);
+        CheckSetUp(checks, setUp);
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -194,5 +141,64 @@ public sealed class PressureTest : TestRecord
         return StageEvaluation
             .Judge(result.Stage, result.Reading, SetUp, design.Content.Pressures)
             .Working;
+    }
+
+    private static void CheckSetUp(Checks checks, PressureSetUp setUp)
+    {
+        checks
+            .Text(setUp.Gauge, LongestText, "Name the gauge", nameof(setUp.Gauge))
+            .Text(setUp.Thermometer, LongestText, "Name the thermometer", nameof(setUp.Thermometer))
+            .Text(
+                setUp.DimensionName,
+                80,
+                "Name the dimension that is measured before and after",
+                nameof(setUp.DimensionName)
+            )
+            .That(
+                setUp.CautionsRead,
+                "F14",
+                "Confirm that you have read the cautions and keep the stand-off; nothing is pressurised before.",
+                nameof(setUp.CautionsRead)
+            );
+        Reading.Between(
+            checks,
+            setUp.GaugeUncertainty,
+            0.0001,
+            100,
+            "Standard uncertainty of the gauge",
+            nameof(setUp.GaugeUncertainty)
+        );
+        Reading.Between(
+            checks,
+            setUp.TemperatureUncertainty,
+            0,
+            10,
+            "Standard uncertainty of the thermometer",
+            nameof(setUp.TemperatureUncertainty)
+        );
+        Reading.Between(
+            checks,
+            setUp.AtmosphericPressure,
+            800,
+            1100,
+            "Barometer",
+            nameof(setUp.AtmosphericPressure)
+        );
+        Reading.Between(
+            checks,
+            setUp.DimensionBefore,
+            1,
+            20000,
+            "Dimension before",
+            nameof(setUp.DimensionBefore)
+        );
+        Reading.Between(
+            checks,
+            setUp.DimensionUncertainty,
+            0.0001,
+            10,
+            "Standard uncertainty of the dimension",
+            nameof(setUp.DimensionUncertainty)
+        );
     }
 }

@@ -31,7 +31,31 @@ internal static class StageEvaluation
             return;
         }
 
+        CheckHold(checks, reading, plan);
+        if (!checks.AllHold)
+        {
+            return;
+        }
+
         var target = plan.Target(stage).Bar;
+        var least = target * (1 - (double)plan.TargetTolerance);
+        checks.That(
+            Comparison
+                .AtLeast(
+                    new Engineering.Conformity.Measured(reading.StartPressure!.InUnit(), "bar"),
+                    WrittenLimit.Exact(least, "bar")
+                )
+                .Verdict == Verdict.Pass,
+            "F15",
+            FormattableString.Invariant(
+                $"{stage.Name} needs {target:0.##} bar (at least {least:0.##}); the reading is {reading.StartPressure.Digits} bar. Bring the pressure up before the hold begins."
+            ),
+            nameof(reading.StartPressure)
+        );
+    }
+
+    private static void CheckHold(Checks checks, StageReading reading, PressurePlan plan)
+    {
         Reading.Between(
             checks,
             reading.StartPressure,
@@ -69,25 +93,6 @@ internal static class StageEvaluation
             "hold",
             "Give the time of the hold in seconds, above zero.",
             nameof(reading.HeldSeconds)
-        );
-        if (!checks.AllHold)
-        {
-            return;
-        }
-
-        var least = target * (1 - (double)plan.TargetTolerance);
-        checks.That(
-            Comparison
-                .AtLeast(
-                    new Engineering.Conformity.Measured(reading.StartPressure!.InUnit(), "bar"),
-                    WrittenLimit.Exact(least, "bar")
-                )
-                .Verdict == Verdict.Pass,
-            "F15",
-            FormattableString.Invariant(
-                $"{stage.Name} needs {target:0.##} bar (at least {least:0.##}); the reading is {reading.StartPressure.Digits} bar. Bring the pressure up before the hold begins."
-            ),
-            nameof(reading.StartPressure)
         );
     }
 

@@ -76,7 +76,54 @@ public sealed class ToolDesign : Record
                 "revision",
                 "Give the revision, from A.",
                 nameof(RevisionIndex)
-            )
+            );
+        CheckGeometry(checks, geometry);
+        if (!checks.AllHold)
+        {
+            return checks.Refusals;
+        }
+
+        var design = new ToolDesign(Guid.CreateVersion7(at))
+        {
+            Number = number.Trim(),
+            RevisionIndex = revisionIndex,
+            Geometry = geometry,
+        };
+        design.Note(actor, at, "tool design entered");
+        return design;
+    }
+
+    /// <summary>Lays down wear limits and inspections; a later act takes the place of the earlier one.</summary>
+    public Outcome LayDownUpkeep(ToolUpkeep upkeep, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(upkeep);
+        var checks = new Checks().Role(actor, Role.Engineer).Add(upkeep.Check(Geometry));
+        if (checks.AllHold)
+        {
+            Upkeep = upkeep with { InspectionProcedure = upkeep.InspectionProcedure.Trim() };
+            Note(actor, at, "wear limits and inspections laid down");
+        }
+
+        return checks.ToOutcome();
+    }
+
+    /// <summary>Files the evidence for the life.</summary>
+    public Outcome FileLifeEvidence(string? sha256, Actor actor, DateTimeOffset at)
+    {
+        var checks = new Checks()
+            .Role(actor, Role.Engineer, Role.QualityManager)
+            .That(sha256 is not null, "file", "Choose the file that shows the life.", "File");
+        if (checks.AllHold)
+        {
+            LifeEvidenceSha256 = sha256;
+            Note(actor, at, "evidence of the life filed");
+        }
+
+        return checks.ToOutcome();
+    }
+
+    private static void CheckGeometry(Checks checks, ToolGeometry geometry) =>
+        checks
             .Text(
                 geometry.Material,
                 LongestText,
@@ -123,47 +170,4 @@ public sealed class ToolDesign : Record
                 "A shoulder has a life of its own, above zero metres, only where it is a separate part.",
                 nameof(ToolGeometry.ShoulderLifeLimit)
             );
-        if (!checks.AllHold)
-        {
-            return checks.Refusals;
-        }
-
-        var design = new ToolDesign(Guid.CreateVersion7(at))
-        {
-            Number = number.Trim(),
-            RevisionIndex = revisionIndex,
-            Geometry = geometry,
-        };
-        design.Note(actor, at, "tool design entered");
-        return design;
-    }
-
-    /// <summary>Lays down wear limits and inspections; a later act takes the place of the earlier one.</summary>
-    public Outcome LayDownUpkeep(ToolUpkeep upkeep, Actor actor, DateTimeOffset at)
-    {
-        ArgumentNullException.ThrowIfNull(upkeep);
-        var checks = new Checks().Role(actor, Role.Engineer).Add(upkeep.Check(Geometry));
-        if (checks.AllHold)
-        {
-            Upkeep = upkeep with { InspectionProcedure = upkeep.InspectionProcedure.Trim() };
-            Note(actor, at, "wear limits and inspections laid down");
-        }
-
-        return checks.ToOutcome();
-    }
-
-    /// <summary>Files the evidence for the life.</summary>
-    public Outcome FileLifeEvidence(string? sha256, Actor actor, DateTimeOffset at)
-    {
-        var checks = new Checks()
-            .Role(actor, Role.Engineer, Role.QualityManager)
-            .That(sha256 is not null, "file", "Choose the file that shows the life.", "File");
-        if (checks.AllHold)
-        {
-            LifeEvidenceSha256 = sha256;
-            Note(actor, at, "evidence of the life filed");
-        }
-
-        return checks.ToOutcome();
-    }
 }

@@ -31,6 +31,24 @@ public sealed record PressureStage(PressureStageKind Kind, decimal FactorOnMeop,
             PressureStageKind.Proof => "Proof",
             _ => throw new ArgumentOutOfRangeException(nameof(Kind), Kind, "Unknown stage."),
         };
+
+    internal void Check(Checks checks)
+    {
+        var needsPressure = Kind != PressureStageKind.ReturnToZero;
+        checks
+            .That(
+                needsPressure ? FactorOnMeop is > 0 and <= 10 : FactorOnMeop == 0,
+                "factor",
+                $"{Name}: give a factor above 0 and at most 10 (0 for the return to zero).",
+                nameof(PressurePlan.Stages)
+            )
+            .That(
+                HoldSeconds is >= 0 and <= 604800,
+                "hold",
+                $"{Name}: give a hold of 0 s to one week.",
+                nameof(PressurePlan.Stages)
+            );
+    }
 }
 
 /// <summary>Pressures, limits and stages that the design asks of a vessel.</summary>
@@ -124,20 +142,7 @@ public sealed record PressurePlan(
             );
         foreach (var stage in Stages)
         {
-            var needsPressure = stage.Kind != PressureStageKind.ReturnToZero;
-            checks
-                .That(
-                    needsPressure ? stage.FactorOnMeop is > 0 and <= 10 : stage.FactorOnMeop == 0,
-                    "factor",
-                    $"{stage.Name}: give a factor above 0 and at most 10 (0 for the return to zero).",
-                    nameof(Stages)
-                )
-                .That(
-                    stage.HoldSeconds is >= 0 and <= 604800,
-                    "hold",
-                    $"{stage.Name}: give a hold of 0 s to one week.",
-                    nameof(Stages)
-                );
+            stage.Check(checks);
         }
     }
 }

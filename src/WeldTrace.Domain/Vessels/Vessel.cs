@@ -81,24 +81,7 @@ public sealed partial class Vessel : Record
                 "Enter at least one component with its material lot.",
                 nameof(Components)
             );
-        foreach (var component in components)
-        {
-            checks
-                .Text(component.Name, LongestText, "Name each component", nameof(Components))
-                .Text(
-                    component.Serial,
-                    LongestText,
-                    $"Give the serial or batch mark of {component.Name}",
-                    nameof(Components)
-                )
-                .That(
-                    component.MaterialLotId != Guid.Empty,
-                    "lot",
-                    $"Choose the material lot of {component.Name}.",
-                    nameof(Components)
-                );
-        }
-
+        CheckComponents(checks, components);
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -111,23 +94,7 @@ public sealed partial class Vessel : Record
             DesignLabel = design.Label,
             ProductionLot = productionLot.Trim(),
             Components = [.. components],
-            Steps =
-            [
-                .. design.Content.Route.Select(
-                    (s, index) =>
-                        new RouteStep(
-                            s.Sequence,
-                            s.Kind,
-                            s.Title,
-                            s.JointCode,
-                            s.PassNumber,
-                            s.Stop,
-                            index == 0 ? StepState.Ready : StepState.Waiting,
-                            null,
-                            null
-                        )
-                ),
-            ],
+            Steps = [.. design.Content.Route.Select(Begin)],
         };
         vessel.Note(actor, at, "vessel planned");
         return vessel;
@@ -188,5 +155,39 @@ public sealed partial class Vessel : Record
     {
         State = VesselState.Scrapped;
         Note(actor, at, "vessel scrapped", reason);
+    }
+
+    private static RouteStep Begin(RouteTemplateStep step, int index) =>
+        new(
+            step.Sequence,
+            step.Kind,
+            step.Title,
+            step.JointCode,
+            step.PassNumber,
+            step.Stop,
+            index == 0 ? StepState.Ready : StepState.Waiting,
+            null,
+            null
+        );
+
+    private static void CheckComponents(Checks checks, IReadOnlyList<Component> components)
+    {
+        foreach (var component in components)
+        {
+            checks
+                .Text(component.Name, LongestText, "Name each component", nameof(Components))
+                .Text(
+                    component.Serial,
+                    LongestText,
+                    $"Give the serial or batch mark of {component.Name}",
+                    nameof(Components)
+                )
+                .That(
+                    component.MaterialLotId != Guid.Empty,
+                    "lot",
+                    $"Choose the material lot of {component.Name}.",
+                    nameof(Components)
+                );
+        }
     }
 }

@@ -51,27 +51,7 @@ public sealed partial class WeldRun
             return checks.Refusals;
         }
 
-        var run = new WeldRun(id)
-        {
-            VesselId = facts.Vessel.Id,
-            VesselSerial = facts.Vessel.Serial,
-            StepSequence = facts.Step.Sequence,
-            JointCode = facts.Joint.Code,
-            PassNumber = facts.Pass.Number,
-            Travel = confirmedTravel,
-            PlannedPath = facts.PlannedPath,
-            TrackRadius = facts.Pass.TrackRadius,
-            ProcedureRevisionId = facts.Revision!.Id,
-            ProcedureLabel = facts.Revision.Label,
-            MachineId = machine.Id,
-            MachineName = machine.Name,
-            ToolId = facts.Tool!.Id,
-            ToolMark = facts.Tool.Mark,
-            OperatorId = actor.PersonId,
-            OperatorName = actor.PrintedName,
-            Gate = gate,
-            StartedAt = at,
-        };
+        var run = Make(id, facts, machine, gate, actor, at);
         run.Note(actor, at, "weld run started");
         var begun = facts.Vessel.BeginStep(facts.Step.Sequence, actor, at);
         if (!begun.IsAccepted)
@@ -157,6 +137,36 @@ public sealed partial class WeldRun
         vessel.FailStep(StepSequence, actor, at);
         return OpenInterruption(vessel, actor, at);
     }
+
+    private static WeldRun Make(
+        Guid id,
+        WeldGateFacts facts,
+        Machine machine,
+        IReadOnlyList<RuleVerdict> gate,
+        Actor actor,
+        DateTimeOffset at
+    ) =>
+        new(id)
+        {
+            VesselId = facts.Vessel.Id,
+            VesselSerial = facts.Vessel.Serial,
+            StepSequence = facts.Step.Sequence,
+            JointCode = facts.Joint.Code,
+            PassNumber = facts.Pass.Number,
+            Travel = facts.Pass.Travel,
+            PlannedPath = facts.PlannedPath,
+            TrackRadius = facts.Pass.TrackRadius,
+            ProcedureRevisionId = facts.Revision!.Id,
+            ProcedureLabel = facts.Revision.Label,
+            MachineId = machine.Id,
+            MachineName = machine.Name,
+            ToolId = facts.Tool!.Id,
+            ToolMark = facts.Tool.Mark,
+            OperatorId = actor.PersonId,
+            OperatorName = actor.PrintedName,
+            Gate = gate,
+            StartedAt = at,
+        };
 
     private Checks CheckRunning(Actor actor) =>
         new Checks()

@@ -50,17 +50,7 @@ public sealed record ShapeComparison : IWorked
         ArgumentNullException.ThrowIfNull(design);
         var radius = design.InsideRadius.Metres;
         var length = (volume.CubicMetres - BallOf(radius)) / (Math.PI * radius * radius);
-        var check = design
-            .Check()
-            .Positive("volume", volume.Litres, "l")
-            .Positive("density", kilogramsPerCubicMetre, "kg/m³")
-            .Require(
-                length >= 0,
-                RefusalReason.OutOfRange,
-                "inside radius",
-                "Half-spheres of this radius alone hold more than the volume.",
-                "Choose a smaller radius for the cylinder."
-            );
+        var check = Check(volume, design, kilogramsPerCubicMetre, length);
         if (!check.IsClean)
         {
             return check.Refused<ShapeComparison>();
@@ -108,6 +98,24 @@ public sealed record ShapeComparison : IWorked
             )
         );
     }
+
+    private static InputCheck Check(
+        Volume volume,
+        DesignCase design,
+        double kilogramsPerCubicMetre,
+        double length
+    ) =>
+        design
+            .Check()
+            .Positive("volume", volume.Litres, "l")
+            .Positive("density", kilogramsPerCubicMetre, "kg/m³")
+            .Require(
+                length >= 0,
+                RefusalReason.OutOfRange,
+                "inside radius",
+                "Half-spheres of this radius alone hold more than the volume.",
+                "Choose a smaller radius for the cylinder."
+            );
 
     private static double BallOf(double radius) => 4 * Math.PI / 3 * radius * radius * radius;
 

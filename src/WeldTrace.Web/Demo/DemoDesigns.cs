@@ -46,53 +46,50 @@ internal static class DemoDesigns
             ""
         )
         {
-            Details = new ProcedureDetails
-            {
-                OuterDiameter = Length.FromMillimetres(170),
-                Class = JointClass.B,
-                Penetration = Penetration.Full,
-                LargestGap = new Measured("0.3", "mm"),
-                LargestMismatch = new Measured("0.3", "mm"),
-                CleaningLimit = new Measured("4", "h"),
-                Machine = new NamedRecord(machine.Id, machine.Name),
-                ControlMode = machine.ControlMode,
-                ToolType = ToolType.FixedProbe,
-                PostWeld = PostWeldCondition.NaturalAgeing,
-                Particulars =
-                [
-                    new(
-                        ProcedureField.Standard,
-                        "Design specification DS-10 of this workshop",
-                        false
-                    ),
-                    new(ProcedureField.ProductForm, "plate on extruded tube", false),
-                    new(ProcedureField.Fixture, "Clamp ring CR-2 on the rotary table", true),
-                    new(
-                        ProcedureField.ClampType,
-                        "Eight toe clamps, 12 N·m, opposite ones in turn",
-                        false
-                    ),
-                    new(ProcedureField.BackingMaterial, "Anvil of tool steel", true),
-                    new(ProcedureField.EdgePreparation, "Turned, Ra 3.2", false),
-                    new(ProcedureField.WeldingPosition, "flat", false),
-                    new(
-                        ProcedureField.WeldSequence,
-                        "Inner pass first, then the outer one in the other sense",
-                        false
-                    ),
-                    new(ProcedureField.OverlapPlace, "20° past the start", false),
-                    new(ProcedureField.ExitPlace, "On the run-off ring, cut off", false),
-                    new(
-                        ProcedureField.CleaningBefore,
-                        "Wiped with solvent, brushed with a brush kept for aluminium",
-                        false
-                    ),
-                    new(ProcedureField.CleaningBetween, "Flash scraped off, wiped", false),
-                    new(ProcedureField.Interpass, "below 60 °C", false),
-                    new(ProcedureField.FlashRemoval, "Scraped by hand", false),
-                ],
-            },
+            Details = Details(machine),
         };
+
+    private static ProcedureDetails Details(Machine machine) =>
+        new()
+        {
+            OuterDiameter = Length.FromMillimetres(170),
+            Class = JointClass.B,
+            Penetration = Penetration.Full,
+            LargestGap = new Measured("0.3", "mm"),
+            LargestMismatch = new Measured("0.3", "mm"),
+            CleaningLimit = new Measured("4", "h"),
+            Machine = new NamedRecord(machine.Id, machine.Name),
+            ControlMode = machine.ControlMode,
+            ToolType = ToolType.FixedProbe,
+            PostWeld = PostWeldCondition.NaturalAgeing,
+            Particulars = Particulars,
+        };
+
+    private static IReadOnlyList<Particular> Particulars =>
+        [
+            new(ProcedureField.Standard, "Design specification DS-10 of this workshop", false),
+            new(ProcedureField.ProductForm, "plate on extruded tube", false),
+            new(ProcedureField.Fixture, "Clamp ring CR-2 on the rotary table", true),
+            new(ProcedureField.ClampType, "Eight toe clamps, 12 N·m, opposite ones in turn", false),
+            new(ProcedureField.BackingMaterial, "Anvil of tool steel", true),
+            new(ProcedureField.EdgePreparation, "Turned, Ra 3.2", false),
+            new(ProcedureField.WeldingPosition, "flat", false),
+            new(
+                ProcedureField.WeldSequence,
+                "Inner pass first, then the outer one in the other sense",
+                false
+            ),
+            new(ProcedureField.OverlapPlace, "20° past the start", false),
+            new(ProcedureField.ExitPlace, "On the run-off ring, cut off", false),
+            new(
+                ProcedureField.CleaningBefore,
+                "Wiped with solvent, brushed with a brush kept for aluminium",
+                false
+            ),
+            new(ProcedureField.CleaningBetween, "Flash scraped off, wiped", false),
+            new(ProcedureField.Interpass, "below 60 °C", false),
+            new(ProcedureField.FlashRemoval, "Scraped by hand", false),
+        ];
 
     public static DesignContent Reservoir { get; } =
         new(

@@ -34,29 +34,7 @@ internal sealed class DemoQualification(
             .Must();
         db.Add(record);
         await db.SaveForDemoAsync(cancellation);
-        List<TestPiece> pieces = [];
-        foreach (var planned in record.Plan.Pieces)
-        {
-            var facts = new TestPieceFacts(
-                record,
-                planned,
-                revision,
-                pieces,
-                parts.Lots,
-                parts.Machine,
-                parts.Tools.OnTrial,
-                parts.Tools.Design,
-                Today
-            );
-            parts.Tools.MakeReady(
-                parts.Tools.OnTrial,
-                new ToolTask(record.Plan.PieceLength, facts.Label, planned.Mark),
-                cast,
-                clock
-            );
-            pieces.Add(await WeldAsync(facts, cancellation));
-        }
-
+        var pieces = await WeldAllAsync(record, revision, parts, cancellation);
         List<SpecimenTest> tests = [];
         foreach (var planned in record.Plan.Tests)
         {
@@ -82,6 +60,39 @@ internal sealed class DemoQualification(
         db.Add(Signature.Of(record, cast.QualityManager, QualificationRecord.SignMeaning, at));
         await db.SaveForDemoAsync(cancellation);
         return record;
+    }
+
+    private async Task<IReadOnlyList<TestPiece>> WeldAllAsync(
+        QualificationRecord record,
+        ProcedureRevision revision,
+        DemoProcedureParts parts,
+        CancellationToken cancellation
+    )
+    {
+        List<TestPiece> pieces = [];
+        foreach (var planned in record.Plan.Pieces)
+        {
+            var facts = new TestPieceFacts(
+                record,
+                planned,
+                revision,
+                pieces,
+                parts.Lots,
+                parts.Machine,
+                parts.Tools.OnTrial,
+                parts.Tools.Design,
+                Today
+            );
+            parts.Tools.MakeReady(
+                parts.Tools.OnTrial,
+                new ToolTask(record.Plan.PieceLength, facts.Label, planned.Mark),
+                cast,
+                clock
+            );
+            pieces.Add(await WeldAsync(facts, cancellation));
+        }
+
+        return pieces;
     }
 
     private DateOnly Today => DateOnly.FromDateTime(clock.AfterMinutes(1).UtcDateTime);

@@ -79,27 +79,8 @@ internal sealed class DemoWelding(
             .Must();
         db.Add(run);
         await db.SaveForDemoAsync(cancellation);
-        List<Finding> opened = [];
-        if (fault == DemoFault.Interruption)
-        {
-            opened.Add(
-                run.Interrupt(
-                        run.PlannedPath * 0.45,
-                        "Coolant alarm on the spindle; stopped by hand.",
-                        vessel,
-                        shop.Tool,
-                        cast.Operator,
-                        clock.AfterMinutes(2)
-                    )
-                    .Must()
-            );
-            db.AddRange(opened);
-        }
-        else
-        {
-            run.End(null, shop.Tool, cast.Operator, clock.AfterMinutes(4)).Must();
-        }
-
+        List<Finding> opened = [.. Weld(run, vessel, fault)];
+        db.AddRange(opened);
         await db.SaveForDemoAsync(cancellation);
         opened.AddRange(await TakeLogAsync(run, facts, fault, cancellation));
         var signed = clock.AfterMinutes(2);
@@ -107,6 +88,28 @@ internal sealed class DemoWelding(
         db.Add(Signature.Of(run, cast.Operator, "I welded this run as recorded here.", signed));
         await db.SaveForDemoAsync(cancellation);
         return (run, opened);
+    }
+
+    private IReadOnlyList<Finding> Weld(WeldRun run, Vessel vessel, DemoFault fault)
+    {
+        if (fault != DemoFault.Interruption)
+        {
+            run.End(null, shop.Tool, cast.Operator, clock.AfterMinutes(4)).Must();
+            return [];
+        }
+
+        return
+        [
+            run.Interrupt(
+                    run.PlannedPath * 0.45,
+                    "Coolant alarm on the spindle; stopped by hand.",
+                    vessel,
+                    shop.Tool,
+                    cast.Operator,
+                    clock.AfterMinutes(2)
+                )
+                .Must(),
+        ];
     }
 
     private async Task<IReadOnlyList<Finding>> TakeLogAsync(

@@ -41,10 +41,7 @@ internal static class LabelChoices
             LabelKind.Components => ReadAsync(
                 db.Components,
                 ids,
-                c =>
-                    c.VesselId == null
-                    && c.ScrappedBecause == null
-                    && EF.Functions.ILike(c.Serial, like, LikeText.EscapeMark),
+                IsFree(like),
                 c => c.Serial,
                 Of,
                 cancellation
@@ -78,6 +75,12 @@ internal static class LabelChoices
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
         };
     }
+
+    private static Expression<Func<CutComponent, bool>> IsFree(string like) =>
+        c =>
+            c.VesselId == null
+            && c.ScrappedBecause == null
+            && EF.Functions.ILike(c.Serial, like, LikeText.EscapeMark);
 
     private static async Task<IReadOnlyList<LabelChoice>> ReadAsync<T>(
         IQueryable<T> records,

@@ -14,6 +14,7 @@ public static class Registration
             .AddScoped<QualificationListReader>()
             .AddScoped<PlanQualificationHandler>()
             .AddScoped<QualificationHandler>()
+            .AddScoped<QualificationReader>()
             .AddScoped<BeginPieceHandler>()
             .AddScoped<TestPieceHandler>()
             .AddScoped<EnterResultHandler>()

@@ -2,7 +2,6 @@ using WeldTrace.Domain.Ledger;
 using WeldTrace.Persistence.Roles;
 using WeldTrace.Web.Features.Vessels.Bundle;
 using WeldTrace.Web.Features.Vessels.List;
-using WeldTrace.Web.Features.Vessels.Page;
 using WeldTrace.Web.Features.Vessels.Plan;
 using WeldTrace.Web.Features.Vessels.Prepare;
 using WeldTrace.Web.Features.Vessels.Ship;

@@ -20,7 +20,7 @@ public static class Registration
             .AddScoped<ReadLogHandler>()
             .AddScoped<SignRunHandler>()
             .AddScoped<RunReader>()
-            .AddScoped<RunSamples>();
+            .AddScoped<RunSamplesReader>();
 
     public static void MapWelding(this IEndpointRouteBuilder endpoints)
     {

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
@@ -30,21 +31,12 @@ public sealed class StartRunHandler(
         var tool = await db.FindToolAsync(form.Tool, cancellation);
         var machine = await db.FindMachineAsync(form.Machine, cancellation);
         var facts = await db.FindWeldGateFactsAsync(serial, sequence, tool, cancellation);
-        List<Refusal> missing = [];
-        Require(form.Id != Guid.Empty, "form", "The page was not sent whole; load it again.", null);
-        Require(facts is not null, "step", $"{serial} has no weld step {sequence}.", null);
-        Require(
-            machine is not null,
-            "machine",
-            "Scan or choose the machine.",
-            nameof(form.Machine)
-        );
-        Require(
-            form.Travel is not null,
-            "travel",
-            "Say which way the machine is set to travel.",
-            nameof(form.Travel)
-        );
+        List<Refusal> missing = [.. Missing(form, machine)];
+        if (facts is null)
+        {
+            missing.Add(new("step", $"{serial} has no weld step {sequence}."));
+        }
+
         if (missing.Count > 0)
         {
             return Outcome.From(missing);
@@ -67,13 +59,27 @@ public sealed class StartRunHandler(
         }
 
         return await SaveAsync(db, run.Value, cancellation);
+    }
 
-        void Require(bool holds, string code, string sentence, string? field)
+    private static IEnumerable<Refusal> Missing(StartRunForm form, Machine? machine)
+    {
+        if (form.Id == Guid.Empty)
         {
-            if (!holds)
-            {
-                missing.Add(new Refusal(code, sentence, field));
-            }
+            yield return new("form", "The page was not sent whole; load it again.");
+        }
+
+        if (machine is null)
+        {
+            yield return new("machine", "Scan or choose the machine.", nameof(form.Machine));
+        }
+
+        if (form.Travel is null)
+        {
+            yield return new(
+                "travel",
+                "Say which way the machine is set to travel.",
+                nameof(form.Travel)
+            );
         }
     }
 

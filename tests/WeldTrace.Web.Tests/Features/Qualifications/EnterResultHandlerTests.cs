@@ -23,7 +23,7 @@ public sealed class EnterResultHandlerTests(PostgresServerFixture server)
         var entered = Accept.Value(await shop.EnterAsync(record, "1-MA1", form));
 
         Assert.Equal(Verdict.Fail, entered.Verdict);
-        var view = await shop.Qualifications.FindAsync(record.Id, Cancellation);
+        var view = await shop.Reader.FindAsync(record.Id, Cancellation);
         Assert.Equal(
             PlannedTestState.NeedsReplacements,
             view!.Standing.Tests.Single(t => t.Planned.Id == "1-MA1").State

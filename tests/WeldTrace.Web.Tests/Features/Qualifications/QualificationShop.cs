@@ -11,6 +11,7 @@ using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
+using WeldTrace.Web.Features.Qualifications;
 using WeldTrace.Web.Features.Qualifications.Enter;
 using WeldTrace.Web.Features.Qualifications.Plan;
 using WeldTrace.Web.Features.Qualifications.Show;
@@ -51,7 +52,9 @@ internal sealed class QualificationShop : IAsyncDisposable
 
     public EnterResultHandler Entering => new(Site.Database, Site.Passwords, Site.Day, Site.Clock);
 
-    public QualificationHandler Qualifications => new(Site.Database, Site.Desk, Site.Sites);
+    public QualificationHandler Qualifications => new(Site.Desk, Site.Sites);
+
+    public QualificationReader Reader => new(Site.Database);
 
     public static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 

@@ -156,7 +156,7 @@ public sealed class TestPieceHandlerTests(PostgresServerFixture server)
         );
 
         await shop.WeldedAsync(record, "1");
-        var view = await shop.Qualifications.FindAsync(record.Id, Cancellation);
+        var view = await shop.Reader.FindAsync(record.Id, Cancellation);
         var standing = view!.Standing.Pieces[0];
         Assert.NotNull(standing.Welded);
         Assert.Equal(piece.Id, Assert.Single(standing.Earlier).Id);

@@ -7,7 +7,6 @@ using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Attachments;
-using WeldTrace.Web.Features.Procedures.Show;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Procedures.Sheet;

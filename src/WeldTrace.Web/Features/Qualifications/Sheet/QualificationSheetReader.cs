@@ -8,14 +8,13 @@ using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Attachments;
-using WeldTrace.Web.Features.Qualifications.Show;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Qualifications.Sheet;
 
 /// <summary>Prints a qualification record with its evidence.</summary>
 public sealed class QualificationSheetReader(
-    QualificationHandler qualifications,
+    QualificationReader qualifications,
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
     TimeProvider clock

@@ -1,8 +1,6 @@
-using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
-using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Acts;
 using WeldTrace.Web.Reading;
@@ -21,40 +19,9 @@ public sealed class AbandonQualificationForm
     public string? Password { get; set; }
 }
 
-/// <summary>A qualification with the signatures under its record, pieces and results.</summary>
-public sealed record QualificationView(
-    QualificationRecords Records,
-    QualificationStanding Standing,
-    IReadOnlyList<Signature> Signatures
-);
-
-/// <summary>Shows a qualification, signs it when it is complete, or gives it up.</summary>
-public sealed class QualificationHandler(
-    IDbContextFactory<WeldTraceDbContext> contexts,
-    ActDesk desk,
-    SiteReader sites
-)
+/// <summary>Signs a qualification when it is complete, or gives it up.</summary>
+public sealed class QualificationHandler(ActDesk desk, SiteReader sites)
 {
-    public async Task<QualificationView?> FindAsync(Guid id, CancellationToken cancellation)
-    {
-        await using var db = await contexts.CreateDbContextAsync(cancellation);
-        if (await db.FindQualificationAsync(id, cancellation) is not { } records)
-        {
-            return null;
-        }
-
-        Guid[] ids = [id, .. records.Pieces.Select(p => p.Id), .. records.Tests.Select(t => t.Id)];
-        return new QualificationView(
-            records,
-            records.Standing,
-            await db
-                .Signatures.AsNoTracking()
-                .Where(s => ids.Contains(s.SignedId))
-                .OrderBy(s => s.At)
-                .ToListAsync(cancellation)
-        );
-    }
-
     public async Task<Outcome> SignAsync(
         Guid id,
         SignQualificationForm form,

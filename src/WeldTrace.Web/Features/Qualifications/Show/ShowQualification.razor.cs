@@ -20,6 +20,9 @@ public sealed partial class ShowQualification
     public Guid Id { get; set; }
 
     [Inject]
+    public required QualificationReader Reader { get; init; }
+
+    [Inject]
     public required QualificationHandler Handler { get; init; }
 
     [Inject]
@@ -48,7 +51,7 @@ public sealed partial class ShowQualification
         Out ??= new();
         _site = await Sites.GetAsync(Http.RequestAborted);
         _name = (await Actor.GetAsync(Http.RequestAborted)).PrintedName;
-        _view = Http.Found(await Handler.FindAsync(Id, Http.RequestAborted));
+        _view = Http.Found(await Reader.FindAsync(Id, Http.RequestAborted));
     }
 
     private async Task SignAsync()

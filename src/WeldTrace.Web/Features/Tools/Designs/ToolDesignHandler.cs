@@ -52,6 +52,31 @@ public sealed class ToolDesignHandler(
     {
         ArgumentNullException.ThrowIfNull(form);
         List<Refusal> refusals = [];
+        if (Geometry(form, refusals) is not { } geometry)
+        {
+            return refusals;
+        }
+
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var number = form.Number?.Trim() ?? "";
+        var last =
+            await db
+                .ToolDesigns.Where(d => d.Number == number)
+                .MaxAsync(d => (int?)d.RevisionIndex, cancellation)
+            ?? 0;
+        var design = ToolDesign.Enter(number, last + 1, geometry, actor, clock.GetUtcNow());
+        if (!design.IsAccepted)
+        {
+            return design;
+        }
+
+        db.Add(design.Value);
+        var saved = await db.SaveAsync(cancellation);
+        return saved.IsAccepted ? design : saved.Refusals.ToList();
+    }
+
+    private static ToolGeometry? Geometry(ToolDesignForm form, List<Refusal> refusals)
+    {
         var shoulder = Typed.Number(
             form.ShoulderDiameter,
             "Shoulder diameter",
@@ -76,17 +101,10 @@ public sealed class ToolDesignHandler(
             );
         if (refusals.Count > 0 || shoulder is null || pin is null || length is null || life is null)
         {
-            return refusals;
+            return null;
         }
 
-        await using var db = await contexts.CreateDbContextAsync(cancellation);
-        var number = form.Number?.Trim() ?? "";
-        var last =
-            await db
-                .ToolDesigns.Where(d => d.Number == number)
-                .MaxAsync(d => (int?)d.RevisionIndex, cancellation)
-            ?? 0;
-        var geometry = new ToolGeometry(
+        return new ToolGeometry(
             Length.FromMillimetres((double)shoulder.Value),
             Length.FromMillimetres((double)pin.Value),
             Length.FromMillimetres((double)length.Value),
@@ -96,14 +114,5 @@ public sealed class ToolDesignHandler(
             form.HasSeparateParts ? true : null,
             shoulderLife is { } metres ? Length.FromMetres((double)metres) : null
         );
-        var design = ToolDesign.Enter(number, last + 1, geometry, actor, clock.GetUtcNow());
-        if (!design.IsAccepted)
-        {
-            return design;
-        }
-
-        db.Add(design.Value);
-        var saved = await db.SaveAsync(cancellation);
-        return saved.IsAccepted ? design : saved.Refusals.ToList();
     }
 }

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Attachments;
@@ -100,25 +101,13 @@ public sealed class ReadLogHandler(
             return new ReadLogResult(Outcome.Accepted, problems);
         }
 
-        var evaluation = LogEvaluation.Evaluate(
-            log,
-            RunPlan.For(records.Run, records.Pass, records.Revision.Content)
-        );
-        var at = clock.GetUtcNow();
-        var findings = records.Run.TakeLog(
-            RunSummary.Of(file.FileName, log, evaluation, records.Run, records.Revision.Content),
-            records.Revision.Content.Windows,
-            records.Vessel,
-            records.Tool,
-            actor,
-            at
-        );
+        var (findings, judged) = Judge(records, file, log, actor);
         if (!findings.IsAccepted)
         {
-            return new ReadLogResult(findings.WithoutValue(), evaluation.Problems);
+            return new ReadLogResult(findings.WithoutValue(), judged);
         }
 
-        machine.RememberLogColumns(MachineColumns.ToRemember(mapping), actor, at);
+        machine.RememberLogColumns(MachineColumns.ToRemember(mapping), actor, clock.GetUtcNow());
         db.AddRange(findings.Value);
         if (!await KeepAsync(db, runId, file, log, cancellation))
         {
@@ -132,6 +121,26 @@ public sealed class ReadLogHandler(
         }
 
         return new ReadLogResult(saved, []);
+    }
+
+    private (Outcome<IReadOnlyList<Finding>> Findings, IReadOnlyList<LogProblem> Problems) Judge(
+        RunRecords records,
+        StagedLog file,
+        ProcessLog log,
+        Actor actor
+    )
+    {
+        var (run, content) = (records.Run, records.Revision.Content);
+        var evaluation = LogEvaluation.Evaluate(log, RunPlan.For(run, records.Pass, content));
+        var findings = run.TakeLog(
+            RunSummary.Of(file.FileName, log, evaluation, run, content),
+            content.Windows,
+            records.Vessel,
+            records.Tool,
+            actor,
+            clock.GetUtcNow()
+        );
+        return (findings, evaluation.Problems);
     }
 
     private async Task<LogPreviewResult> PreviewAsync(

@@ -14,7 +14,7 @@ namespace WeldTrace.Web.Features.Welding.BringLog;
 /// Takes the file as it arrives, without a copy in memory. The form's first part is its anti-forgery token, the second
 /// the file; what the request announces as too long is refused before a byte is read.
 /// </summary>
-public static class LogUpload
+public static class LogUploadEndpoint
 {
     private const long RoomForForm = 64 * 1024;
     private const int LongestToken = 4096;

@@ -4,7 +4,7 @@ using WeldTrace.Web.Features.Welding.ShowRun;
 
 namespace WeldTrace.Web.Tests.Features.Welding.ShowRun;
 
-public sealed class RunSamplesTests(PostgresServerFixture server)
+public sealed class RunSamplesReaderTests(PostgresServerFixture server)
 {
     [Fact]
     public async Task FindAsync_Log_KeepsTheExtremesOfEachChannel()
@@ -13,7 +13,7 @@ public sealed class RunSamplesTests(PostgresServerFixture server)
         var id = await shop.EndedAsync();
         Assert.True((await shop.BringAsync(id, SampleLogs.WithExcursion())).IsAccepted);
 
-        var bytes = await new RunSamples(shop.Database).FindAsync(
+        var bytes = await new RunSamplesReader(shop.Database).FindAsync(
             id,
             UnitSystem.Metric,
             CancellationToken.None
@@ -35,7 +35,7 @@ public sealed class RunSamplesTests(PostgresServerFixture server)
         var id = await shop.EndedAsync();
         Assert.True((await shop.BringAsync(id, SampleLogs.WithExcursion())).IsAccepted);
 
-        var bytes = await new RunSamples(shop.Database).FindAsync(
+        var bytes = await new RunSamplesReader(shop.Database).FindAsync(
             id,
             UnitSystem.InchPound,
             CancellationToken.None
@@ -51,7 +51,7 @@ public sealed class RunSamplesTests(PostgresServerFixture server)
         await using var shop = await WeldShop.OpenAsync(server);
         var id = await shop.EndedAsync();
 
-        var bytes = await new RunSamples(shop.Database).FindAsync(
+        var bytes = await new RunSamplesReader(shop.Database).FindAsync(
             id,
             UnitSystem.Metric,
             CancellationToken.None

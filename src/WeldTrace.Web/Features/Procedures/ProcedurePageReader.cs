@@ -6,7 +6,7 @@ using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
 
-namespace WeldTrace.Web.Features.Procedures.Show;
+namespace WeldTrace.Web.Features.Procedures;
 
 /// <summary>A procedure revision with everything its page shows.</summary>
 public sealed record ProcedureView(

@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 
-namespace WeldTrace.Web.Features.Vessels.Page;
+namespace WeldTrace.Web.Features.Vessels;
 
 public sealed class VesselPageReader(IDbContextFactory<WeldTraceDbContext> contexts)
 {

@@ -1,9 +1,10 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Persistence;
+using WeldTrace.Web.Features.Vessels.Traveler;
 using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;
 
-namespace WeldTrace.Web.Features.Vessels.Traveler;
+namespace WeldTrace.Web.Features.Vessels;
 
 public static class TravelerEndpoint
 {

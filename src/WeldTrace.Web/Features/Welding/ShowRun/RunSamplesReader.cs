@@ -9,7 +9,7 @@ using WeldTrace.Web.Reading;
 namespace WeldTrace.Web.Features.Welding.ShowRun;
 
 /// <summary>The samples of a run's log, thinned for its chart: of each bucket the least and the greatest.</summary>
-public sealed class RunSamples(IDbContextFactory<WeldTraceDbContext> contexts)
+public sealed class RunSamplesReader(IDbContextFactory<WeldTraceDbContext> contexts)
 {
     private const int Buckets = 1000;
 
@@ -62,7 +62,7 @@ public static class RunSamplesEndpoint
             "/runs/{id:guid}/samples",
             async (
                 Guid id,
-                RunSamples samples,
+                RunSamplesReader samples,
                 SiteReader sites,
                 HttpResponse response,
                 CancellationToken cancellation

@@ -6,7 +6,7 @@ using WeldTrace.ProcessLogs;
 namespace WeldTrace.Web.Features.Welding.ShowRun;
 
 /// <summary>The log of a run as CSV, written again from its kept samples.</summary>
-public static class RunLogCsv
+public static class RunLogEndpoint
 {
     public static void MapRunLogCsv(this IEndpointRouteBuilder endpoints) =>
         endpoints.MapGet("/runs/{id:guid}/log.csv", SendAsync);
