@@ -57,6 +57,30 @@ public sealed class ToolSurvival
         return Math.Exp(-Math.Exp(w + (OneSided(confidence) * StandardError(-_fit.Shape, slope))));
     }
 
+    /// <summary>How <see cref="Conditional"/> and its bound are worked out.</summary>
+    /// <param name="used">What the tool has done, zero or more.</param>
+    /// <param name="next">What it is to do, above zero.</param>
+    /// <param name="confidence">One-sided, between 0 and 1.</param>
+    public Working ShowConditional(Length used, Length next, double confidence) =>
+        Working
+            .Of(
+                "Chance of surviving the next length",
+                "R(x | t) = exp((t/η)^β − ((t + x)/η)^β)"
+            )
+            .Input("β", "shape", _fit.Shape)
+            .Input("η", "scale", _fit.Scale, "m")
+            .Input("t", "welded so far", used.Metres, "m")
+            .Input("x", "next length", next.Metres, "m")
+            .Input("C", "confidence of the bound", confidence)
+            .Step("(t/η)^β", "hazard before", Hazard(used.Metres))
+            .Step("((t + x)/η)^β", "hazard after", Hazard(used.Metres + next.Metres))
+            .Result("R(x | t)", "chance of surviving it", Conditional(used, next))
+            .Result("", "one-sided lower bound", ConditionalLowerBound(used, next, confidence))
+            .From(
+                "Definition of the conditional reliability; bound by the delta method as in Meeker and Escobar 1998 (from memory), checked on published data."
+            )
+            .Build();
+
     /// <summary>Length that a used tool survives with the wanted probability: η·((t/η)^β − ln Rc)^(1/β) − t.</summary>
     /// <param name="used">What it has done, zero or more.</param>
     /// <param name="wantedReliability">Rc, between 0 and 1.</param>

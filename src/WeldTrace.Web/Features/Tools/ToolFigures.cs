@@ -62,6 +62,15 @@ public sealed class ToolFigures
 
     public IReadOnlyList<NextWeld> Next { get; }
 
+    /// <summary>How the chance of surviving a weld is worked out; null without a fitted life.</summary>
+    public Working? SurvivalWorking(NextWeld next)
+    {
+        ArgumentNullException.ThrowIfNull(next);
+        return Fit.IsRefused
+            ? null
+            : Fit.Value.Survival.ShowConditional(_view.Tool.Used, next.Usage.NextPass, Confidence);
+    }
+
     /// <summary>Inspections of the pin that is fitted at which it was measured, oldest first.</summary>
     public IReadOnlyList<WearReadingLine> Readings => ReadingsOf(_view.Tool);
 
