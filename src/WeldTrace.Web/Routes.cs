@@ -33,6 +33,7 @@ public static class Routes
     public const string Findings = "/findings";
     public const string FindingsCsv = "/findings.csv";
     public const string Equipment = "/equipment";
+    public const string MachinesCsv = "/equipment/machines.csv";
     public const string NewMachine = "/equipment/machines/new";
     public const string MaterialLots = "/equipment/material";
     public const string MaterialLotsCsv = "/equipment/material.csv";
@@ -40,6 +41,7 @@ public static class Routes
     public const string ComponentsCsv = "/equipment/components.csv";
     public const string NewComponent = "/equipment/components/new";
     public const string HeatTreatments = "/equipment/heat-treatments";
+    public const string HeatTreatmentsCsv = "/equipment/heat-treatments.csv";
     public const string NewHeatTreatment = "/equipment/heat-treatments/new";
     public const string NewMaterialLot = "/equipment/material/new";
     public const string Labels = "/labels";

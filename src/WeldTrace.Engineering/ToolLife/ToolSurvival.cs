@@ -63,10 +63,7 @@ public sealed class ToolSurvival
     /// <param name="confidence">One-sided, between 0 and 1.</param>
     public Working ShowConditional(Length used, Length next, double confidence) =>
         Working
-            .Of(
-                "Chance of surviving the next length",
-                "R(x | t) = exp((t/η)^β − ((t + x)/η)^β)"
-            )
+            .Of("Chance of surviving the next length", "R(x | t) = exp((t/η)^β − ((t + x)/η)^β)")
             .Input("β", "shape", _fit.Shape)
             .Input("η", "scale", _fit.Scale, "m")
             .Input("t", "welded so far", used.Metres, "m")

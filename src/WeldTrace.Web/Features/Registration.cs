@@ -53,6 +53,7 @@ public static class Registration
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapCertificates();
+        endpoints.MapEquipment();
         endpoints.MapMaterial();
         endpoints.MapLabels();
         endpoints.MapVessels();

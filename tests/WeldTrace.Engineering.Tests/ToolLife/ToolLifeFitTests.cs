@@ -107,6 +107,26 @@ public sealed class ToolLifeFitTests
                 }
             );
 
+    [Fact]
+    public void ShowConditional_PublishedData_ShowsTheChanceAndItsBound()
+    {
+        var survival = LifeData.Fit("NIST_8_4_1_3").Survival;
+        var (used, next) = (Length.FromMetres(100), Length.FromMetres(50));
+        var working = survival.ShowConditional(used, next, 0.95);
+        var hazards = working.Intermediates.Select(value => value.Value).ToList();
+
+        // R(x | t) is R(t + x) / R(t), with R(t) = exp(-(t/eta)^beta).
+        Assert.Equal(
+            survival.Reliability(used + next) / survival.Reliability(used),
+            Math.Exp(hazards[0] - hazards[1]),
+            1e-12
+        );
+        Assert.Equal(
+            [survival.Conditional(used, next), survival.ConditionalLowerBound(used, next, 0.95)],
+            working.Results.Select(value => value.Value)
+        );
+    }
+
     private static LifeRecord Failed(double metres) => new(Length.FromMetres(metres), true);
 
     private static LifeRecord Running(double metres) => new(Length.FromMetres(metres), false);

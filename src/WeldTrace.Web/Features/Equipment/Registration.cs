@@ -20,4 +20,7 @@ public static class Registration
             .AddScoped<ReleaseMachineHandler>()
             .AddScoped<MaintainMachineHandler>()
             .AddScoped<MachineReader>();
+
+    public static void MapEquipment(this IEndpointRouteBuilder endpoints) =>
+        endpoints.MapMachineCsv();
 }

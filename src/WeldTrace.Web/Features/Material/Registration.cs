@@ -15,11 +15,13 @@ public static class Registration
             .AddScoped<ImportLotsHandler>()
             .AddScoped<ComponentReader>()
             .AddScoped<EnterComponentsHandler>()
+            .AddScoped<HeatTreatmentReader>()
             .AddScoped<HeatTreatmentHandler>();
 
     public static void MapMaterial(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapLotCsv();
         endpoints.MapComponentCsv();
+        endpoints.MapHeatTreatmentCsv();
     }
 }

@@ -81,6 +81,7 @@ public sealed class NewMachineHandlerTests(PostgresServerFixture server)
 
         var (page, total) = await new MachineListReader(site.Database).ReadAsync(
             query,
+            whole: false,
             CancellationToken.None
         );
 

@@ -4,6 +4,7 @@ using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Records;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
+using WeldTrace.Web.Components.Tables;
 using WeldTrace.Web.Features.Material.Components;
 using WeldTrace.Web.Features.Material.HeatTreatments;
 
@@ -125,6 +126,34 @@ public sealed class ComponentActsTests(PostgresServerFixture server)
                 TestContext.Current.CancellationToken
             )
         );
+    }
+
+    [Theory]
+    [InlineData("", 2, "F-2")]
+    [InlineData("?sort=number", 2, "F-1")]
+    [InlineData("?verdict=kept", 1, "F-1")]
+    [InlineData("?verdict=not-kept", 1, "F-2")]
+    [InlineData("?number=f-1", 1, "F-1")]
+    [InlineData("?furnace=9", 0, null)]
+    public async Task Heat_List_ShowsWhatIsAskedFor(string query, int total, string? first)
+    {
+        await using var site = await WorkingSite.OpenAsync(server);
+        TreatedPart[] parts = [new(Guid.CreateVersion7(), "S-1", false)];
+        await site.Database.AddAsync(
+            Accept.Value(SampleHeat.Enter("F-1", SampleHeat.Kept("171", "178", "180"), parts)),
+            Accept.Value(SampleHeat.Enter("F-2", SampleHeat.Kept("171", "192", "180"), parts))
+        );
+
+        var (rows, found) = await new HeatTreatmentReader(site.Database).ReadAsync(
+            TableQuery.Read(
+                new Uri("http://localhost/equipment/heat-treatments" + query),
+                HeatTreatmentReader.SortKeys
+            ),
+            whole: false,
+            CancellationToken.None
+        );
+
+        Assert.Equal((total, first), (found, rows is [var top, ..] ? top.Number : null));
     }
 
     private static HeatTreatmentForm Load(string parts) =>

@@ -17,6 +17,7 @@ public sealed class MachineListReader(IDbContextFactory<WeldTraceDbContext> cont
 
     public async Task<(IReadOnlyList<Machine> Page, int Total)> ReadAsync(
         TableQuery query,
+        bool whole,
         CancellationToken cancellation
     )
     {
@@ -38,7 +39,9 @@ public sealed class MachineListReader(IDbContextFactory<WeldTraceDbContext> cont
         };
         var total = await fitting.CountAsync(cancellation);
         return (
-            await sorted.Skip(query.Skip).Take(query.PageSize).ToListAsync(cancellation),
+            await (whole ? sorted : sorted.Skip(query.Skip).Take(query.PageSize)).ToListAsync(
+                cancellation
+            ),
             total
         );
     }

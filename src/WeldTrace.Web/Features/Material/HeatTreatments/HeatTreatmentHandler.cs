@@ -17,24 +17,6 @@ public sealed class HeatTreatmentHandler(
     TimeProvider clock
 )
 {
-    public async Task<IReadOnlyList<HeatTreatment>> AllAsync(CancellationToken cancellation)
-    {
-        await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db
-            .HeatTreatments.AsNoTracking()
-            .OrderByDescending(t => t.On)
-            .ThenByDescending(t => t.Number)
-            .ToListAsync(cancellation);
-    }
-
-    public async Task<HeatTreatment?> FindAsync(Guid id, CancellationToken cancellation)
-    {
-        await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db
-            .HeatTreatments.AsNoTracking()
-            .SingleOrDefaultAsync(t => t.Id == id, cancellation);
-    }
-
     public async Task<Outcome<HeatTreatment>> HandleAsync(
         HeatTreatmentForm form,
         Actor actor,
