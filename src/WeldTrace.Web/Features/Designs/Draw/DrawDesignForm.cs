@@ -46,13 +46,33 @@ public sealed class DrawDesignForm
 
     public string? LeakHoldSeconds { get; set; }
 
-    public List<JointForm> Joints { get; set; } = [];
+    // A form sent without any of them arrives as null.
+    public List<JointForm> Joints
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
-    public List<PassForm> Passes { get; set; } = [];
+    // A form sent without any of them arrives as null.
+    public List<PassForm> Passes
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
-    public List<StageForm> Stages { get; set; } = [];
+    // A form sent without any of them arrives as null.
+    public List<StageForm> Stages
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
-    public List<StepForm> Steps { get; set; } = [];
+    // A form sent without any of them arrives as null.
+    public List<StepForm> Steps
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
     /// <summary>Adds empty rows to each table, so that there is always room for more.</summary>
     public void AddSpareRows()

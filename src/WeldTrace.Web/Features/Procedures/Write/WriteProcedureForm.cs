@@ -29,7 +29,12 @@ public sealed class WriteProcedureForm
 
     public string? Notes { get; set; }
 
-    public List<WindowForm> Windows { get; set; } = [];
+    // A form sent without any of them arrives as null.
+    public List<WindowForm> Windows
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
     public DetailsForm Details { get; set; } = new();
 

@@ -13,7 +13,12 @@ public sealed class RecordLeakTestForm
 
     public string? Act { get; set; }
 
-    public List<LeakReadingRow> Readings { get; set; } = [];
+    // A form sent without any of them arrives as null.
+    public List<LeakReadingRow> Readings
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
     public string? AtmosphericPressure { get; set; }
 

@@ -13,7 +13,12 @@ public sealed class PlanVesselForm
 
     public string? ProductionLot { get; set; }
 
-    public List<PlanComponentForm> Components { get; set; } = [];
+    // A form sent without any of them arrives as null.
+    public List<PlanComponentForm> Components
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 }
 
 public sealed class PlanComponentForm

@@ -6,7 +6,12 @@ public sealed class ReadLogForm
     public bool IsNewMapping { get; set; }
 
     /// <summary>One per column of the file, in its order.</summary>
-    public List<ReadLogColumn> Columns { get; set; } = [];
+    // A form sent without any of them arrives as null.
+    public List<ReadLogColumn> Columns
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 }
 
 public sealed class ReadLogColumn

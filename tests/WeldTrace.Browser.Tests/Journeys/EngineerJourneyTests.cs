@@ -1,6 +1,6 @@
 using WeldTrace.Web.Demo;
 
-namespace WeldTrace.Browser.Tests;
+namespace WeldTrace.Browser.Tests.Journeys;
 
 public sealed class EngineerJourneyTests(SiteFixture site)
 {

@@ -2,7 +2,7 @@ using UglyToad.PdfPig;
 using WeldTrace.Verify;
 using WeldTrace.Web.Demo;
 
-namespace WeldTrace.Browser.Tests;
+namespace WeldTrace.Browser.Tests.Journeys;
 
 public sealed class AuditorJourneyTests(SiteFixture site)
 {

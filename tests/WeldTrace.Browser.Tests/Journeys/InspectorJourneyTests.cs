@@ -1,0 +1,210 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using WeldTrace.Web.Demo;
+
+namespace WeldTrace.Browser.Tests.Journeys;
+
+/// <summary>The inspector at the bench; every reading is invented.</summary>
+public sealed class InspectorJourneyTests(SiteFixture site)
+{
+    private static readonly byte[] Macro = DemoMacro.Make("NR10-0005").Attachment.Bytes;
+
+    [Fact]
+    public async Task LeakTest_ByPressureDecay_IsComputedAndSigned()
+    {
+        await using var visitor = await Visitor.SignInAsync(site, DemoPeople.Inspector);
+        await visitor.GoToAsync("/vessels/NR10-0004/leak/80");
+        await FillReadingAsync(visitor, 1, "0", "-10.05", "20.10");
+        await FillReadingAsync(visitor, 2, "1800", "10.0494", "20.10");
+        await FillReadingAsync(visitor, 3, "3600", "", "20.10");
+        await visitor.FillAsync("Barometer", "1012");
+        await visitor.FillAsync("Standard uncertainty of a gauge reading", "0.2");
+        await visitor.FillAsync("Standard uncertainty of a temperature", "0.02");
+        await visitor.FillAsync("Standard uncertainty of the volume", "0.5");
+        await visitor.FillAsync("Instruments", "G-12, TH-3");
+        await visitor.PressAsync("Record and compute");
+        await visitor.SeesAsync("Nothing was saved yet");
+        await visitor.FindsAccessibleAsync();
+        Assert.Equal("1800", await Reading(visitor, 2, "time in s").InputValueAsync());
+
+        await FillReadingAsync(visitor, 1, "0", "10.0500", "20.10");
+        await FillReadingAsync(visitor, 3, "3600", "10.0488", "20.10");
+        await visitor.PressAsync("Record and compute");
+        await visitor.SeesAsync("Pa·m³/s");
+        await visitor.SeesAsync("mbar·l/s");
+        await visitor.FindsAccessibleAsync();
+        await visitor.SignAsync("Sign");
+        await visitor.SeesAsync("I made this test, and the readings are as recorded.");
+
+        await visitor.GoToAsync("/vessels/NR10-0004");
+        await visitor.SeesAsync("Leak test before proof");
+        Assert.Equal("/vessels/NR10-0004/pressure/90", await NextStepAsync(visitor));
+    }
+
+    [Fact]
+    public async Task PressureTest_AlongItsLadder_IsJudgedStageByStage()
+    {
+        await using var visitor = await Visitor.SignInAsync(site, DemoPeople.Inspector);
+        await visitor.GoToAsync("/vessels/NR10-0003/pressure/90");
+        await visitor.SeesAsync("Stored energy");
+        await BeginAsync(visitor);
+        await visitor.SeesAsync("Confirm that you have read the cautions");
+        await visitor.Page.GetByLabel("I have read the cautions above").CheckAsync();
+        await visitor.PressAsync("Begin the test");
+        await visitor.SeesAsync("Stage 1 of 3");
+
+        await HoldAsync(visitor, "", "-40.1");
+        await visitor.PressAsync("Record stage 1");
+        await visitor.SeesAsync("Nothing was saved yet");
+        await HoldAsync(visitor, "40.30", "40.10");
+        await visitor.PressAsync("Record stage 1");
+        await visitor.SeesAsync("Stage 2 of 3");
+        await visitor.FillAsync("outer diameter at mid-length after the return to zero", "170.03");
+        await visitor.PressAsync("Record stage 2");
+        await visitor.SeesAsync("Stage 3 of 3");
+        await HoldAsync(visitor, "60.40", "60.10");
+        await visitor.PressAsync("Record stage 3");
+        await visitor.FollowAsync("Look at the test and sign it");
+        await visitor.FindsAccessibleAsync();
+        await visitor.SignAsync("Sign");
+        await visitor.SeesAsync("I made this test, and the readings are as recorded.");
+
+        await visitor.GoToAsync("/vessels/NR10-0003");
+        Assert.Equal("/vessels/NR10-0003/leak/100", await NextStepAsync(visitor));
+    }
+
+    [Fact]
+    public async Task Section_WithItsPhotograph_IsJudgedAndSigned()
+    {
+        await using var visitor = await Visitor.SignInAsync(site, DemoPeople.Inspector);
+        await visitor.GoToAsync("/vessels/NR10-0005/section/70");
+        await visitor.FillAsync("Angle of the cut from the start of the pass", "120");
+        await visitor.FillAsync("Etchant and time", "Keller's reagent, 20 s");
+        await visitor.FillAsync("Magnification or length of the scale", "scale bar 5 mm");
+        await visitor.ChooseAsync("Imperfection", "Hook");
+        await FillAsync(visitor, "Size", "0.18");
+        await FillAsync(visitor, "Expanded uncertainty of the size, k = 2", "0.04");
+        await FillAsync(visitor, "Greatest size permitted", "0.40");
+        await visitor.FillAsync("Source of the limit", "Design specification DS-10, section 6");
+        await HandInAsync(visitor, "not-a-photo.jpg", "<html>no image</html>"u8.ToArray());
+        await visitor.PressAsync("Record and judge");
+        await visitor.SeesAsync("no JPEG or PNG photograph");
+        await visitor.FindsAccessibleAsync();
+
+        await HandInAsync(visitor, "macro.jpg", Macro);
+        await visitor.PressAsync("Record and judge");
+        await visitor.Page.WaitForURLAsync("**/tests/sections/*");
+        await visitor.Page.Locator("img[src^='/attachments/']").First.WaitForAsync();
+        await visitor.FindsAccessibleAsync();
+        await visitor.SignAsync("Sign");
+        await visitor.SeesAsync("I made this test, and the readings are as recorded.");
+    }
+
+    [Fact]
+    public async Task Finding_OfAnInterruptedRun_IsDecidedAndSigned()
+    {
+        await using var visitor = await Visitor.SignInAsync(site, DemoPeople.Inspector);
+        await visitor.GoToAsync("/findings");
+        await visitor
+            .Page.Locator("tr", new() { HasText = "NR10-0008" })
+            .GetByRole(AriaRole.Link)
+            .First.ClickAsync();
+        await visitor.PressAsync("Sign the decision");
+        await visitor.SeesAsync("Nothing was decided");
+
+        await visitor.Page.GetByLabel("rework", new() { Exact = true }).CheckAsync();
+        await visitor.FillAsync(
+            "Reason",
+            "Stopped by an alarm; the pass is welded again over its whole length."
+        );
+        await visitor.SignAsync("Sign the decision");
+
+        await visitor.SeesAsync("What you verified");
+        await visitor.FindsAccessibleAsync();
+    }
+
+    [Fact]
+    public async Task Vessel_WithEveryStepDone_IsAcceptedAndShippedBySecondPerson()
+    {
+        await using var inspector = await Visitor.SignInAsync(site, DemoPeople.Inspector);
+        await inspector.GoToAsync("/vessels/NR10-0002/sign-off/110");
+        await inspector.FillAsync("Your password", "not the password at all");
+        await inspector.PressAsync("Sign");
+        await inspector.SeesAsync("Your password is not right; nothing was signed.");
+        await inspector.SignAsync("Sign");
+        await inspector.SeesAsync("accepted");
+
+        await using var quality = await Visitor.SignInAsync(site, DemoPeople.QualityManager);
+        await quality.GoToAsync("/vessels/NR10-0002/ship");
+        await quality.FindsAccessibleAsync();
+        await quality.SignAsync("Sign and ship");
+        await quality.SeesAsync("shipped");
+    }
+
+    private static ILocator Reading(Visitor visitor, int number, string what) =>
+        visitor.Page.GetByLabel(
+            string.Create(CultureInfo.InvariantCulture, $"Reading {number}: {what}")
+        );
+
+    private static async Task FillReadingAsync(
+        Visitor visitor,
+        int number,
+        string seconds,
+        string bar,
+        string celsius
+    )
+    {
+        await Reading(visitor, number, "time in s").FillAsync(seconds);
+        await Reading(visitor, number, "gauge pressure in bar").FillAsync(bar);
+        await Reading(visitor, number, "temperature in °C").FillAsync(celsius);
+    }
+
+    private static async Task BeginAsync(Visitor visitor)
+    {
+        await visitor.FillAsync("Gauge", "G-31");
+        await visitor.FillAsync("Thermometer", "TH-3");
+        await visitor.FillAsync("Standard uncertainty of a gauge reading", "0.05");
+        await visitor.FillAsync("Standard uncertainty of a temperature", "0.1");
+        await visitor.FillAsync("Barometer", "1012");
+        await visitor.FillAsync(
+            "Dimension measured before and after",
+            "outer diameter at mid-length"
+        );
+        await visitor.FillAsync("Its value before the test", "170.02");
+        await visitor.FillAsync("Standard uncertainty of one measurement", "0.005");
+        await visitor.PressAsync("Begin the test");
+    }
+
+    private static async Task HoldAsync(Visitor visitor, string start, string end)
+    {
+        await visitor.FillAsync("Gauge pressure at the start of the hold", start);
+        await visitor.FillAsync("Temperature at the start", "18.4");
+        await visitor.FillAsync("Gauge pressure at the end of the hold", end);
+        await visitor.FillAsync("Temperature at the end", "18.4");
+        await visitor.FillAsync("Time held", "620");
+    }
+
+    private static Task FillAsync(Visitor visitor, string label, string value) =>
+        visitor
+            .Page.GetByLabel(new Regex("^" + Regex.Escape(label) + @"( \(may be left empty\))?$"))
+            .FillAsync(value);
+
+    private static Task HandInAsync(Visitor visitor, string name, byte[] bytes) =>
+        visitor
+            .Page.GetByLabel("Photograph")
+            .SetInputFilesAsync(
+                new FilePayload
+                {
+                    Name = name,
+                    MimeType = "image/jpeg",
+                    Buffer = bytes,
+                }
+            );
+
+    /// <summary>Where the step that comes next is done, as the vessel's page links to it.</summary>
+    private static async Task<string?> NextStepAsync(Visitor visitor) =>
+        await visitor
+            .Page.Locator("a.button.next[href*='/pressure/'], a.button.next[href*='/leak/']")
+            .First.GetAttributeAsync("href");
+}
