@@ -5,6 +5,13 @@ using WeldTrace.Domain.Records;
 
 namespace WeldTrace.Persistence;
 
+/// <summary>A form that knows which version of a record its writer was looking at.</summary>
+public interface IShownVersion
+{
+    /// <summary>Version of the record when the form was shown; null for a new record.</summary>
+    int? Version { get; set; }
+}
+
 /// <summary>Saves, and tells a lost race or a taken name as a refusal that a person can act on.</summary>
 public static class Saving
 {
@@ -92,6 +99,36 @@ public static class Saving
                 "The disk of the server is full, so nothing was saved. Your entry is still here: make room on the disk, then save again."
             );
         }
+    }
+
+    /// <summary>
+    /// Saves an edit only when nobody has changed the record since its form was shown. After a lost race the form knows the
+    /// new version, so that whoever has read the warning may save again.
+    /// </summary>
+    public static async Task<Outcome> SaveEditAsync(
+        this WeldTraceDbContext db,
+        Record record,
+        IShownVersion form,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(record);
+        ArgumentNullException.ThrowIfNull(form);
+        if (form.Version is { } shown)
+        {
+            db.Entry(record).Property(nameof(Record.Version)).OriginalValue = shown;
+        }
+
+        var outcome = await db.SaveAsync(cancellation);
+        if (form.Version is not null && outcome.Refusals.Any(r => r.Code == LostRace))
+        {
+            form.Version = await db
+                .LedgerEntries.Where(e => e.RecordId == record.Id)
+                .MaxAsync(e => e.RecordVersion, cancellation);
+        }
+
+        return outcome;
     }
 
     private static async Task<Outcome> TellRaceAsync(

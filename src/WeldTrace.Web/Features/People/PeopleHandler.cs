@@ -8,8 +8,11 @@ using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.People;
 
-public sealed class PersonForm
+public sealed class PersonForm : IShownVersion
 {
+    /// <inheritdoc/>
+    public int? Version { get; set; }
+
     public string? PrintedName { get; set; }
 
     public string? SignInName { get; set; }
@@ -132,7 +135,7 @@ public sealed class PeopleHandler(
         }
 
         SetPassword(account, form.Password);
-        return await db.SaveAsync(cancellation);
+        return await db.SaveEditAsync(person, form, cancellation);
     }
 
     private static async Task<List<Refusal>> RefusalsAsync(

@@ -6,8 +6,11 @@ using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.SiteSettings;
 
-public sealed class SiteSettingsForm
+public sealed class SiteSettingsForm : IShownVersion
 {
+    /// <inheritdoc/>
+    public int? Version { get; set; }
+
     public string? Name { get; set; }
 
     public string? TimeZoneId { get; set; }
@@ -55,7 +58,7 @@ public sealed class SiteSettingsHandler(
             actor,
             clock.GetUtcNow()
         );
-        var saved = await db.SaveAsync(cancellation);
+        var saved = await db.SaveEditAsync(site, form, cancellation);
         sites.Forget();
         return saved;
     }

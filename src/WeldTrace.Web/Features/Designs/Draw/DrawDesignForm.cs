@@ -1,13 +1,17 @@
 using System.Globalization;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Paths;
+using WeldTrace.Persistence;
 
 namespace WeldTrace.Web.Features.Designs.Draw;
 
 /// <summary>A vessel design as typed; rows left empty don't count.</summary>
-public sealed class DrawDesignForm
+public sealed class DrawDesignForm : IShownVersion
 {
     private const int SpareRows = 3;
+
+    /// <inheritdoc/>
+    public int? Version { get; set; }
 
     public string? Number { get; set; }
 
@@ -105,6 +109,7 @@ public sealed class DrawDesignForm
         var (content, plan) = (design.Content, design.Content.Pressures);
         return new DrawDesignForm
         {
+            Version = design.Version,
             Number = design.Number,
             Title = design.Title,
             Alloy = content.Alloy,

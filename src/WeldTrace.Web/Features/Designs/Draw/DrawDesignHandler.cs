@@ -57,7 +57,7 @@ public sealed class DrawDesignHandler(
             db.Add(drawn.Value);
         }
 
-        var saved = await db.SaveAsync(cancellation);
+        var saved = await db.SaveEditAsync(drawn.Value, form, cancellation);
         return saved.IsAccepted ? drawn : saved.Refusals.ToList();
     }
 

@@ -3,12 +3,16 @@ using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Engineering.Paths;
+using WeldTrace.Persistence;
 
 namespace WeldTrace.Web.Features.Procedures.Write;
 
 /// <summary>A procedure revision as typed.</summary>
-public sealed class WriteProcedureForm
+public sealed class WriteProcedureForm : IShownVersion
 {
+    /// <inheritdoc/>
+    public int? Version { get; set; }
+
     public string? Number { get; set; }
 
     public string? Title { get; set; }
@@ -61,6 +65,7 @@ public sealed class WriteProcedureForm
         var content = revision.Content;
         return new WriteProcedureForm
         {
+            Version = revision.Version,
             Number = revision.Number,
             Title = revision.Title,
             Alloy = content.Alloy,

@@ -80,7 +80,7 @@ public sealed class WriteProcedureHandler(
             db.Add(written.Value);
         }
 
-        var saved = await db.SaveAsync(cancellation);
+        var saved = await db.SaveEditAsync(written.Value, form, cancellation);
         return saved.IsAccepted ? written : saved.Refusals.ToList();
     }
 
