@@ -84,8 +84,8 @@ internal sealed class Keyboard(IPage page)
             try
             {
                 return await page.RunAndWaitForFileChooserAsync(
-                    () => page.Keyboard.PressAsync("Enter"),
-                    new() { Timeout = 4000 }
+                    () => page.Keyboard.PressAsync(attempt == 1 ? "Enter" : "Space"),
+                    new() { Timeout = 6000 }
                 );
             }
             catch (TimeoutException) when (attempt < 3) { }

@@ -83,6 +83,14 @@ internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : I
         await sign.ClickAsync();
     }
 
+    /// <summary>Signs, and waits until the form has gone because it was accepted.</summary>
+    public async Task SignForGoodAsync(string button)
+    {
+        await SignAsync(button);
+        await Page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true })
+            .WaitForAsync(new() { State = WaitForSelectorState.Hidden });
+    }
+
     public async Task<byte[]> DownloadAsync(string path)
     {
         var response = await context.APIRequest.GetAsync(new Uri(site, path).AbsoluteUri);

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Records;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Persistence.LedgerStore;
 
@@ -21,6 +22,24 @@ public static class LedgerCheck
     )
     {
         ArgumentNullException.ThrowIfNull(db);
+        // Work goes on meanwhile: everything is read as it stood at one moment.
+        return await db
+            .Database.CreateExecutionStrategy()
+            .ExecuteAsync(
+                async token =>
+                {
+                    await using var snapshot = await db.Database.BeginSnapshotAsync(token);
+                    return await CheckAsync(db, token);
+                },
+                cancellation
+            );
+    }
+
+    private static async Task<LedgerReport> CheckAsync(
+        WeldTraceDbContext db,
+        CancellationToken cancellation
+    )
+    {
         List<string> problems = [];
         Dictionary<Guid, LedgerEntry> newest = [];
         var stored = MerkleFrontier.FromBytes(

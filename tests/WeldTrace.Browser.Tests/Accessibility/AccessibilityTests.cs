@@ -1,7 +1,12 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Components;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Persistence;
+using WeldTrace.Web;
 using WeldTrace.Web.Demo;
 
 namespace WeldTrace.Browser.Tests.Accessibility;
@@ -34,13 +39,13 @@ public sealed partial class AccessibilityTests(SiteFixture site)
         {
             await using var visitor = await Visitor.SignInAsync(site, person);
             var crawl = new Crawl(visitor);
-            await crawl.RunAsync();
+            await crawl.RunAsync(await AlsoAtAsync());
             reached.UnionWith(crawl.Shapes.Keys);
             violations.AddRange(crawl.Violations.Select(v => $"{person.SignInName}: {v}"));
         }
 
         Assert.Empty(violations);
-        Assert.Empty(Pages().Except(reached));
+        Assert.Equal("", string.Join(' ', Pages().Except(reached)));
     }
 
     [Fact]
@@ -67,6 +72,25 @@ public sealed partial class AccessibilityTests(SiteFixture site)
         await visitor.GoToAsync(path);
 
         Assert.Empty(await AxeScan.ViolationsAsync(visitor.Page));
+    }
+
+    // One vessel's page stands for all, so the steps at which the others stand are named here; so are the tools in service.
+    private async Task<IReadOnlyList<string>> AlsoAtAsync()
+    {
+        await using var scope = site.Services.CreateAsyncScope();
+        await using var db = await scope
+            .ServiceProvider.GetRequiredService<IDbContextFactory<WeldTraceDbContext>>()
+            .CreateDbContextAsync();
+        var tool = await db.Tools.FirstAsync(t => t.State == ToolState.InService);
+        return
+        [
+            "/vessels/NR10-0002/sign-off/110",
+            "/vessels/NR10-0003/pressure/90",
+            "/vessels/NR10-0004/leak/80",
+            "/vessels/NR10-0005/section/70",
+            "/vessels/NR10-0006/weld/40",
+            $"{Routes.Tool(tool.Id)}",
+        ];
     }
 
     private static IEnumerable<string> Pages() =>

@@ -35,6 +35,12 @@ internal sealed partial class Crawl(Visitor visitor)
             Assert.True(_shapes.Count < MostPages, "The crawl finds ever more pages.");
             var response = await visitor.GoToAsync(path);
             Assert.True(response is { Status: < 500 }, $"{path} answered {response?.Status}");
+            var reached = Shape(new Uri(visitor.Page.Url).AbsolutePath);
+            if (reached != Shape(path) && !_shapes.TryAdd(reached, path))
+            {
+                continue;
+            }
+
             _violations.AddRange(
                 from violation in await AxeScan.ViolationsAsync(visitor.Page)
                 select $"{path}: {violation}"
@@ -48,12 +54,13 @@ internal sealed partial class Crawl(Visitor visitor)
 
     private void Find(string path, Queue<string> waiting)
     {
-        var shape = Identity().Replace(path.Split('?')[0], "/*");
-        if (_shapes.TryAdd(shape, path))
+        if (_shapes.TryAdd(Shape(path), path))
         {
             waiting.Enqueue(path);
         }
     }
+
+    private static string Shape(string path) => Identity().Replace(path.Split('?')[0], "/*");
 
     [GeneratedRegex(@"/(NR10-\d+|\d+|[0-9a-f-]{36}|[0-9a-f]{64})(?=/|$)")]
     private static partial Regex Identity();

@@ -34,12 +34,12 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.SeesAsync("Pa·m³/s");
         await visitor.SeesAsync("mbar·l/s");
         await visitor.FindsAccessibleAsync();
-        await visitor.SignAsync("Sign");
+        await visitor.SignForGoodAsync("Sign");
         await visitor.SeesAsync("I made this test, and the readings are as recorded.");
 
         await visitor.GoToAsync("/vessels/NR10-0004");
         await visitor.SeesAsync("Leak test before proof");
-        Assert.Equal("/vessels/NR10-0004/pressure/90", await NextStepAsync(visitor));
+        Assert.Equal("/vessels/NR10-0004/steps/90", await NextStepAsync(visitor));
     }
 
     [Fact]
@@ -67,11 +67,11 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.PressAsync("Record stage 3");
         await visitor.FollowAsync("Look at the test and sign it");
         await visitor.FindsAccessibleAsync();
-        await visitor.SignAsync("Sign");
+        await visitor.SignForGoodAsync("Sign");
         await visitor.SeesAsync("I made this test, and the readings are as recorded.");
 
         await visitor.GoToAsync("/vessels/NR10-0003");
-        Assert.Equal("/vessels/NR10-0003/leak/100", await NextStepAsync(visitor));
+        Assert.Equal("/vessels/NR10-0003/steps/100", await NextStepAsync(visitor));
     }
 
     [Fact]
@@ -97,7 +97,7 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.Page.WaitForURLAsync("**/tests/sections/*");
         await visitor.Page.Locator("img[src^='/attachments/']").First.WaitForAsync();
         await visitor.FindsAccessibleAsync();
-        await visitor.SignAsync("Sign");
+        await visitor.SignForGoodAsync("Sign");
         await visitor.SeesAsync("I made this test, and the readings are as recorded.");
     }
 
@@ -205,6 +205,6 @@ public sealed class InspectorJourneyTests(SiteFixture site)
     /// <summary>Where the step that comes next is done, as the vessel's page links to it.</summary>
     private static async Task<string?> NextStepAsync(Visitor visitor) =>
         await visitor
-            .Page.Locator("a.button.next[href*='/pressure/'], a.button.next[href*='/leak/']")
+            .Page.Locator("a.button.next[href*='/steps/']")
             .First.GetAttributeAsync("href");
 }

@@ -142,6 +142,7 @@ public sealed class OperatorJourneyTests(SiteFixture site)
         string travel
     )
     {
+        await keyboard.TypeAsync("Machine", "Gantry 1");
         await keyboard.TypeAsync("Tool mark", tool);
         await keyboard.PressAsync("Judge with these");
         await visitor.SeesAsync($"{tool} is in service");

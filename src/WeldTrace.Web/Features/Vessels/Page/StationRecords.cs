@@ -52,7 +52,7 @@ public static class StationRecords
                     null,
                     Mark.Passed,
                     "signed",
-                    s.Statement
+                    s.Remark is null ? s.Statement : $"{s.Statement} Remark: {s.Remark}"
                 )),
         ];
     }
