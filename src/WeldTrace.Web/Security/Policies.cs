@@ -9,6 +9,7 @@ public static class Policies
     public const string Engineering = "engineering";
     public const string Welding = "welding";
     public const string Inspecting = "inspecting";
+    public const string Bench = "bench";
     public const string Working = "working";
     public const string Quality = "quality";
     public const string Accounts = "accounts";
@@ -24,6 +25,7 @@ public static class Policies
         Allow(options, Engineering, Role.Engineer);
         Allow(options, Welding, Role.Operator);
         Allow(options, Inspecting, Role.Inspector);
+        Allow(options, Bench, Role.Inspector, Role.QualityManager);
         Allow(options, Working, Role.Engineer, Role.Operator, Role.Inspector, Role.QualityManager);
         Allow(options, Quality, Role.Engineer, Role.Inspector, Role.QualityManager);
         Allow(options, Procedures, Role.Engineer, Role.QualityManager);

@@ -44,6 +44,10 @@ public sealed class EngineerJourneyTests(SiteFixture site)
         await engineer.SeesAsync("Put on trial");
         await engineer.SignAsync("Sign: Put on trial");
         await engineer.SeesAsync("Accept the qualification");
+        var trial = new Uri(engineer.Page.Url).AbsolutePath;
+        await engineer.GoToAsync(trial + "/qualify");
+        await engineer.FindsAccessibleAsync();
+        await engineer.GoToAsync(trial);
         await engineer.SignAsync("Sign: Accept the qualification");
         await engineer.SeesAsync("Release for production");
         await engineer.SignAsync("Sign: Release for production");

@@ -1,8 +1,11 @@
 using WeldTrace.Web.Features.Equipment.Describe;
+using WeldTrace.Web.Features.Equipment.Instruments;
 using WeldTrace.Web.Features.Equipment.Machines;
 using WeldTrace.Web.Features.Equipment.Maintain;
+using WeldTrace.Web.Features.Equipment.NewInstrument;
 using WeldTrace.Web.Features.Equipment.NewMachine;
 using WeldTrace.Web.Features.Equipment.ReportEvent;
+using WeldTrace.Web.Features.Equipment.ShowInstrument;
 using WeldTrace.Web.Features.Equipment.ShowMachine;
 using WeldTrace.Web.Features.Equipment.TestWelds;
 
@@ -19,8 +22,14 @@ public static class Registration
             .AddScoped<RecordTestWeldHandler>()
             .AddScoped<ReleaseMachineHandler>()
             .AddScoped<MaintainMachineHandler>()
+            .AddScoped<InstrumentListReader>()
+            .AddScoped<NewInstrumentHandler>()
+            .AddScoped<InstrumentHandler>()
             .AddScoped<MachineReader>();
 
-    public static void MapEquipment(this IEndpointRouteBuilder endpoints) =>
+    public static void MapEquipment(this IEndpointRouteBuilder endpoints)
+    {
         endpoints.MapMachineCsv();
+        endpoints.MapInstrumentCsv();
+    }
 }

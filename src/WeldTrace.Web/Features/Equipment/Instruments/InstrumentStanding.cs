@@ -18,11 +18,11 @@ public sealed record InstrumentStanding(Mark Mark, string Word)
             { DueOn: null } => new(Mark.Failed, "never calibrated"),
             { Latest.IsWithinLimit: false } => new(Mark.Failed, "out of tolerance"),
             { DueOn: { } due } when today >= due => new(Mark.Failed, "calibration ran out"),
-            { DueOn: { } due } when due.DayNumber - today.DayNumber is var left && left <= DaysAhead =>
-                new(
-                    Mark.Warning,
-                    FormattableString.Invariant($"{left} {(left == 1 ? "day" : "days")} left")
-                ),
+            { DueOn: { } due }
+                when due.DayNumber - today.DayNumber is var left && left <= DaysAhead => new(
+                Mark.Warning,
+                FormattableString.Invariant($"{left} {(left == 1 ? "day" : "days")} left")
+            ),
             _ => new(Mark.Passed, "calibrated"),
         };
     }

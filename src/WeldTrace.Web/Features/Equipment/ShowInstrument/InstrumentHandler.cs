@@ -1,0 +1,130 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Records;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Attachments;
+using WeldTrace.Web.Components.Forms;
+using WeldTrace.Web.Files;
+using WeldTrace.Web.Reading;
+
+namespace WeldTrace.Web.Features.Equipment.ShowInstrument;
+
+public sealed class CalibrateForm
+{
+    public DateOnly? On { get; set; }
+
+    public string? Laboratory { get; set; }
+
+    public string? CertificateNumber { get; set; }
+
+    public string? AsFoundError { get; set; }
+
+    public IFormFile? File { get; set; }
+}
+
+public sealed class WithdrawInstrumentForm
+{
+    public string? Reason { get; set; }
+}
+
+/// <summary>Shows an instrument, enters its calibrations and takes it out of use.</summary>
+public sealed class InstrumentHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    SiteDay day,
+    TimeProvider clock
+)
+{
+    private static readonly Outcome Missing = Outcome.Refused(
+        "instrument",
+        "There is no such instrument."
+    );
+
+    public async Task<Instrument?> FindAsync(Guid id, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return await db
+            .Instruments.AsNoTracking()
+            .SingleOrDefaultAsync(i => i.Id == id, cancellation);
+    }
+
+    public async Task<Outcome> CalibrateAsync(
+        Guid id,
+        CalibrateForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var instrument = await db.Instruments.SingleOrDefaultAsync(i => i.Id == id, cancellation);
+        if (instrument is null)
+        {
+            return Missing;
+        }
+
+        var entries = new Entries();
+        var error = entries.Number(
+            form.AsFoundError,
+            instrument.Text.Unit,
+            "Largest error found",
+            nameof(form.AsFoundError)
+        );
+        List<Refusal> refusals = [.. entries.Refusals];
+        if (form.On is null)
+        {
+            refusals.Add(new("day", "Give the day of the calibration.", nameof(form.On)));
+        }
+
+        var file = await PaperReader.ReadOptionalAsync(
+            form.File,
+            nameof(form.File),
+            refusals,
+            cancellation
+        );
+        if (refusals.Count > 0)
+        {
+            return Outcome.From(refusals);
+        }
+
+        var outcome = instrument.Calibrate(
+            form.On!.Value,
+            form.Laboratory ?? "",
+            form.CertificateNumber ?? "",
+            file?.Sha256,
+            error,
+            await day.TodayAsync(cancellation),
+            actor,
+            clock.GetUtcNow()
+        );
+        if (!outcome.IsAccepted)
+        {
+            return outcome;
+        }
+
+        if (file is not null)
+        {
+            await db.KeepAsync(file, cancellation);
+        }
+
+        return await db.SaveAsync(cancellation);
+    }
+
+    public async Task<Outcome> WithdrawAsync(
+        Guid id,
+        WithdrawInstrumentForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var instrument = await db.Instruments.SingleOrDefaultAsync(i => i.Id == id, cancellation);
+        if (instrument is null)
+        {
+            return Missing;
+        }
+
+        var outcome = instrument.Withdraw(form.Reason ?? "", actor, clock.GetUtcNow());
+        return outcome.IsAccepted ? await db.SaveAsync(cancellation) : outcome;
+    }
+}
