@@ -83,7 +83,7 @@ public sealed class ComponentActsTests(PostgresServerFixture server)
             SampleInstruments.Calibrated("TC-3", InstrumentKind.Temperature, "°C")
         );
 
-        var entered = await HeatAsync(site, Load("S-1\nS-2"));
+        var entered = await FurnaceLoad.EnterAsync(site, FurnaceLoad.Form("S-1\nS-2"));
 
         Assert.Empty(entered.Refusals);
         Assert.True(entered.Value!.IsKept);
@@ -99,11 +99,11 @@ public sealed class ComponentActsTests(PostgresServerFixture server)
     public async Task Heat_UnknownPartAndNoNumbers_TellsAll()
     {
         await using var site = await WorkingSite.OpenAsync(server);
-        var form = Load("S-99");
+        var form = FurnaceLoad.Form("S-99");
         form.Lower = "warm";
         form.File = null;
 
-        var entered = await HeatAsync(site, form);
+        var entered = await FurnaceLoad.EnterAsync(site, form);
 
         Assert.Equal("number:Lower part:Parts", WorkingSite.Text(entered.Refusals));
         Assert.Equal(0, await site.Database.ReadAsync(db => db.HeatTreatments.CountAsync()));
@@ -155,35 +155,6 @@ public sealed class ComponentActsTests(PostgresServerFixture server)
 
         Assert.Equal((total, first), (found, rows is [var top, ..] ? top.Number : null));
     }
-
-    private static HeatTreatmentForm Load(string parts) =>
-        new()
-        {
-            Number = "F-12",
-            Furnace = "Furnace 2",
-            On = SampleTime.Day,
-            Instruction = "WI-40",
-            Lower = "170",
-            Upper = "180",
-            ShortestMinutes = "160",
-            LongestMinutes = "200",
-            Lowest = "171",
-            Highest = "178",
-            Minutes = "180",
-            InstrumentMark = "TC-3",
-            Parts = parts,
-            File = WorkingSite.Paper(),
-        };
-
-    private static Task<Outcome<HeatTreatment>> HeatAsync(
-        WorkingSite site,
-        HeatTreatmentForm form
-    ) =>
-        new HeatTreatmentHandler(site.Database, site.Day, site.Clock).HandleAsync(
-            form,
-            SamplePeople.Operator,
-            CancellationToken.None
-        );
 
     private static EnterComponentsHandler Handler(WorkingSite site) =>
         new(site.Database, site.Desk, site.Day, site.Clock);

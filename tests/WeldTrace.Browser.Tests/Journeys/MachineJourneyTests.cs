@@ -1,7 +1,7 @@
 using System.Globalization;
 using WeldTrace.Web.Demo;
 
-namespace WeldTrace.Browser.Tests;
+namespace WeldTrace.Browser.Tests.Journeys;
 
 public sealed class MachineJourneyTests(SiteFixture site)
 {
