@@ -77,8 +77,10 @@ public static class WeldGate
                 ? $"The route of {vessel.Serial} is done; nothing is left to weld."
             : next.Sequence < step.Sequence
                 ? $"Step {next.Sequence} comes before step {step.Sequence}; do it first."
+            : next.Sequence != step.Sequence
+                ? $"Step {step.Sequence} is {RouteStep.StateWord(step.State)}; step {next.Sequence} comes next."
             : step.State != StepState.Ready
-                ? $"Step {step.Sequence} is {RouteStep.StateWord(step.State)}."
+                ? $"Step {step.Sequence} is {RouteStep.StateWord(step.State)}; decide on its finding before it is welded again."
             : null;
         return Verdict(
             "F1",
