@@ -162,13 +162,15 @@ public sealed partial class Finding : Record
                 : throw new InvalidOperationException($"{Label} has its number already.");
     }
 
-    /// <summary>Whether the finding stops work on a step.</summary>
+    /// <summary>
+    /// Whether the finding stops work on a step. Once it is to be done again, the step itself and what leads up to it may be done.
+    /// </summary>
     /// <param name="stepSequence">Step about to be begun.</param>
     public bool Stops(int stepSequence) =>
         State switch
         {
             FindingState.Closed => false,
-            FindingState.Disposed => !(IsDoneAgain && stepSequence == StepSequence),
+            FindingState.Disposed => !(IsDoneAgain && stepSequence <= StepSequence),
             _ => true,
         };
 

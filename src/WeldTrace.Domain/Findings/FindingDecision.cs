@@ -35,6 +35,11 @@ public sealed partial class Finding
                 nameof(Disposition.Reason)
             )
             .That(State == FindingState.Open, "state", $"{Label} is already {StateWord(State)}.")
+            .That(
+                !vessel.IsFinal || kind == DispositionKind.Scrap,
+                "vessel",
+                $"{VesselSerial} is {Vessel.StateWord(vessel.State)}, so nothing more is done on it; decide {DispositionWord(DispositionKind.Scrap)}."
+            )
             .Add(SecondPerson.Check(weldedBy, actor));
         if (checks.AllHold)
         {
@@ -76,7 +81,7 @@ public sealed partial class Finding
                 $"{Label} is {StateWord(State)}; it is closed after its disposition."
             )
             .That(
-                !IsDoneAgain || vessel.Step(StepSequence) is { IsDone: true },
+                !IsDoneAgain || vessel.IsFinal || vessel.Step(StepSequence) is { IsDone: true },
                 "rework",
                 $"Step {StepSequence} of {VesselSerial} isn't done again yet; finish it first."
             )

@@ -15,9 +15,9 @@ public static class FindingWords
                 ? $"Step {step.Sequence} counts as waived, and the vessel goes on as it is once the finding is closed."
                 : "The vessel goes on as it is once the finding is closed.",
             DispositionKind.Rework =>
-                $"Step {step?.Sequence} is opened again and done anew, so that it fully conforms; the finding is closed after that.",
+                $"Step {step?.Sequence} is opened again and done anew, so that it fully conforms, and so are the tests and examinations after it; the finding is closed once the step is done.",
             DispositionKind.Repair =>
-                $"Step {step?.Sequence} is opened again and mended by an agreed method; the vessel is acceptable without fully conforming. The finding is closed after that.",
+                $"Step {step?.Sequence} is opened again and mended by an agreed method, and the tests and examinations after it are done anew; the vessel is acceptable without fully conforming. The finding is closed once the step is done.",
             DispositionKind.Scrap =>
                 "The vessel is rejected for ever. Nothing more is recorded on its route; this can't be undone.",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown decision."),

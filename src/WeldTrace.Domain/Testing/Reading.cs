@@ -19,9 +19,13 @@ internal static class Reading
         checks.That(
             value >= least && value <= greatest,
             "reading",
-            FormattableString.Invariant(
-                $"{what}: {reading?.ToString() ?? "nothing"} can't be; a value from {least:0.###} to {greatest:0.###} {reading?.Unit} is expected. Check digits and unit."
-            ),
+            reading is null
+                ? FormattableString.Invariant(
+                    $"{what} is missing; enter a value from {least:0.###} to {greatest:0.###}."
+                )
+                : FormattableString.Invariant(
+                    $"{what}: {reading} can't be; a value from {least:0.###} to {greatest:0.###} {reading.Unit} is expected. Check digits and unit."
+                ),
             field
         );
     }

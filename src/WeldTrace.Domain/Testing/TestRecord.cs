@@ -107,6 +107,11 @@ public abstract class TestRecord : Record
             .That(Withdrawal is null, "state", "This test was withdrawn; record it anew.")
             .That(SignedAt is null, "state", "This test is signed already.")
             .That(
+                !(vessel.Step(StepSequence)?.OpenedAgainAt > TestedAt),
+                "stale",
+                $"Step {StepSequence} of {VesselSerial} was opened again after this test; withdraw it and test anew."
+            )
+            .That(
                 Verdict is not null,
                 "readings",
                 "Readings are missing; there is no verdict to sign yet."
@@ -116,19 +121,19 @@ public abstract class TestRecord : Record
             return checks.Refusals;
         }
 
-        Note(actor, at, "test signed");
-        SignedAt = at;
-        var step =
-            Verdict == Engineering.Conformity.Verdict.Pass
-                ? vessel.PassStep(StepSequence, actor, at)
-                : vessel.FailStep(StepSequence, actor, at);
+        var isPass = Verdict == Engineering.Conformity.Verdict.Pass;
+        var step = isPass
+            ? vessel.PassStep(StepSequence, actor, at)
+            : vessel.FailStep(StepSequence, actor, at);
         if (!step.IsAccepted)
         {
             return step.Refusals.ToList();
         }
 
+        Note(actor, at, "test signed");
+        SignedAt = at;
         return new SignedTest(
-            Verdict == Engineering.Conformity.Verdict.Pass
+            isPass
                 ? null
                 : Finding.Open(
                     vessel,

@@ -92,6 +92,17 @@ public sealed class VesselDesign : Record
     public Outcome Release(VesselDesign? earlier, Actor actor, DateTimeOffset at)
     {
         ArgumentNullException.ThrowIfNull(actor);
+        if (
+            earlier is not null
+            && (earlier.Number != Number || earlier.State != DesignState.Released)
+        )
+        {
+            throw new ArgumentException(
+                "Only a released revision of the same number is superseded.",
+                nameof(earlier)
+            );
+        }
+
         var checks = new Checks()
             .Role(actor, Role.Engineer, Role.QualityManager)
             .That(
@@ -103,6 +114,11 @@ public sealed class VesselDesign : Record
                 actor.PersonId != AuthorId,
                 "F17",
                 $"You drew {Label}; its release needs a second person. Ask another engineer or the quality manager."
+            )
+            .That(
+                !(earlier?.RevisionIndex > RevisionIndex),
+                "supersession",
+                $"{earlier?.Label} is released and later than {Label}; an earlier revision doesn't take the place of one that came after it. Make a new revision from {Label} and release that."
             )
             .Add(Content.Check());
         if (checks.AllHold)

@@ -34,6 +34,7 @@ public enum StepState
 /// <param name="State">State.</param>
 /// <param name="DoneBy">Printed name of whoever finished it.</param>
 /// <param name="DoneAt">UTC instant at which it was finished.</param>
+/// <param name="OpenedAgainAt">UTC instant at which it was last to be done again; what was recorded before doesn't pass it. Null when it never was.</param>
 public sealed record RouteStep(
     int Sequence,
     StepKind Kind,
@@ -43,9 +44,13 @@ public sealed record RouteStep(
     StopPoint Stop,
     StepState State,
     string? DoneBy,
-    DateTimeOffset? DoneAt
+    DateTimeOffset? DoneAt,
+    DateTimeOffset? OpenedAgainAt = null
 )
 {
+    /// <summary>Whether what the step shows depends on the steps before it: a test, an examination, or the acceptance.</summary>
+    public bool IsJudgement => Kind is not (StepKind.Weld or StepKind.Preparation);
+
     /// <summary>Whether the next step may follow.</summary>
     public bool IsDone => State is StepState.Passed or StepState.Waived;
 

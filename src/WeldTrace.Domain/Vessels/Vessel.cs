@@ -153,8 +153,11 @@ public sealed partial class Vessel : Record
 
     internal void Scrap(Actor actor, DateTimeOffset at, string reason)
     {
-        State = VesselState.Scrapped;
-        Note(actor, at, "vessel scrapped", reason);
+        if (State != VesselState.Scrapped)
+        {
+            State = VesselState.Scrapped;
+            Note(actor, at, "vessel scrapped", reason);
+        }
     }
 
     private static RouteStep Begin(RouteTemplateStep step, int index) =>

@@ -66,12 +66,36 @@ public sealed partial class Vessel
 
     internal void ReopenStep(int sequence, Actor actor, DateTimeOffset at, string reason)
     {
-        if (Step(sequence) is { } step)
+        if (Step(sequence) is not null)
         {
-            Replace(step with { State = StepState.Ready, DoneBy = null, DoneAt = null });
+            Steps = [.. Steps.Select(s => OpenAgain(s, sequence, at))];
             Note(actor, at, $"step {sequence} opened again", reason);
         }
     }
+
+    // What was tested before a step is done again says nothing about the vessel after it.
+    private static RouteStep OpenAgain(RouteStep step, int sequence, DateTimeOffset at) =>
+        step switch
+        {
+            _ when step.Sequence == sequence => Undone(step, StepState.Ready, at),
+            _ when step.Sequence < sequence => step,
+            { IsJudgement: true, State: not (StepState.Waiting or StepState.Failed) } => Undone(
+                step,
+                StepState.Waiting,
+                at
+            ),
+            { State: StepState.Ready } => step with { State = StepState.Waiting },
+            _ => step,
+        };
+
+    private static RouteStep Undone(RouteStep step, StepState state, DateTimeOffset at) =>
+        step with
+        {
+            State = state,
+            DoneBy = null,
+            DoneAt = null,
+            OpenedAgainAt = at,
+        };
 
     private Checks CheckStep(int sequence, params StepState[] from)
     {
@@ -88,7 +112,7 @@ public sealed partial class Vessel
                 "F1",
                 step is null
                     ? ""
-                    : $"Step {sequence} of {Serial} is {RouteStep.StateWord(step.State)}; step {NextStep?.Sequence} comes next."
+                    : $"Step {sequence} of {Serial} is {RouteStep.StateWord(step.State)}; {(NextStep is { } next ? $"step {next.Sequence} comes next" : "the route is done")}."
             );
     }
 
@@ -102,7 +126,7 @@ public sealed partial class Vessel
 
         State = State switch
         {
-            VesselState.OnHold => VesselState.OnHold,
+            VesselState.OnHold or VesselState.Scrapped => State,
             _ => NextStep is null ? VesselState.Accepted : VesselState.InWork,
         };
     }

@@ -73,10 +73,14 @@ public static class WeldGate
                 ? $"Open findings hold the vessel: {string.Join(", ", stopping)}. An inspector must decide and close them."
             : running is not null
                 ? $"The run of step {running.StepSequence} isn't signed yet; finish it first."
-            : vessel.NextStep?.Sequence != step.Sequence
-                ? $"Step {vessel.NextStep?.Sequence} comes before step {step.Sequence}; do it first."
+            : vessel.NextStep is not { } next
+                ? $"The route of {vessel.Serial} is done; nothing is left to weld."
+            : next.Sequence < step.Sequence
+                ? $"Step {next.Sequence} comes before step {step.Sequence}; do it first."
+            : next.Sequence != step.Sequence
+                ? $"Step {step.Sequence} is {RouteStep.StateWord(step.State)}; step {next.Sequence} comes next."
             : step.State != StepState.Ready
-                ? $"Step {step.Sequence} is {RouteStep.StateWord(step.State)}."
+                ? $"Step {step.Sequence} is {RouteStep.StateWord(step.State)}; decide on its finding before it is welded again."
             : null;
         return Verdict(
             "F1",

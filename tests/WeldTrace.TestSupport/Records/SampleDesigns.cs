@@ -42,13 +42,17 @@ public static class SampleDesigns
             ]
         );
 
-    public static VesselDesign Released(string number = "NR-4", string procedureNumber = "WP-07")
+    public static VesselDesign Released(
+        string number = "NR-4",
+        string procedureNumber = "WP-07",
+        DesignContent? content = null
+    )
     {
         var design = Accept.Value(
             VesselDesign.Draw(
                 number,
                 "Nitrogen reservoir, 4 l",
-                Content(procedureNumber),
+                content ?? Content(procedureNumber),
                 SamplePeople.Engineer,
                 SampleTime.Start
             )

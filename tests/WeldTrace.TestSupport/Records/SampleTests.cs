@@ -1,0 +1,179 @@
+using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sectioning;
+using WeldTrace.Domain.Testing;
+using WeldTrace.Engineering.Quantities;
+
+namespace WeldTrace.TestSupport.Records;
+
+/// <summary>Tests of the vessel of a <see cref="SampleShop"/>, with readings of a known verdict.</summary>
+public static class SampleTests
+{
+    /// <summary>How the gauge of the pressure test is set up: 0.01 bar, 0.1 K, 0.005 mm.</summary>
+    public static PressureSetUp SetUp { get; } =
+        new(
+            "G-7",
+            new Measured("0.01", "bar"),
+            "T-2",
+            new Measured("0.1", "K"),
+            new Measured("1013", "mbar"),
+            "outer diameter at mid-length",
+            new Measured("130.000", "mm"),
+            new Measured("0.005", "mm"),
+            true
+        );
+
+    public static TestFacts Facts(
+        SampleShop shop,
+        int sequence,
+        params IReadOnlyList<TestRecord> unsigned
+    )
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        return new(shop.Vessel, shop.Vessel.Step(sequence)!, shop.Design, shop.Findings)
+        {
+            Unsigned = unsigned,
+        };
+    }
+
+    /// <summary>A day at 2 bar with one reading at each end, in 4 l against 1E-5 Pa·m³/s: that limit is a fall of 2.16 mbar.</summary>
+    public static DecayObservation Decay(
+        string endBar,
+        string gaugeMillibar = "0.1",
+        int seconds = 86_400
+    ) =>
+        new(
+            [
+                new LeakReading(0, new Measured("2.00000", "bar"), new Measured("20.0", "°C")),
+                new LeakReading(seconds, new Measured(endBar, "bar"), new Measured("20.0", "°C")),
+            ],
+            new Measured("1013", "mbar"),
+            new Measured(gaugeMillibar, "mbar"),
+            new Measured("0", "K"),
+            new Measured("1", "%"),
+            "G-4, T-2"
+        );
+
+    /// <summary>A fall of 0.2 mbar: passes.</summary>
+    public static DecayObservation Tight { get; } = Decay("1.99980");
+
+    /// <summary>A fall of 2.1 mbar, known to about 0.3 mbar: undecided.</summary>
+    public static DecayObservation Doubtful { get; } = Decay("1.99790");
+
+    /// <summary>A fall of 20 mbar: fails.</summary>
+    public static DecayObservation Leaking { get; } = Decay("1.98000");
+
+    public static Outcome<LeakTest> RecordLeak(
+        SampleShop shop,
+        DecayObservation seen,
+        Actor? actor = null,
+        params IReadOnlyList<TestRecord> unsigned
+    )
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        var at = shop.Now;
+        return LeakTest.RecordDecay(
+            Guid.CreateVersion7(at),
+            Facts(shop, 30, unsigned),
+            seen,
+            null,
+            actor ?? SamplePeople.Inspector,
+            at
+        );
+    }
+
+    public static Outcome<SignedTest> Sign(SampleShop shop, TestRecord test, Actor? actor = null)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        ArgumentNullException.ThrowIfNull(test);
+        var signed = test.Sign(
+            shop.Vessel,
+            shop.WeldedBy,
+            actor ?? SamplePeople.Inspector,
+            shop.Now
+        );
+        if (signed.Value?.Finding is { } finding)
+        {
+            finding.GiveNumber(shop.Findings.Count + 1);
+            shop.Findings.Add(finding);
+        }
+
+        return signed;
+    }
+
+    public static Outcome<PressureTest> BeginPressure(SampleShop shop, PressureSetUp? setUp = null)
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        var at = shop.Now;
+        return PressureTest.Begin(
+            Guid.CreateVersion7(at),
+            Facts(shop, 40),
+            setUp ?? SetUp,
+            null,
+            SamplePeople.Inspector,
+            at
+        );
+    }
+
+    public static Outcome RecordStage(
+        SampleShop shop,
+        PressureTest test,
+        int number,
+        StageReading reading
+    )
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        ArgumentNullException.ThrowIfNull(test);
+        return test.RecordStage(number, reading, shop.Design, SamplePeople.Inspector, shop.Now);
+    }
+
+    /// <summary>A hold between two gauge pressures at 20 °C.</summary>
+    public static StageReading Hold(string startBar, string endBar, int seconds = 600) =>
+        new(
+            new Measured(startBar, "bar"),
+            new Measured("20.0", "°C"),
+            new Measured(endBar, "bar"),
+            new Measured("20.0", "°C"),
+            seconds,
+            null
+        );
+
+    /// <summary>The dimension after the return to zero.</summary>
+    public static StageReading Back(string millimetres) =>
+        new(null, null, null, null, 0, new Measured(millimetres, "mm"));
+
+    public static Outcome<SectionExamination> RecordSection(
+        SampleShop shop,
+        SectionMeasurement measurement
+    )
+    {
+        ArgumentNullException.ThrowIfNull(shop);
+        var at = shop.Now;
+        return SectionExamination.Record(
+            Guid.CreateVersion7(at),
+            Facts(shop, 50),
+            new SectionCut("J1", 1, Angle.FromDegrees(90), "Keller, 15 s", "10×"),
+            measurement,
+            new Photograph(new string('d', 64), "macro.png", "image/png", 1200, 800),
+            null,
+            SamplePeople.Inspector,
+            at
+        );
+    }
+
+    /// <summary>A cavity of a size, with its limit, in mm.</summary>
+    public static SectionMeasurement Cavity(
+        string size,
+        string uncertainty = "0.02",
+        string? limit = "0.30"
+    ) =>
+        new(
+            Imperfection.Cavity,
+            new Measured(size, "mm"),
+            new Measured(uncertainty, "mm"),
+            limit is null ? null : new Measured(limit, "mm"),
+            "DS-10 rev B",
+            null,
+            null
+        );
+}
