@@ -97,6 +97,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
             "/vessels/NR10-0004/leak/80",
             "/vessels/NR10-0005/section/70",
             "/vessels/NR10-0006/weld/40",
+            "/vessels/NR10-0009/findings/new",
             "/vessels/NR10-0009/prepare/J1",
             Routes.Tool(tool.Id),
             Routes.Tool(tool.Id) + "/parts",

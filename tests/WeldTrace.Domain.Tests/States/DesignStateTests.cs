@@ -1,4 +1,3 @@
-using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.TestSupport.Records;
 using Xunit;

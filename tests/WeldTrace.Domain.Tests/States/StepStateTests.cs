@@ -1,5 +1,4 @@
 using WeldTrace.Domain.Findings;
-using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.TestSupport.Records;
 using Xunit;

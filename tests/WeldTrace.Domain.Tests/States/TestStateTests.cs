@@ -1,6 +1,5 @@
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.People;
-using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Engineering.Conformity;

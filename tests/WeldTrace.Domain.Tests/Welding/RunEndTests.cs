@@ -1,5 +1,4 @@
 using WeldTrace.Domain.Findings;
-using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tests.States;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Vessels;

@@ -1,10 +1,7 @@
 using CsCheck;
 using WeldTrace.Domain.Findings;
-using WeldTrace.Domain.Procedures;
-using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
-using WeldTrace.Engineering.Quantities;
 using WeldTrace.TestSupport.Records;
 using Xunit;
 

@@ -210,8 +210,19 @@ public sealed class WeldGateTests
                 10,
                 SampleTools.InService(SampleTools.Design("TD-99"))
             ),
-            "tool held" => Held(shop),
-            "tool retired" => Retired(shop),
+            "tool held" => After(
+                shop,
+                shop.Tool.Hold("Dropped.", SamplePeople.Operator, SampleTime.Start)
+            ),
+            "tool retired" => After(
+                shop,
+                shop.Tool.Retire(
+                    RetirementReason.Breakage,
+                    "Pin broke.",
+                    SamplePeople.Operator,
+                    SampleTime.Start
+                )
+            ),
             "life too short" => shop.Facts(10, Used(shop.Tool, 39.7)),
             "earlier pass missing" => EarlierPassMissing(shop),
             _ => OfTheRoute(shop, cause),
@@ -262,22 +273,9 @@ public sealed class WeldGateTests
         return revision;
     }
 
-    private static WeldGateFacts Held(SampleShop shop)
+    private static WeldGateFacts After(SampleShop shop, Outcome done)
     {
-        Accept.All(shop.Tool.Hold("Dropped.", SamplePeople.Operator, SampleTime.Start));
-        return shop.Facts();
-    }
-
-    private static WeldGateFacts Retired(SampleShop shop)
-    {
-        Accept.All(
-            shop.Tool.Retire(
-                RetirementReason.Breakage,
-                "Pin broke.",
-                SamplePeople.Operator,
-                SampleTime.Start
-            )
-        );
+        Accept.All(done);
         return shop.Facts();
     }
 

@@ -6,7 +6,6 @@ using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
-using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.TestSupport.Records;
 

@@ -62,25 +62,7 @@ public sealed class InstrumentHandler(
             return Missing;
         }
 
-        var entries = new Entries();
-        var error = entries.Number(
-            form.AsFoundError,
-            instrument.Text.Unit,
-            "Largest error found",
-            nameof(form.AsFoundError)
-        );
-        List<Refusal> refusals = [.. entries.Refusals];
-        if (form.On is null)
-        {
-            refusals.Add(new("day", "Give the day of the calibration.", nameof(form.On)));
-        }
-
-        var file = await PaperReader.ReadOptionalAsync(
-            form.File,
-            nameof(form.File),
-            refusals,
-            cancellation
-        );
+        var (error, file, refusals) = await ReadAsync(form, instrument.Text.Unit, cancellation);
         if (refusals.Count > 0)
         {
             return Outcome.From(refusals);
@@ -107,6 +89,34 @@ public sealed class InstrumentHandler(
         }
 
         return await db.SaveAsync(cancellation);
+    }
+
+    private static async Task<(Measured, Attachment?, List<Refusal>)> ReadAsync(
+        CalibrateForm form,
+        string unit,
+        CancellationToken cancellation
+    )
+    {
+        var entries = new Entries();
+        var error = entries.Number(
+            form.AsFoundError,
+            unit,
+            "Largest error found",
+            nameof(form.AsFoundError)
+        );
+        List<Refusal> refusals = [.. entries.Refusals];
+        if (form.On is null)
+        {
+            refusals.Add(new("day", "Give the day of the calibration.", nameof(form.On)));
+        }
+
+        var file = await PaperReader.ReadOptionalAsync(
+            form.File,
+            nameof(form.File),
+            refusals,
+            cancellation
+        );
+        return (error, file, refusals);
     }
 
     public async Task<Outcome> WithdrawAsync(

@@ -1,7 +1,7 @@
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Web.Components.Marks;
 
-namespace WeldTrace.Web.Features.Equipment.Instruments;
+namespace WeldTrace.Web.Features.Equipment;
 
 /// <summary>How an instrument stands on a day, as a word with a shape.</summary>
 public sealed record InstrumentStanding(Mark Mark, string Word)
