@@ -259,11 +259,11 @@ public sealed class WeldGateTests
         }
     }
 
-    private static DesignContent Joints(Func<Joint, Joint> change)
-    {
-        var content = SampleDesigns.Content();
-        return content with { Joints = [.. content.Joints.Select(change)] };
-    }
+    private static DesignContent Joints(Func<Joint, Joint> change) =>
+        SampleDesigns.Content() with
+        {
+            Joints = [.. SampleDesigns.Content().Joints.Select(change)],
+        };
 
     private static ProcedureRevision Withdrawn(ProcedureRevision revision)
     {
@@ -281,15 +281,10 @@ public sealed class WeldGateTests
 
     private static Tool Used(Tool tool, double metres)
     {
+        var (run, at) = (Guid.CreateVersion7(SampleTime.Start), SampleTime.Start);
+        var length = Length.FromMetres(metres);
         tool.Charge(
-            new ToolUse(
-                Guid.CreateVersion7(SampleTime.Start),
-                "NR4-0000",
-                Length.FromMetres(metres),
-                ChargeBasis.ProcessLog,
-                SampleTime.Start,
-                "J1"
-            ),
+            new ToolUse(run, "NR4-0000", length, ChargeBasis.ProcessLog, at, "J1"),
             SamplePeople.Operator
         );
         return tool;
