@@ -40,7 +40,8 @@ public sealed class SitePublicKey
             );
             return Of(key);
         }
-        catch (CryptographicException error)
+        catch (Exception error)
+            when (error is CryptographicException or PlatformNotSupportedException)
         {
             throw new FormatException("The PEM text holds no usable key.", error);
         }

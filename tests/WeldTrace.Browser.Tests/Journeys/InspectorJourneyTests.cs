@@ -102,8 +102,14 @@ public sealed class InspectorJourneyTests(SiteFixture site)
     }
 
     [Fact]
-    public async Task Finding_OfAnInterruptedRun_IsDecidedAndSigned()
+    public async Task Finding_OfAnInterruptedRun_HoldsTheVesselUntilItIsDecided()
     {
+        await using var operatorVisitor = await Visitor.SignInAsync(site, DemoPeople.Operator, 820);
+        await operatorVisitor.GoToAsync("/vessels/NR10-0008/weld/20");
+        await operatorVisitor.SeesAsync("Open findings hold the vessel");
+        var start = operatorVisitor.Page.GetByRole(AriaRole.Button, new() { Name = "Start run" });
+        Assert.True(await start.IsDisabledAsync());
+
         await using var visitor = await Visitor.SignInAsync(site, DemoPeople.Inspector);
         await visitor.GoToAsync("/findings");
         await visitor

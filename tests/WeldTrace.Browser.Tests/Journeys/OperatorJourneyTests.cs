@@ -76,21 +76,6 @@ public sealed class OperatorJourneyTests(SiteFixture site)
     }
 
     [Fact]
-    public async Task Vessel_OnHold_ForbidsTheRunWithAReason()
-    {
-        await using var visitor = await OperatorAsync();
-
-        await visitor.GoToAsync("/vessels/NR10-0008/weld/20");
-
-        await visitor.SeesAsync("Open findings hold the vessel");
-        Assert.True(
-            await visitor
-                .Page.GetByRole(AriaRole.Button, new() { Name = "Start run" })
-                .IsDisabledAsync()
-        );
-    }
-
-    [Fact]
     public async Task Vessel_OfANonexistentSerial_SaysSo()
     {
         await using var visitor = await OperatorAsync();

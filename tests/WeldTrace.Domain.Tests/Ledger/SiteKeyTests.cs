@@ -26,6 +26,20 @@ public sealed class SiteKeyTests : IDisposable
         Assert.True(loaded.Verify("text"u8, made.Sign("text"u8)));
     }
 
+    // The curve's number with one bit turned names no curve, which the platform tells by an exception of its own.
+    [Fact]
+    public void FromPem_CurveThatNobodyKnows_IsRefused()
+    {
+        using var key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
+        var der = key.ExportSubjectPublicKeyInfo();
+        byte[] curve = [0x2A, 0x86, 0x48, 0xCE, 0x3D, 0x03, 0x01, 0x07];
+        der[der.AsSpan().IndexOf(curve) + 5] ^= 0x07;
+
+        Assert.Throws<FormatException>(() =>
+            SitePublicKey.FromPem(PemEncoding.WriteString("PUBLIC KEY", der))
+        );
+    }
+
     [Fact]
     public void LoadOrCreate_ManyStartsAtOnce_AgreeOnOneKey()
     {
