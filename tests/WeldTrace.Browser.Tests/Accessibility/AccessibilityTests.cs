@@ -90,6 +90,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
             .ServiceProvider.GetRequiredService<IDbContextFactory<WeldTraceDbContext>>()
             .CreateDbContextAsync();
         var tool = await db.Tools.FirstAsync(t => t.State == ToolState.InService);
+        var machine = await db.Machines.FirstAsync();
         return
         [
             "/vessels/NR10-0002/sign-off/110",
@@ -99,6 +100,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
             "/vessels/NR10-0006/weld/40",
             "/vessels/NR10-0009/findings/new",
             "/vessels/NR10-0009/prepare/J1",
+            Routes.Machine(machine.Id) + "/test-weld",
             Routes.Tool(tool.Id),
             Routes.Tool(tool.Id) + "/parts",
             .. Planned(await db.Qualifications.FirstAsync()),

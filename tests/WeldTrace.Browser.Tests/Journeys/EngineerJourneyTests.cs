@@ -39,6 +39,7 @@ public sealed class EngineerJourneyTests(SiteFixture site)
         await engineer.SeesAsync("0.300 mm/rev");
         await engineer.PressAsync("Save the draft");
         await engineer.SeesAsync("outside 180 to 220 mm/min");
+        await engineer.FindsAccessibleAsync();
         await engineer.FillAsync("Travel speed, set point", "210");
         await engineer.PressAsync("Save the draft");
         await engineer.SeesAsync("Put on trial");

@@ -6,27 +6,39 @@ namespace WeldTrace.Browser.Tests.Journeys;
 public sealed class LostRaceTests(SiteFixture site)
 {
     [Fact]
-    public async Task Draft_EditedByTwo_TellsTheSecondWhoWasFaster()
+    public async Task Person_EditedByTwo_TellsTheSecondWhoWasFaster()
     {
-        await using var first = await Visitor.SignInAsync(site, DemoPeople.Engineer);
-        await first.GoToAsync("/procedures");
-        await first.FollowAsync("WP-101 rev B");
-        await first.FillAsync("Why", "Race of two editors");
-        await first.PressAsync("Make the next revision");
-        await first.SeesAsync("Save the draft");
-        var address = new Uri(first.Page.Url).AbsolutePath;
-        await using var second = await Visitor.SignInAsync(site, DemoPeople.Engineer);
-        await second.GoToAsync(address);
-        await second.FillAsync("Title", "The second title");
+        await using var first = await OpenAsync(DemoPeople.Administrator);
+        await using var second = await OpenAsync(DemoPeople.QualityManager);
+        await first.FillAsync("Printed name", "Noor Haddad, lead auditor");
+        await second.FillAsync("Printed name", "Noor A. Haddad");
 
-        await first.FillAsync("Title", "The first title");
-        await first.PressAsync("Save the draft");
-        await first.SeesAsync("Put on trial");
-        await second.PressAsync("Save the draft");
+        await first.PressAsync("Save");
+        await first.SeesAsync("Noor Haddad, lead auditor");
+        await second.PressAsync("Save");
 
-        await second.SeesAsync("changed WP-101");
+        await second.SeesAsync("Mirela Popa changed Noor");
         await second.SeesAsync("while you were working");
-        Assert.Equal("The second title", await second.Page.GetByLabel("Title").InputValueAsync());
+        Assert.Equal(
+            "Noor A. Haddad",
+            await second.Page.GetByLabel("Printed name").InputValueAsync()
+        );
         await second.FindsAccessibleAsync();
+
+        // Whoever has read the warning may save again.
+        await second.PressAsync("Save");
+        await second.SeesAsync("Noor A. Haddad");
+        await second.SeesAsync("Roles");
+        await second.Page.WaitForURLAsync("**/people");
+    }
+
+    private async Task<Visitor> OpenAsync(DemoPerson editor)
+    {
+        var visitor = await Visitor.SignInAsync(site, editor);
+        await visitor.GoToAsync("/people");
+        await visitor.FollowAsync("Noor Haddad");
+        await visitor.Page.WaitForURLAsync("**/people/*-*");
+        await visitor.SeesAsync("May sign in");
+        return visitor;
     }
 }
