@@ -1,0 +1,19 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Persistence;
+using WeldTrace.TestSupport.Records;
+
+namespace WeldTrace.RunWriter;
+
+internal static class Writing
+{
+    /// <summary>Saves new records with their ledger entries.</summary>
+    public static async Task AddAsync(
+        IDbContextFactory<WeldTraceDbContext> contexts,
+        IEnumerable<object> records
+    )
+    {
+        await using var db = await contexts.CreateDbContextAsync();
+        db.AddRange(records);
+        Accept.All(await db.SaveAsync(CancellationToken.None));
+    }
+}
