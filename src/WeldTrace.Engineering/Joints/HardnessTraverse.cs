@@ -109,7 +109,7 @@ public sealed record HardnessTraverse : IWorked
             meanDiagonal.Metres,
             nameof(meanDiagonal)
         );
-        return 0.1891 * force.Newtons / Math.Pow(meanDiagonal.Millimetres, 2);
+        return Finite.Require(0.1891 * force.Newtons / Math.Pow(meanDiagonal.Millimetres, 2));
     }
 
     private static Length? WidthBelow(IReadOnlyList<HardnessPoint> points, double level)

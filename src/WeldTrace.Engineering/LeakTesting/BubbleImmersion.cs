@@ -91,7 +91,7 @@ public sealed record BubbleImmersion : IWorked
     public static double SecondsPerBubble(LeakRate rate, Length diameter, Pressure absoluteAtBubble)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(rate.SiValue, nameof(rate));
-        return absoluteAtBubble.Pascals * VolumeOf(diameter) / rate.SiValue;
+        return Finite.Require(absoluteAtBubble.Pascals * VolumeOf(diameter) / rate.SiValue);
     }
 
     private static double VolumeOf(Length diameter) => Math.PI / 6 * Math.Pow(diameter.Metres, 3);

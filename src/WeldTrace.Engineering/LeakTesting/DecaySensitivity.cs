@@ -68,17 +68,6 @@ public sealed record DecaySensitivity : IWorked
             .Positive("hold time", hold.TotalSeconds, "s")
             .Positive("uncertainty of the pressure", pressure, "Pa")
             .NotNegative("uncertainty of the temperature", kelvin, "K");
-        var working = Working
-            .Of(
-                "Sensitivity of a pressure-decay test",
-                "u0 = V/Δt·√(2·u_p² + 2·(p·u_T/T)²); threshold = 1.645·u0; limit = 3.29·u0"
-            )
-            .Input("V", "test volume", volume.Litres, "l")
-            .Input("p", "absolute pressure", absolutePressure.Bar, "bar")
-            .Input("T", "gas temperature", gas.Kelvin, "K")
-            .Input("Δt", "hold time", hold.TotalSeconds, "s")
-            .Input("u_p", "standard uncertainty of a pressure", pressure, "Pa")
-            .Input("u_T", "standard uncertainty of a temperature", kelvin, "K");
         return check.Compute(() =>
             new DecaySensitivity(
                 UncertaintyAtZero(
@@ -90,7 +79,7 @@ public sealed record DecaySensitivity : IWorked
                     kelvin
                 ),
                 hold.TotalSeconds,
-                working
+                Begin(volume, absolutePressure, gas, hold, uncertainty)
             )
         );
     }
@@ -118,4 +107,28 @@ public sealed record DecaySensitivity : IWorked
         / seconds
         * Math.Sqrt(2)
         * Combine(pressureUncertainty, pressure * temperatureUncertainty / kelvin);
+
+    private static WorkingBuilder Begin(
+        Volume volume,
+        Pressure absolutePressure,
+        Temperature gas,
+        TimeSpan hold,
+        DecayUncertainty uncertainty
+    ) =>
+        Working
+            .Of(
+                "Sensitivity of a pressure-decay test",
+                "u0 = V/Δt·√(2·u_p² + 2·(p·u_T/T)²); threshold = 1.645·u0; limit = 3.29·u0"
+            )
+            .Input("V", "test volume", volume.Litres, "l")
+            .Input("p", "absolute pressure", absolutePressure.Bar, "bar")
+            .Input("T", "gas temperature", gas.Kelvin, "K")
+            .Input("Δt", "hold time", hold.TotalSeconds, "s")
+            .Input("u_p", "standard uncertainty of a pressure", uncertainty.Pressure.Pascals, "Pa")
+            .Input(
+                "u_T",
+                "standard uncertainty of a temperature",
+                uncertainty.TemperatureKelvin,
+                "K"
+            );
 }

@@ -11,6 +11,7 @@ public static class LeakRates
     public const double GasConstant = 8.314462618;
 
     private const double StandardCubicCentimetre = 0.101325;
+    private const double LongestSeconds = 9e11;
 
     /// <summary>Amount of gas in mol/s: q/(R·T).</summary>
     /// <param name="rate">Throughput at <paramref name="gas"/>.</param>
@@ -20,7 +21,7 @@ public static class LeakRates
         LeakRate rate,
         Temperature gas,
         double gasConstantJoulesPerMoleKelvin = GasConstant
-    ) => rate.SiValue / (gasConstantJoulesPerMoleKelvin * Above(gas));
+    ) => Finite.Require(rate.SiValue / (gasConstantJoulesPerMoleKelvin * Above(gas)));
 
     /// <summary>Mass of gas in kg/s.</summary>
     /// <param name="rate">Throughput at <paramref name="temperature"/>.</param>
@@ -29,7 +30,7 @@ public static class LeakRates
     public static double KilogramsPerSecond(LeakRate rate, Temperature temperature, TestGas gas)
     {
         ArgumentNullException.ThrowIfNull(gas);
-        return MolesPerSecond(rate, temperature) * gas.GramsPerMole / 1000;
+        return Finite.Require(MolesPerSecond(rate, temperature) * gas.GramsPerMole / 1000);
     }
 
     /// <summary>Standard cubic centimetres per second, 101 325 Pa at the stated standard temperature (0, 15, 20 and 25 °C are all in use).</summary>
@@ -37,7 +38,7 @@ public static class LeakRates
         LeakRate rate,
         Temperature gas,
         Temperature standard
-    ) => rate.SiValue * Above(standard) / Above(gas) / StandardCubicCentimetre;
+    ) => Finite.Require(rate.SiValue * Above(standard) / Above(gas) / StandardCubicCentimetre);
 
     /// <summary>Throughput at a gas temperature from standard cubic centimetres per second at a standard temperature.</summary>
     public static LeakRate FromStandardCubicCentimetresPerSecond(
@@ -48,7 +49,7 @@ public static class LeakRates
 
     /// <summary>Volume of gas in m³/s at an absolute pressure above zero: q/p.</summary>
     public static double CubicMetresPerSecond(LeakRate rate, Pressure absolute) =>
-        rate.SiValue / absolute.Pascals;
+        Finite.Require(rate.SiValue / absolute.Pascals);
 
     /// <summary>Time in which a volume loses a small part of its pressure at an unchanged rate: part·p·V/q.</summary>
     /// <param name="part">Part of the pressure, for instance 0.01.</param>
@@ -60,8 +61,8 @@ public static class LeakRates
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(rate.SiValue, nameof(rate));
         var seconds = part * absolute.Pascals * volume.CubicMetres / rate.SiValue;
-        return seconds < TimeSpan.MaxValue.TotalSeconds
-            ? TimeSpan.FromSeconds(seconds)
+        return Finite.Require(seconds) is var time && time < LongestSeconds
+            ? TimeSpan.FromSeconds(Math.Max(time, -LongestSeconds))
             : TimeSpan.MaxValue;
     }
 

@@ -28,6 +28,7 @@ public sealed record Sourced<T>(T Value, Evidence Evidence, string Source)
 /// <param name="MinimumUltimate">Minimum ultimate strength of the named rule.</param>
 /// <param name="MinimumYield">Minimum yield strength of the named rule.</param>
 /// <param name="TypicalYield">Typical yield strength; for plausibility only.</param>
+/// <param name="Thermal">Conductivity, density and heat capacity.</param>
 public sealed record Alloy(
     string Designation,
     Sourced<Temperature>? Solidus = null,
@@ -35,5 +36,6 @@ public sealed record Alloy(
     Sourced<Pressure>? TypicalUltimate = null,
     Sourced<Pressure>? MinimumUltimate = null,
     Sourced<Pressure>? MinimumYield = null,
-    Sourced<Pressure>? TypicalYield = null
+    Sourced<Pressure>? TypicalYield = null,
+    AlloyThermal? Thermal = null
 );

@@ -14,6 +14,8 @@ public static class AlloyLibrary
     private const string General = "general knowledge";
     private const string Rule3Al = "49 CFR 178.46 table 2";
     private const string Sheet2219 = "typical property sheet for 2219-T87";
+    private const string Range2219 =
+        "property tables, 116 to 170 by temper; the value for T87 taken";
     private const string Sheet7075 = "metal supplier's page, approximately";
 
     /// <summary>All alloys known here, by designation; tempered entries carry strengths.</summary>
@@ -28,6 +30,11 @@ public static class AlloyLibrary
         {
             TypicalUltimate = Strength(476, Sheet2219),
             TypicalYield = Strength(393, Sheet2219),
+            Thermal = new(
+                new(120, "W/(m·K)", Read, Range2219),
+                new(2840, "kg/m³", Read, Sheet2219),
+                new(864, "J/(kg·K)", Read, Sheet2219)
+            ),
         },
         Melting("2618", 549, Read, Maker, 638, Read, Maker),
         Melting("5083", 574, Read, Maker, 638, Read, Maker),
@@ -36,6 +43,11 @@ public static class AlloyLibrary
         {
             MinimumUltimate = new(Pressure.FromPoundsPerSquareInch(38000), Read, Rule3Al),
             MinimumYield = new(Pressure.FromPoundsPerSquareInch(35000), Read, Rule3Al),
+            Thermal = new(
+                new(167, "W/(m·K)", Read, Supplier),
+                new(2700, "kg/m³", Read, Maker),
+                new(896, "J/(kg·K)", FromMemory, General)
+            ),
         },
         Melting("6063", 615, Read, Maker, 655, Read, Maker),
         Melting("6082", 575, FromMemory, General, 650, FromMemory, General),

@@ -102,8 +102,9 @@ public sealed record MovingSource : IWorked
     {
         ArgumentNullException.ThrowIfNull(material);
         var heatCapacity = material.KilogramsPerCubicMetre * material.JoulesPerKilogramKelvin;
-        return energy.JoulesPerMetre
-            / (heatCapacity * thickness.Metres * aside.Metres * PeakConstant);
+        return Finite.Require(
+            energy.JoulesPerMetre / (heatCapacity * thickness.Metres * aside.Metres * PeakConstant)
+        );
     }
 
     /// <summary>The number √(2πe), often printed as 4.13.</summary>

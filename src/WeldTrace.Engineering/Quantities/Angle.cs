@@ -23,7 +23,7 @@ public readonly record struct Angle : IQuantity<Angle>, IComparable<Angle>
     public static Angle Zero => default;
 
     /// <inheritdoc/>
-    public static Angle FromSi(double value) => new(Finite.Require(value));
+    public static Angle FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from rad.</summary>
     /// <param name="value">Finite value.</param>

@@ -23,7 +23,7 @@ public readonly record struct Energy : IQuantity<Energy>, IComparable<Energy>
     public static Energy Zero => default;
 
     /// <inheritdoc/>
-    public static Energy FromSi(double value) => new(Finite.Require(value));
+    public static Energy FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from J.</summary>
     /// <param name="value">Finite value.</param>

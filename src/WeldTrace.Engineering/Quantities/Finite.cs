@@ -4,6 +4,14 @@ namespace WeldTrace.Engineering.Quantities;
 
 internal static class Finite
 {
+    /// <summary>Leaves room for every unit in which a quantity is shown, the finest of which is 10⁹ times smaller.</summary>
+    private const double Largest = 1e290;
+
+    public static double RequireSensible(
+        double value,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    ) => Math.Abs(value) <= Largest ? value : throw new NotFiniteException(name, value);
+
     public static double Require(
         double value,
         [CallerArgumentExpression(nameof(value))] string? name = null

@@ -26,7 +26,7 @@ public readonly record struct Force : IQuantity<Force>, IComparable<Force>
     public static Force Zero => default;
 
     /// <inheritdoc/>
-    public static Force FromSi(double value) => new(Finite.Require(value));
+    public static Force FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from N.</summary>
     /// <param name="value">Finite value.</param>

@@ -23,7 +23,7 @@ public readonly record struct LeakRate : IQuantity<LeakRate>, IComparable<LeakRa
     public static LeakRate Zero => default;
 
     /// <inheritdoc/>
-    public static LeakRate FromSi(double value) => new(Finite.Require(value));
+    public static LeakRate FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from Pa.m3/s.</summary>
     /// <param name="value">Finite value.</param>

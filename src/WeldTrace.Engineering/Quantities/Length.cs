@@ -29,7 +29,7 @@ public readonly record struct Length : IQuantity<Length>, IComparable<Length>
     public static Length Zero => default;
 
     /// <inheritdoc/>
-    public static Length FromSi(double value) => new(Finite.Require(value));
+    public static Length FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from m.</summary>
     /// <param name="value">Finite value.</param>

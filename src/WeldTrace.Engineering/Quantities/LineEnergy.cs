@@ -23,7 +23,7 @@ public readonly record struct LineEnergy : IQuantity<LineEnergy>, IComparable<Li
     public static LineEnergy Zero => default;
 
     /// <inheritdoc/>
-    public static LineEnergy FromSi(double value) => new(Finite.Require(value));
+    public static LineEnergy FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from J/m.</summary>
     /// <param name="value">Finite value.</param>

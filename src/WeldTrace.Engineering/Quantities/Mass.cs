@@ -23,7 +23,7 @@ public readonly record struct Mass : IQuantity<Mass>, IComparable<Mass>
     public static Mass Zero => default;
 
     /// <inheritdoc/>
-    public static Mass FromSi(double value) => new(Finite.Require(value));
+    public static Mass FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from kg.</summary>
     /// <param name="value">Finite value.</param>

@@ -23,7 +23,7 @@ public readonly record struct Power : IQuantity<Power>, IComparable<Power>
     public static Power Zero => default;
 
     /// <inheritdoc/>
-    public static Power FromSi(double value) => new(Finite.Require(value));
+    public static Power FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from W.</summary>
     /// <param name="value">Finite value.</param>

@@ -32,7 +32,7 @@ public readonly record struct Pressure : IQuantity<Pressure>, IComparable<Pressu
     public static Pressure Zero => default;
 
     /// <inheritdoc/>
-    public static Pressure FromSi(double value) => new(Finite.Require(value));
+    public static Pressure FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from Pa.</summary>
     /// <param name="value">Finite value.</param>

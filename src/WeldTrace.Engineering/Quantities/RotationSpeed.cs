@@ -26,7 +26,7 @@ public readonly record struct RotationSpeed : IQuantity<RotationSpeed>, ICompara
     public static RotationSpeed Zero => default;
 
     /// <inheritdoc/>
-    public static RotationSpeed FromSi(double value) => new(Finite.Require(value));
+    public static RotationSpeed FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from 1/s.</summary>
     /// <param name="value">Finite value.</param>

@@ -29,7 +29,7 @@ public readonly record struct Speed : IQuantity<Speed>, IComparable<Speed>
     public static Speed Zero => default;
 
     /// <inheritdoc/>
-    public static Speed FromSi(double value) => new(Finite.Require(value));
+    public static Speed FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from m/s.</summary>
     /// <param name="value">Finite value.</param>

@@ -28,7 +28,7 @@ public readonly record struct Temperature : IQuantity<Temperature>, IComparable<
     /// <param name="value">Finite value, zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is NaN, infinite or below absolute zero.</exception>
     public static Temperature FromSi(double value) =>
-        Finite.Require(value) >= 0
+        Finite.RequireSensible(value) >= 0
             ? new(value)
             : throw new ArgumentOutOfRangeException(nameof(value), value, "Below absolute zero.");
 

@@ -23,7 +23,7 @@ public readonly record struct Torque : IQuantity<Torque>, IComparable<Torque>
     public static Torque Zero => default;
 
     /// <inheritdoc/>
-    public static Torque FromSi(double value) => new(Finite.Require(value));
+    public static Torque FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from N.m.</summary>
     /// <param name="value">Finite value.</param>

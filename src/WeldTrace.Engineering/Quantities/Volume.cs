@@ -29,7 +29,7 @@ public readonly record struct Volume : IQuantity<Volume>, IComparable<Volume>
     public static Volume Zero => default;
 
     /// <inheritdoc/>
-    public static Volume FromSi(double value) => new(Finite.Require(value));
+    public static Volume FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from m3.</summary>
     /// <param name="value">Finite value.</param>

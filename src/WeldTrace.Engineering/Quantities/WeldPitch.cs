@@ -26,7 +26,7 @@ public readonly record struct WeldPitch : IQuantity<WeldPitch>, IComparable<Weld
     public static WeldPitch Zero => default;
 
     /// <inheritdoc/>
-    public static WeldPitch FromSi(double value) => new(Finite.Require(value));
+    public static WeldPitch FromSi(double value) => new(Finite.RequireSensible(value));
 
     /// <summary>Makes the quantity from m.</summary>
     /// <param name="value">Finite value.</param>

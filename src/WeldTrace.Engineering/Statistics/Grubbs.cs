@@ -1,5 +1,3 @@
-using MathNet.Numerics.Distributions;
-
 namespace WeldTrace.Engineering.Statistics;
 
 /// <summary>
@@ -8,6 +6,9 @@ namespace WeldTrace.Engineering.Statistics;
 /// </summary>
 public sealed record Grubbs : IWorked
 {
+    private const double SmallestLevel = 1e-9;
+    private const double LargestLevel = 0.5;
+
     private Grubbs(Sample sample, double alpha)
     {
         var index = Enumerable
@@ -61,7 +62,7 @@ public sealed record Grubbs : IWorked
     {
         ArgumentNullException.ThrowIfNull(sample);
         var check = new InputCheck()
-            .Between("level", alpha, 1e-6, 0.5)
+            .Between("level", alpha, SmallestLevel, LargestLevel)
             .Positive("standard deviation", sample.StandardDeviation)
             .Require(
                 sample.Count >= 3,
@@ -75,13 +76,16 @@ public sealed record Grubbs : IWorked
 
     /// <summary>Critical value.</summary>
     /// <param name="count">Sample size, 3 or more.</param>
-    /// <param name="alpha">Level, between 0 and 1.</param>
+    /// <param name="alpha">Level, 1e-9 to 0.5.</param>
     /// <param name="isTwoSided">Whether both tails are looked at.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There are fewer than 3 values, or the level is outside 1e-9 to 0.5.</exception>
     public static double CriticalValue(int count, double alpha, bool isTwoSided)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 3);
+        ArgumentOutOfRangeException.ThrowIfLessThan(alpha, SmallestLevel);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(alpha, LargestLevel);
         var tail = alpha / (isTwoSided ? 2 * count : count);
-        var t = StudentT.InvCDF(0, 1, count - 2, 1 - tail);
+        var t = StudentQuantile.Above(Math.Min(tail, 0.499999), count - 2);
         return (count - 1) / Math.Sqrt(count) * Math.Sqrt(t * t / (count - 2 + (t * t)));
     }
 }

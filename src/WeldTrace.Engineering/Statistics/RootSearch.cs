@@ -16,7 +16,7 @@ internal static class RootSearch
     {
         var (atLow, atHigh) = (function(low), function(high));
         solution = new(double.NaN, 0, double.NaN);
-        if (double.IsNaN(atLow) || double.IsNaN(atHigh) || Math.Sign(atLow) * Math.Sign(atHigh) > 0)
+        if (double.IsNaN(atLow) || double.IsNaN(atHigh) || Sign(atLow) * Sign(atHigh) > 0)
         {
             return false;
         }
@@ -40,7 +40,7 @@ internal static class RootSearch
                 break;
             }
 
-            if (Math.Sign(atMiddle) == Math.Sign(atHigh))
+            if (Sign(atMiddle) == Sign(atHigh))
             {
                 (high, atHigh) = (middle, atMiddle);
                 atLow = kept == 1 ? atLow / 2 : atLow;
@@ -67,11 +67,11 @@ internal static class RootSearch
     )
     {
         var (here, factor) = (start, 1.1);
-        var sign = Math.Sign(function(start));
+        var sign = Sign(function(start));
         for (var step = 0; step < 60; step++)
         {
             var next = upwards ? here * factor : here / factor;
-            if (Math.Sign(function(next)) != sign)
+            if (Sign(function(next)) != sign)
             {
                 return TryFind(function, Math.Min(here, next), Math.Max(here, next), out solution);
             }
@@ -83,4 +83,7 @@ internal static class RootSearch
         solution = new(double.NaN, 60, double.NaN);
         return false;
     }
+
+    /// <summary>Sign of a number; 0 for one that is none, which ends the search.</summary>
+    private static int Sign(double value) => double.IsNaN(value) ? 0 : Math.Sign(value);
 }

@@ -3,6 +3,8 @@ namespace WeldTrace.Engineering.Statistics;
 /// <summary>Mean and standard deviation of a sample, by two passes with correction (holds NIST StRD to 11 digits and more).</summary>
 public sealed record Sample
 {
+    private const double Largest = 1e100;
+
     private Sample(IReadOnlyList<double> values)
     {
         Values = values;
@@ -28,14 +30,14 @@ public sealed record Sample
     public double StandardDeviation { get; }
 
     /// <summary>Takes a sample of at least two values.</summary>
-    /// <exception cref="ArgumentException">There are fewer than two values, or one is not finite.</exception>
+    /// <exception cref="ArgumentException">There are fewer than two values, or one is not of a sensible size.</exception>
     public static Sample Of(IReadOnlyList<double> values)
     {
         ArgumentNullException.ThrowIfNull(values);
-        return values.Count >= 2 && values.All(double.IsFinite)
+        return values.Count >= 2 && values.All(value => Math.Abs(value) < Largest)
             ? new(values)
             : throw new ArgumentException(
-                "A sample needs two finite values or more.",
+                "A sample needs two values or more, each of a sensible size.",
                 nameof(values)
             );
     }

@@ -1,6 +1,7 @@
 using MathNet.Numerics;
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.Integration;
+using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Engineering.Statistics;
 
@@ -61,29 +62,42 @@ public static class ToleranceFactor
         TryOneSided(count, content, confidence).Value.Value;
 
     /// <summary>Natrella's approximation of the one-sided factor.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The sample is smaller than 2, a share lies outside 0 to 1, or the approximation does not hold for so small a sample.
+    /// </exception>
     public static double OneSidedApproximate(int count, double content, double confidence)
     {
+        Require(count, content, confidence);
         var (zp, zg) = (NormalQuantile.Of(content), NormalQuantile.Of(confidence));
         var a = 1 - (zg * zg / (2.0 * (count - 1)));
         var b = (zp * zp) - (zg * zg / count);
-        return (zp + Math.Sqrt((zp * zp) - (a * b))) / a;
+        return Finite.Require((zp + Math.Sqrt((zp * zp) - (a * b))) / a);
     }
 
     /// <summary>Howe's two-sided factor.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The sample is smaller than 2, or a share lies outside 0 to 1.</exception>
     public static double TwoSidedHowe(int count, double content, double confidence)
     {
+        Require(count, content, confidence);
         var z = NormalQuantile.TwoSided(content);
         var chiSquare = ChiSquare.Quantile(count - 1, 1 - confidence);
-        return z * Math.Sqrt((count - 1) * (1 + (1.0 / count)) / chiSquare);
+        return Finite.Require(z * Math.Sqrt((count - 1) * (1 + (1.0 / count)) / chiSquare));
     }
 
     /// <summary>Upper one-sided limit, mean + k·s, in the unit of mean and standard deviation.</summary>
     public static double UpperLimit(double mean, double standardDeviation, double factor) =>
-        mean + (factor * standardDeviation);
+        Finite.Require(mean + (factor * standardDeviation));
 
     /// <summary>Lower one-sided limit, mean − k·s, in the unit of mean and standard deviation.</summary>
     public static double LowerLimit(double mean, double standardDeviation, double factor) =>
-        mean - (factor * standardDeviation);
+        Finite.Require(mean - (factor * standardDeviation));
+
+    private static void Require(int count, double content, double confidence)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 2);
+        NormalQuantile.RequireProbability(content, nameof(content));
+        NormalQuantile.RequireProbability(confidence, nameof(confidence));
+    }
 
     /// <summary>Confidence that a factor gives.</summary>
     private static double Confidence(double k, int count, double content)

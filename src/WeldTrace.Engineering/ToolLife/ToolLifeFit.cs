@@ -52,8 +52,8 @@ public sealed record ToolLifeFit : IWorked
     /// <summary>Akaike's criterion, 2·2 − 2·ln L.</summary>
     public double Aic => 4 - (2 * LogLikelihood);
 
-    /// <summary>Akaike's criterion corrected for small samples; needs more than three tools.</summary>
-    public double AicCorrected => Aic + (12.0 / (Count - 3));
+    /// <summary>Akaike's criterion corrected for small samples; null for three tools or fewer.</summary>
+    public double? AicCorrected => Count > 3 ? Aic + (12.0 / (Count - 3)) : null;
 
     /// <summary>Bayesian criterion, 2·ln n − 2·ln L.</summary>
     public double Bic => (2 * Math.Log(Count)) - (2 * LogLikelihood);

@@ -88,6 +88,18 @@ public sealed class ToolSurvival
         return Length.FromMetres((_fit.Scale * Math.Pow(hazard, 1 / _fit.Shape)) - used.Metres);
     }
 
+    /// <summary>
+    /// Mean further length of a tool that has done <paramref name="used"/>: ∫ R(s) ds from t on, over R(t), which is
+    /// <c>η/β·e^H·Γ(1/β; H)</c> with the upper incomplete gamma function, H = (t/η)^β.
+    /// </summary>
+    /// <param name="used">What it has done, zero or more.</param>
+    public Length MeanResidualLife(Length used)
+    {
+        var hazard = Hazard(used.Metres);
+        var scaled = IncompleteGamma.ScaledUpper(1 / _fit.Shape, hazard);
+        return Length.FromMetres(_fit.Scale / _fit.Shape * scaled);
+    }
+
     private static double TwoSided(double confidence) =>
         NormalQuantile.TwoSided(NormalQuantile.RequireProbability(confidence, nameof(confidence)));
 

@@ -91,7 +91,7 @@ public sealed record WearTrend : IWorked
             .Step("", "wear of a new tool on the line", WearAtStart.Micrometres, "µm")
             .Step("", "standard error of the slope, µm per metre", StandardErrorMicrometresPerMetre)
             .Result("", "slope, µm per metre", MicrometresPerMetre)
-            .Result("", "length at the limit", ReachesLimitAt?.Metres ?? double.NaN, "m")
+            .OptionalResult("length", "length at the limit", ReachesLimitAt?.Metres, "m")
             .From("Common practice, no source; pins can break long before.")
             .Validity(
                 Validity.When(

@@ -96,6 +96,7 @@ public sealed record CylinderBurst : IWorked
             .Input("Di", "inside diameter", insideDiameter.Millimetres, "mm")
             .Input("t", "wall", thickness.Millimetres, "mm")
             .Step("", "steps of the search", Exact.Iterations)
+            .Step("", "strain left between the last two places", Exact.Residual)
             .Result("", "mean diameter", MeanDiameter.Megapascals, "MPa")
             .Result("", "Barlow", Barlow.Megapascals, "MPa")
             .Result("", "Faupel", Faupel.Megapascals, "MPa")

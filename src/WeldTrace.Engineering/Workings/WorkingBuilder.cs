@@ -1,3 +1,5 @@
+using WeldTrace.Engineering.Quantities;
+
 namespace WeldTrace.Engineering;
 
 /// <summary>Collects the parts of a <see cref="Working"/> in the order in which they are shown.</summary>
@@ -16,7 +18,7 @@ public sealed class WorkingBuilder
     /// <summary>Adds a given value; the unit is that of the number.</summary>
     public WorkingBuilder Input(string symbol, string name, double value, string unit = "")
     {
-        _inputs.Add(new(symbol, name, value, unit));
+        _inputs.Add(Value(symbol, name, value, unit));
         return this;
     }
 
@@ -31,16 +33,24 @@ public sealed class WorkingBuilder
     /// <summary>Adds a value found on the way.</summary>
     public WorkingBuilder Step(string symbol, string name, double value, string unit = "")
     {
-        _intermediates.Add(new(symbol, name, value, unit));
+        _intermediates.Add(Value(symbol, name, value, unit));
         return this;
     }
 
     /// <summary>Adds a wanted value.</summary>
     public WorkingBuilder Result(string symbol, string name, double value, string unit = "")
     {
-        _results.Add(new(symbol, name, value, unit));
+        _results.Add(Value(symbol, name, value, unit));
         return this;
     }
+
+    /// <summary>Adds a wanted value when there is one.</summary>
+    public WorkingBuilder OptionalResult(
+        string symbol,
+        string name,
+        double? value,
+        string unit = ""
+    ) => value is { } found ? Result(symbol, name, found, unit) : this;
 
     /// <summary>States the source.</summary>
     public WorkingBuilder From(string source)
@@ -59,4 +69,8 @@ public sealed class WorkingBuilder
     /// <summary>The finished working.</summary>
     public Working Build() =>
         new(_title, _formula, [.. _inputs], [.. _intermediates], [.. _results], _source, _validity);
+
+    /// <summary>A number that is none would be shown as a figure; it is refused instead.</summary>
+    private static WorkingValue Value(string symbol, string name, double value, string unit) =>
+        new(symbol, name, Finite.Require(value, name), unit);
 }

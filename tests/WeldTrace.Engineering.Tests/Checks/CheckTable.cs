@@ -8,11 +8,19 @@ internal sealed class CheckTable(string file)
     public IReadOnlyList<CheckRow> Rows { get; } = CheckRow.All(file);
 
     /// <summary>Row numbers with labels of every row, as theory data.</summary>
-    public TheoryData<int, string> Data => Label(Rows);
+    public TheoryData<int, string> Data
+    {
+        get
+        {
+            var data = new TheoryData<int, string>();
+            foreach (var row in Rows)
+            {
+                data.Add(row.Row, row.ToString());
+            }
 
-    /// <summary>The same for rows of which a check is written.</summary>
-    public TheoryData<int, string> Covered =>
-        Label(Rows.Where(row => _checks.Exists(check => check.Fits(row))));
+            return data;
+        }
+    }
 
     public CheckTable Number(string group, string quantity, Func<CheckRow, double> compute) =>
         Add(group, quantity, row => row.Matches(compute(row)));
@@ -38,17 +46,6 @@ internal sealed class CheckTable(string file)
         var fitting = _checks.FirstOrDefault(check => check.Fits(row));
         Assert.True(fitting.Check is not null, $"No check is written for {row}.");
         fitting.Check(row);
-    }
-
-    private static TheoryData<int, string> Label(IEnumerable<CheckRow> rows)
-    {
-        var data = new TheoryData<int, string>();
-        foreach (var row in rows)
-        {
-            data.Add(row.Row, row.ToString());
-        }
-
-        return data;
     }
 
     private CheckTable Add(string group, string quantity, Action<CheckRow> check)

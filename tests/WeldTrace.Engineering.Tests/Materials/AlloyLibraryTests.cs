@@ -47,6 +47,17 @@ public sealed class AlloyLibraryTests
             }
         );
 
+    /// <summary>Diffusivity of a_process.csv, A6.5.</summary>
+    [Fact]
+    public void Thermal_6061T6_HasTheDiffusivityOfTheChecks()
+    {
+        var thermal = AlloyLibrary.Find("6061-T6")!.Thermal!;
+        Assert.Equal(6.903108466e-5, thermal.Material.SquareMetresPerSecond, 1e-13);
+        Assert.Equal(Evidence.FromMemory, thermal.HeatCapacity.Evidence);
+        Assert.Equal(120, AlloyLibrary.Find("2219-T87")!.Thermal!.Conductivity.Value);
+        Assert.Null(AlloyLibrary.Find("2195")!.Thermal);
+    }
+
     [Fact]
     public void All_Designations_AreDifferent() =>
         Assert.Equal(

@@ -40,7 +40,7 @@ public sealed class ToolLifeChecksTests
             .Number("C2", "eta (scale), published", row => Fit(row).Scale.Metres)
             .Number("C2", "beta (shape), published", row => Fit(row).Shape)
             .Number("C2", "AIC = 2k-2lnL with k=2, published", row => Fit(row).Aic)
-            .Number("C2", "AICc, published", row => Fit(row).AicCorrected)
+            .Number("C2", "AICc, published", row => Fit(row).AicCorrected!.Value)
             .Number("C2", "BIC, published", row => Fit(row).Bic)
             .Number(
                 "C6",

@@ -24,9 +24,8 @@ public sealed class HostileInputTests
         1e7,
         1e12,
         1e29,
-        1e300,
-        double.MaxValue,
-        -1e300,
+        1e290,
+        -1e290,
         double.Epsilon,
     ];
 
