@@ -1,0 +1,48 @@
+using System.Text.RegularExpressions;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+using WeldTrace.TestSupport.Database;
+using WeldTrace.Web.Demo;
+
+namespace WeldTrace.Benchmarks.Pages;
+
+/// <summary>The whole application with its invented workshop, on a private PostgreSQL, and the auditor signed in.</summary>
+internal sealed partial class DemoSite : WebApplicationFactory<Program>
+{
+    private readonly TestFolder _folder = new();
+
+    public static DemoSite Start() => new();
+
+    public async Task<HttpClient> SignInAsync()
+    {
+        var client = CreateClient();
+        var page = await client.GetStringAsync(new Uri("/sign-in", UriKind.Relative));
+        using var form = new FormUrlEncodedContent([
+            new("_handler", "sign-in"),
+            new("__RequestVerificationToken", Token().Match(page).Groups[1].Value),
+            new("In.Name", DemoPeople.Auditor.SignInName),
+            new("In.Password", DemoPeople.Password),
+        ]);
+        using var answer = await client.PostAsync(new Uri("/sign-in", UriKind.Relative), form);
+        answer.EnsureSuccessStatusCode();
+        return client;
+    }
+
+    public override async ValueTask DisposeAsync()
+    {
+        await base.DisposeAsync();
+        _folder.Dispose();
+    }
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        builder.UseContentRoot(AppContext.BaseDirectory);
+        builder.UseSetting("Database:Folder", _folder.Path);
+        builder.UseSetting("Demo", "true");
+        builder.UseSetting("Logging:LogLevel:Default", "Warning");
+        builder.UseEnvironment("Testing");
+    }
+
+    [GeneratedRegex("name=\"__RequestVerificationToken\"[^>]* value=\"([^\"]+)\"")]
+    private static partial Regex Token();
+}

@@ -1,0 +1,33 @@
+using BenchmarkDotNet.Columns;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Diagnosers;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Loggers;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using BenchmarkDotNet.Validators;
+
+namespace WeldTrace.Benchmarks;
+
+// Not "Program": that is the application, which the benchmarks start.
+internal static class Runner
+{
+    private static int Main(string[] args)
+    {
+        // In process: the generated project of the usual toolchain cannot be restored from the locked package list.
+        var config = ManualConfig
+            .CreateEmpty()
+            .AddJob(
+                Job.Default.WithMaxIterationCount(30)
+                    .WithToolchain(new InProcessEmitToolchain(logOutput: true))
+            )
+            .AddDiagnoser(MemoryDiagnoser.Default)
+            .AddColumnProvider(DefaultColumnProviders.Instance)
+            .AddValidator(JitOptimizationsValidator.FailOnError)
+            .AddLogger(ConsoleLogger.Default);
+        var summaries = BenchmarkSwitcher.FromAssembly(typeof(Runner).Assembly).Run(args, config);
+        return summaries.Any(s => s.HasCriticalValidationErrors || s.Reports.Any(r => !r.Success))
+            ? 1
+            : 0;
+    }
+}
