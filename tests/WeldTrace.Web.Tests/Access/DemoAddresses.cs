@@ -1,0 +1,136 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Findings;
+using WeldTrace.Persistence;
+using WeldTrace.Web.Features.Labels;
+using Record = WeldTrace.Domain.Records.Record;
+
+namespace WeldTrace.Web.Tests.Access;
+
+/// <summary>An address in the demonstration for each pattern of an endpoint that names a record.</summary>
+internal static class DemoAddresses
+{
+    public static Task<IReadOnlyDictionary<string, string>> ReadAsync(DemoSite site) =>
+        site.ReadAsync(ReadAsync);
+
+    private static async Task<IReadOnlyDictionary<string, string>> ReadAsync(WeldTraceDbContext db)
+    {
+        Dictionary<string, string> addresses = [];
+        AddVessels(addresses);
+        AddRun(addresses, (await db.WeldRuns.FirstAsync()).Id);
+        await AddProceduresAsync(addresses, db);
+        await AddEquipmentAsync(addresses, db);
+        var person = await db.People.FirstAsync(p => p.SignInName == "auditor");
+        addresses["/people/{Id}"] = Routes.Person(person.Id);
+        addresses["/people/certificates/{Id}"] = Routes.Certificate(await IdAsync(db.Certificates));
+        addresses["/designs/{Id}"] = Routes.Design(await IdAsync(db.VesselDesigns));
+        addresses["/designs/{Id}/edit"] = Routes.EditDesign(await IdAsync(db.VesselDesigns));
+        addresses["/tests/leak/{Id}"] = Routes.LeakTest(await IdAsync(db.LeakTests));
+        addresses["/tests/pressure/{Id}"] = Routes.PressureTest(await IdAsync(db.PressureTests));
+        addresses["/tests/sections/{Id}"] = Routes.Section(await IdAsync(db.Sections));
+        addresses["/findings/{Id}"] = Routes.Finding(
+            await IdAsync(db.Findings.Where(f => f.State == FindingState.Open))
+        );
+        addresses["/ledger/{Number}"] = Routes.LedgerEntry(1);
+        addresses["/attachments/{sha256}"] = Routes.Attachment(
+            (await db.Attachments.FirstAsync(a => a.MediaType.StartsWith("image/"))).Sha256
+        );
+        return addresses;
+    }
+
+    private static void AddVessels(Dictionary<string, string> addresses)
+    {
+        const string Whole = "NR10-0001";
+        addresses["/vessels/{Serial}"] = Routes.Vessel(Whole);
+        addresses["/vessels/{serial}/traveler.pdf"] = Routes.Traveler(Whole);
+        addresses["/vessels/{serial}/history.zip"] = Routes.Bundle(Whole);
+        addresses["/vessels/{Serial}/ship"] = Routes.ShipVessel(Whole);
+        addresses["/vessels/{Serial}/steps/{Sequence}"] = Routes.Step(Whole, 10);
+        addresses["/vessels/{Serial}/findings/new"] = Routes.ReportFinding("NR10-0009");
+        addresses["/vessels/{Serial}/prepare/{JointCode}"] = Routes.PrepareJoint("NR10-0009", "J1");
+        addresses["/vessels/{Serial}/sign-off/{Sequence}"] = Routes.SignOffStep("NR10-0002", 110);
+        addresses["/vessels/{Serial}/pressure/{Sequence}"] = Routes.PressureStep("NR10-0003", 90);
+        addresses["/vessels/{Serial}/leak/{Sequence}"] = Routes.LeakStep("NR10-0004", 80);
+        addresses["/vessels/{Serial}/section/{Sequence}"] = Routes.SectionStep("NR10-0005", 70);
+        addresses["/vessels/{Serial}/weld/{Sequence}"] = Routes.WeldStep("NR10-0006", 40);
+    }
+
+    private static void AddRun(Dictionary<string, string> addresses, Guid run)
+    {
+        addresses["/runs/{Id}"] = Routes.Run(run);
+        addresses["/runs/{Id}/end"] = Routes.EndRun(run);
+        addresses["/runs/{Id}/interrupt"] = Routes.InterruptRun(run);
+        addresses["/runs/{Id}/log"] = Routes.BringLog(run);
+        addresses["/runs/{id}/log/file"] = Routes.LogUpload(run);
+        addresses["/runs/{Id}/log/{Upload}"] = Routes.ReadLog(run, Guid.Empty);
+        addresses["/runs/{Id}/sign"] = Routes.SignRun(run);
+        addresses["/runs/{id}/log.csv"] = Routes.RunLogCsv(run);
+        addresses["/runs/{id}/samples"] = Routes.RunLogSamples(run);
+    }
+
+    private static async Task AddProceduresAsync(
+        Dictionary<string, string> addresses,
+        WeldTraceDbContext db
+    )
+    {
+        var revision = await IdAsync(db.ProcedureRevisions);
+        addresses["/procedures/{Id}"] = Routes.Procedure(revision);
+        addresses["/procedures/{Id}/edit"] = Routes.EditProcedure(revision);
+        addresses["/procedures/{id}/sheet.pdf"] = Routes.ProcedureSheet(revision);
+        addresses["/procedures/{Id}/qualify"] = Routes.PlanQualification(revision);
+        addresses["/procedures/{Id}/against/{Other}"] = Routes.CompareProcedures(
+            revision,
+            (await db.ProcedureRevisions.FirstAsync(r => r.Id != revision)).Id
+        );
+        var limits = await IdAsync(db.LimitTables);
+        addresses["/procedures/limits/{Id}"] = Routes.LimitTable(limits);
+        addresses["/procedures/limits/{Id}/revise"] = Routes.ReviseLimits(limits);
+        var record = await db.Qualifications.FirstAsync();
+        addresses["/procedures/qualifications/{Id}"] = Routes.Qualification(record.Id);
+        addresses["/procedures/qualifications/{id}/record.pdf"] = Routes.QualificationSheet(
+            record.Id
+        );
+        addresses["/procedures/qualifications/{Id}/pieces/{PieceMark}"] = Routes.BeginPiece(
+            record.Id,
+            record.Plan.Pieces[0].Mark
+        );
+        addresses["/procedures/qualifications/{Id}/results/{Planned}"] = Routes.EnterResult(
+            record.Id,
+            record.Plan.Tests[0].Id
+        );
+        var piece = await IdAsync(db.TestPieces);
+        addresses["/procedures/qualifications/pieces/{Id}"] = Routes.TestPiece(piece);
+        addresses["/procedures/qualifications/pieces/{id}/log.csv"] = Routes.TestPieceLog(piece);
+        addresses["/procedures/qualifications/results/{Id}"] = Routes.Result(
+            await IdAsync(db.SpecimenTests)
+        );
+    }
+
+    private static async Task AddEquipmentAsync(
+        Dictionary<string, string> addresses,
+        WeldTraceDbContext db
+    )
+    {
+        var tool = await IdAsync(db.Tools);
+        addresses["/tools/{Id}"] = Routes.Tool(tool);
+        addresses["/tools/{id}/card.pdf"] = Routes.ToolCard(tool);
+        addresses["/tools/{Id}/inspect"] = Routes.InspectTool(tool);
+        addresses["/tools/{Id}/parts"] = Routes.ToolParts(tool);
+        addresses["/tools/designs/{Id}"] = Routes.ToolDesign(await IdAsync(db.ToolDesigns));
+        var machine = await IdAsync(db.Machines);
+        addresses["/equipment/machines/{Id}"] = Routes.Machine(machine);
+        addresses["/equipment/machines/{Id}/report"] = Routes.ReportMachine(machine);
+        addresses["/equipment/machines/{Id}/test-weld"] = Routes.MachineTestWeld(machine);
+        addresses["/equipment/machines/{Id}/maintenance"] = Routes.MachineMaintenance(machine);
+        addresses["/equipment/machines/{Id}/capability"] = Routes.MachineCapability(machine);
+        addresses["/equipment/instruments/{Id}"] = Routes.Instrument(await IdAsync(db.Instruments));
+        addresses["/equipment/components/{Id}"] = Routes.Component(await IdAsync(db.Components));
+        addresses["/equipment/material/{Id}"] = Routes.MaterialLot(await IdAsync(db.MaterialLots));
+        addresses["/equipment/heat-treatments/{Id}"] = Routes.HeatTreatment(
+            await IdAsync(db.HeatTreatments)
+        );
+        addresses[Routes.LabelSheet] = $"{Routes.LabelSheet}?kind={LabelKind.Tools}&id={tool}";
+    }
+
+    private static async Task<Guid> IdAsync<T>(IQueryable<T> records)
+        where T : Record => (await records.FirstAsync()).Id;
+}

@@ -1,0 +1,85 @@
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using WeldTrace.Domain.Material;
+using WeldTrace.Persistence;
+using WeldTrace.TestSupport.Database;
+using WeldTrace.TestSupport.Records;
+using WeldTrace.Web.Demo;
+
+namespace WeldTrace.Web.Tests.Access;
+
+[CollectionDefinition]
+public sealed class DemoSiteGroup : ICollectionFixture<DemoSite>;
+
+/// <summary>The whole application with its invented workshop, on a database server of its own and a free port of this machine.</summary>
+public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
+{
+    private readonly TestFolder _folder = new();
+    private readonly Dictionary<string, SiteVisit> _visits = [];
+
+    public Uri Address => ClientOptions.BaseAddress;
+
+    public async ValueTask InitializeAsync()
+    {
+        UseKestrel(0);
+        StartServer();
+        // The demonstration has every kind of record but this one.
+        await ReadAsync(async db =>
+        {
+            var part = await db.Components.FirstAsync();
+            db.Add(SampleHeat.Entered("180", [new TreatedPart(part.Id, part.Serial, false)]));
+            return await db.SaveAsync(CancellationToken.None);
+        });
+    }
+
+    /// <summary>The visit of a signed-in person, the same for all tests; of nobody, when none is named.</summary>
+    internal async Task<SiteVisit> VisitAsync(DemoPerson? person)
+    {
+        var name = person?.SignInName ?? "";
+        if (!_visits.TryGetValue(name, out var visit))
+        {
+            _visits[name] = visit = new SiteVisit(Address);
+            if (person is not null)
+            {
+                await visit.SignInAsync(name, DemoPeople.Password);
+            }
+        }
+
+        return visit;
+    }
+
+    public async Task<T> ReadAsync<T>(Func<WeldTraceDbContext, Task<T>> read)
+    {
+        ArgumentNullException.ThrowIfNull(read);
+        await using var db = await Services
+            .GetRequiredService<IDbContextFactory<WeldTraceDbContext>>()
+            .CreateDbContextAsync();
+        return await read(db);
+    }
+
+    /// <summary>How many entries the ledger has: one more for each act that changed a record.</summary>
+    public Task<long> LedgerSizeAsync() => ReadAsync(db => db.LedgerEntries.LongCountAsync());
+
+    public override async ValueTask DisposeAsync()
+    {
+        foreach (var visit in _visits.Values)
+        {
+            visit.Dispose();
+        }
+
+        await base.DisposeAsync();
+        _folder.Dispose();
+        GC.SuppressFinalize(this);
+    }
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        builder.UseSetting("Database:Folder", _folder.Path);
+        builder.UseSetting("Demo", "true");
+        builder.UseSetting("Logging:LogLevel:Default", "Warning");
+        builder.UseEnvironment("Testing");
+        builder.UseStaticWebAssets();
+    }
+}

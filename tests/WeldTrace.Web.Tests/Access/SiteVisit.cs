@@ -1,0 +1,89 @@
+using System.Net;
+using System.Text.RegularExpressions;
+using AngleSharp.Html.Dom;
+using AngleSharp.Html.Parser;
+
+namespace WeldTrace.Web.Tests.Access;
+
+/// <summary>Somebody with cookies of their own, who follows no redirect and so sees every answer.</summary>
+internal sealed class SiteVisit : IDisposable
+{
+    public const string TokenField = "__RequestVerificationToken";
+
+    private readonly HttpClient _http;
+    private string? _token;
+
+    public SiteVisit(Uri site)
+    {
+        _http = new HttpClient(
+            new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = Cookies }
+        )
+        {
+            BaseAddress = site,
+        };
+    }
+
+    public CookieContainer Cookies { get; } = new();
+
+    public async Task SignInAsync(string name, string password)
+    {
+        var answer = await PostAsync(
+            Routes.SignIn,
+            "sign-in",
+            [new("In.Name", name), new("In.Password", password)]
+        );
+        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
+        // The token of a form belongs to whoever was signed in when it was given out.
+        _token = null;
+    }
+
+    public Task<HttpResponseMessage> GetAsync(string path) =>
+        _http.GetAsync(new Uri(path, UriKind.Relative), TestContext.Current.CancellationToken);
+
+    public Task<HttpResponseMessage> SendAsync(HttpRequestMessage request) =>
+        _http.SendAsync(request, TestContext.Current.CancellationToken);
+
+    /// <summary>Posts a form with an anti-forgery token that belongs to this person.</summary>
+    public async Task<HttpResponseMessage> PostAsync(
+        string path,
+        string? form,
+        IEnumerable<KeyValuePair<string, string>> fields
+    )
+    {
+        _token ??= await TokenAsync();
+        return await PostBareAsync(path, form, fields.Append(new(TokenField, _token)));
+    }
+
+    /// <summary>Posts a form as it is, without a token.</summary>
+    public async Task<HttpResponseMessage> PostBareAsync(
+        string path,
+        string? form,
+        IEnumerable<KeyValuePair<string, string>> fields
+    )
+    {
+        IEnumerable<KeyValuePair<string, string>> handler = form is null
+            ? []
+            : [new("_handler", form)];
+        using var content = new FormUrlEncodedContent(handler.Concat(fields));
+        return await _http.PostAsync(
+            new Uri(path, UriKind.Relative),
+            content,
+            TestContext.Current.CancellationToken
+        );
+    }
+
+    // Every page has a form: the one to sign in with, or the one in its head to sign out with.
+    private async Task<string> TokenAsync()
+    {
+        var page = await PageAsync(await GetAsync(Routes.SignIn));
+        return page.QuerySelector($"input[name={TokenField}]")?.GetAttribute("value")
+            ?? throw new InvalidOperationException("The page has no anti-forgery token.");
+    }
+
+    public static async Task<IHtmlDocument> PageAsync(HttpResponseMessage answer) =>
+        await new HtmlParser().ParseDocumentAsync(
+            await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)
+        );
+
+    public void Dispose() => _http.Dispose();
+}
