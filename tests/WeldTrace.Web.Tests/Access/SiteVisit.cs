@@ -64,7 +64,35 @@ internal sealed class SiteVisit : IDisposable
         IEnumerable<KeyValuePair<string, string>> handler = form is null
             ? []
             : [new("_handler", form)];
-        using var content = new FormUrlEncodedContent(handler.Concat(fields));
+        using var content = new MultipartFormDataContent();
+        foreach (var (name, value) in handler.Concat(fields))
+        {
+            if (SentForm.BytesOf(value) is { } file)
+            {
+                content.Add(new ByteArrayContent(file), name, "handed-in");
+            }
+            else
+            {
+                content.Add(new StringContent(value), name);
+            }
+        }
+
+        return await _http.PostAsync(
+            new Uri(path, UriKind.Relative),
+            content,
+            TestContext.Current.CancellationToken
+        );
+    }
+
+    /// <summary>Brings a file to an address that reads it as it arrives: its token comes before it.</summary>
+    public async Task<HttpResponseMessage> BringAsync(string path, byte[] file)
+    {
+        _token ??= await TokenAsync();
+        using var content = new MultipartFormDataContent
+        {
+            { new StringContent(_token), TokenField },
+            { new ByteArrayContent(file), "file", "log.csv" },
+        };
         return await _http.PostAsync(
             new Uri(path, UriKind.Relative),
             content,

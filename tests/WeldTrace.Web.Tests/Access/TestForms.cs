@@ -1,0 +1,120 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Findings;
+using WeldTrace.Persistence;
+
+namespace WeldTrace.Web.Tests.Access;
+
+/// <summary>Tests with invented readings that pass, findings, acceptance and shipping.</summary>
+internal static class TestForms
+{
+    private const string Inspector = "inspector";
+
+    // The smallest PNG there is: one point.
+    private static readonly byte[] Photograph = Convert.FromBase64String(
+        "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=="
+    );
+
+    public static IReadOnlyList<FormRow> Rows { get; } =
+    [
+        new(
+            "RecordLeakTest leak-test",
+            Inspector,
+            Routes.LeakStep("NR10-0004", 80),
+            ("In.Readings[0].Seconds", "0"),
+            ("In.Readings[0].GaugePressure", "10.0500"),
+            ("In.Readings[0].GasTemperature", "20.10"),
+            ("In.Readings[1].Seconds", "1800"),
+            ("In.Readings[1].GaugePressure", "10.0494"),
+            ("In.Readings[1].GasTemperature", "20.10"),
+            ("In.Readings[2].Seconds", "3600"),
+            ("In.Readings[2].GaugePressure", "10.0488"),
+            ("In.Readings[2].GasTemperature", "20.10"),
+            ("In.AtmosphericPressure", "1012"),
+            ("In.GaugeUncertainty", "0.2"),
+            ("In.TemperatureUncertainty", "0.02"),
+            ("In.VolumeUncertaintyPercent", "0.5"),
+            ("In.Instruments", "G-12, TH-3")
+        ),
+        FormRow.Of("TestSigning sign-test", Inspector, AtLeakTestAsync),
+        new(
+            "RecordSection section",
+            Inspector,
+            Routes.SectionStep("NR10-0005", 70),
+            ("In.Angle", "120"),
+            ("In.Etchant", "Keller's reagent, 20 s"),
+            ("In.Magnification", "scale bar 5 mm"),
+            ("In.Imperfection", "Hook"),
+            ("In.Size", "0.18"),
+            ("In.SizeUncertainty", "0.04"),
+            ("In.Limit", "0.40"),
+            ("In.LimitSource", "Design specification DS-10, section 6"),
+            ("In.Photograph", SentForm.File(Photograph))
+        ),
+        new(
+            "BeginPressureTest pressure-begin",
+            Inspector,
+            Routes.PressureStep("NR10-0003", 90),
+            ("In.Gauge", "G-31"),
+            ("In.Thermometer", "TH-3"),
+            ("In.GaugeUncertainty", "0.05"),
+            ("In.TemperatureUncertainty", "0.1"),
+            ("In.AtmosphericPressure", "1012"),
+            ("In.DimensionName", "outer diameter at mid-length"),
+            ("In.DimensionBefore", "170.02"),
+            ("In.DimensionUncertainty", "0.005"),
+            ("In.CautionsRead", "true")
+        ),
+        new(
+            "RecordStage pressure-stage",
+            Inspector,
+            Routes.PressureStep("NR10-0003", 90),
+            ("In.StartPressure", "40.30"),
+            ("In.StartTemperature", "18.4"),
+            ("In.EndPressure", "40.10"),
+            ("In.EndTemperature", "18.4"),
+            ("In.HeldSeconds", "620")
+        ),
+        FormRow.Of(
+            "TestSigning withdraw-test",
+            "inspector quality",
+            async db =>
+                Routes.PressureTest(
+                    (await db.PressureTests.SingleAsync(t => t.SignedAt == null)).Id
+                ),
+            ("Back.Reason", "Gauge was knocked")
+        ),
+        new("SignOff sign-off", Inspector, Routes.SignOffStep("NR10-0002", 110)),
+        new("ShipVessel ship-vessel", "quality inspector", Routes.ShipVessel("NR10-0002")),
+        new(
+            "ReportFinding report-finding",
+            FormTable.Working,
+            Routes.ReportFinding("NR10-0009"),
+            ("In.Description", "Scratch beside the joint")
+        ),
+        FormRow.Of(
+            "FindingSigning decide-finding",
+            "inspector quality",
+            db => AtFindingAsync(db, "NR10-0009"),
+            ("In.Decision", "UseAsIs"),
+            ("In.Reason", "Within the drawing")
+        ),
+        FormRow.Of(
+            "FindingSigning close-finding",
+            "quality inspector",
+            db => AtFindingAsync(db, "NR10-0009"),
+            ("Close.Note", "Measured again")
+        ),
+    ];
+
+    private static async Task<string> AtLeakTestAsync(WeldTraceDbContext db) =>
+        Routes.LeakTest((await db.LeakTests.SingleAsync(t => t.SignedAt == null)).Id);
+
+    private static async Task<string> AtFindingAsync(WeldTraceDbContext db, string serial) =>
+        Routes.Finding(
+            (
+                await db.Findings.SingleAsync(f =>
+                    f.VesselSerial == serial && f.State != FindingState.Closed
+                )
+            ).Id
+        );
+}
