@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WeldTrace.Persistence;
 
 namespace WeldTrace.Web.Tests.Access;
 
