@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Procedures;
@@ -16,6 +17,7 @@ internal sealed class PlannedShop
     private readonly VesselDesign _design;
     private readonly MaterialLot _lot;
     private readonly ProcedureRevision _procedure;
+    private readonly IReadOnlyList<Certificate> _certificates;
 
     public PlannedShop(string name)
     {
@@ -24,10 +26,17 @@ internal sealed class PlannedShop
         _design = SampleDesigns.Released("NR-" + name, "WP-" + name);
         _lot = SampleMaterial.Lot("ML-" + name);
         _procedure = SampleProcedures.Released(_toolDesign, "WP-" + name);
+        _certificates =
+        [
+            .. SamplePeople.Welders.Select(w =>
+                SampleCertificates.Welder(w, $"OP-{name}-{w.PrintedName}")
+            ),
+        ];
     }
 
     /// <summary>The records that every vessel rests on.</summary>
-    public IReadOnlyList<object> Ground => [_toolDesign, _design, _lot, _procedure];
+    public IReadOnlyList<object> Ground =>
+        [_toolDesign, _design, _lot, _procedure, .. _certificates];
 
     /// <summary>A machine of one person's own.</summary>
     public Machine Machine(string person) => SampleMachines.Entered($"Gantry {_name}{person}");

@@ -4,12 +4,12 @@ namespace WeldTrace.Domain.Certification;
 
 /// <summary>What an operator is about to do, as far as the certificate must cover it.</summary>
 /// <param name="JointType">Joint type, for instance <c>lap</c>.</param>
-/// <param name="ControlMode">Control mode of the machine.</param>
+/// <param name="ControlMode">Control mode of the machine; null while none is chosen.</param>
 /// <param name="ToolType">Type of tool.</param>
 /// <param name="IsPedCategoryTwoOrHigher">Whether the vessel falls into PED category II, III or IV.</param>
 public sealed record OperatorTask(
     string JointType,
-    string ControlMode,
+    string? ControlMode,
     ToolType ToolType,
     bool IsPedCategoryTwoOrHigher
 );
@@ -106,7 +106,8 @@ public static class CertificateRules
                 ? $"{number} covers {string.Join(", ", scope.JointTypes)} joints, not {task.JointType}."
             : certificate.Revocations.Any(r => Has(r.JointTypes, task.JointType))
                 ? $"{number} was revoked for {task.JointType} joints: {certificate.Revocations.First(r => Has(r.JointTypes, task.JointType)).Reason}"
-            : !scope.ControlMode.Equals(task.ControlMode, StringComparison.OrdinalIgnoreCase)
+            : task.ControlMode is { } mode
+            && !scope.ControlMode.Equals(mode, StringComparison.OrdinalIgnoreCase)
                 ? $"{number} is for machines under {scope.ControlMode} control, not {task.ControlMode}."
             : scope.ToolType != task.ToolType
                 ? $"{number} is for {CertificateWords.Of(scope.ToolType)} tools, not {CertificateWords.Of(task.ToolType)}."

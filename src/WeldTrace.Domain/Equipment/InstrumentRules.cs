@@ -17,7 +17,7 @@ public static class InstrumentRules
         var mark = instrument.Mark;
         return instrument switch
         {
-            { WithdrawnBecause: { } reason } => $"{mark} is out of use: {reason}",
+            { WithdrawnBecause: { } reason } => $"{mark} is out of use: {reason.TrimEnd('.')}.",
             { Text.IsIndicationOnly: true } =>
                 $"{mark} is for indication only and can't supply acceptance values; take another.",
             { Latest: null } =>

@@ -24,6 +24,9 @@ public sealed record RuleVerdict(
     string Source
 )
 {
+    /// <summary>Records that it was judged by; null in verdicts written before they were kept.</summary>
+    public IReadOnlyList<RecordName>? Behind { get; init; }
+
     /// <summary>The refusal that follows when the rule forbids.</summary>
     public Refusal ToRefusal() => new(RuleId, $"{Title}: {Reason}", null, Source);
 }

@@ -46,6 +46,10 @@ public sealed class Site : Record
     /// <summary>The time zone of <see cref="TimeZoneId"/>.</summary>
     public TimeZoneInfo TimeZone => TimeZoneInfo.FindSystemTimeZoneById(TimeZoneId);
 
+    /// <summary>The day that an instant falls on at the site.</summary>
+    public DateOnly DayOf(DateTimeOffset instant) =>
+        DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(instant, TimeZone).DateTime);
+
     /// <summary>Sets up the site, once.</summary>
     /// <param name="name">1 to 80 characters.</param>
     /// <param name="timeZoneId">IANA identifier known to this machine.</param>

@@ -16,7 +16,11 @@ public sealed record PassPlan(
     Angle Overlap,
     RotationSense Travel,
     Angle Start
-);
+)
+{
+    /// <summary>Path of the pass, overlap included.</summary>
+    public Length Path => TrackRadius * ((2 * Math.PI) + Overlap.Radians);
+}
 
 /// <summary>A welded joint of the vessel with its passes.</summary>
 /// <param name="Code">Short code on the drawing, for instance <c>J1</c>.</param>

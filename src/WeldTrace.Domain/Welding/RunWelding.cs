@@ -1,4 +1,3 @@
-using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
@@ -14,23 +13,16 @@ public sealed partial class WeldRun
 {
     /// <summary>Starts a run when every rule holds.</summary>
     /// <param name="id">Identity made when the form was shown, so that sending it twice starts one run.</param>
-    /// <param name="facts">What the rules look at.</param>
-    /// <param name="machine">Machine.</param>
+    /// <param name="facts">What the rules look at; its welder starts the run, at its instant.</param>
     /// <param name="confirmedTravel">Travel sense that the operator confirmed.</param>
-    /// <param name="actor">Operator.</param>
-    /// <param name="at">UTC instant.</param>
     public static Outcome<WeldRun> Start(
         Guid id,
         WeldGateFacts facts,
-        Machine machine,
-        RotationSense confirmedTravel,
-        Actor actor,
-        DateTimeOffset at
+        RotationSense confirmedTravel
     )
     {
         ArgumentNullException.ThrowIfNull(facts);
-        ArgumentNullException.ThrowIfNull(machine);
-        ArgumentNullException.ThrowIfNull(actor);
+        var (actor, at) = (facts.Welder, facts.Now);
         var gate = WeldGate.Judge(facts);
         var checks = new Checks()
             .Role(actor, Role.Operator)
@@ -51,7 +43,7 @@ public sealed partial class WeldRun
             return checks.Refusals;
         }
 
-        var run = Make(id, facts, machine, gate, actor, at);
+        var run = Make(id, facts, gate);
         run.Note(actor, at, "weld run started");
         var begun = facts.Vessel.BeginStep(facts.Step.Sequence, actor, at);
         if (!begun.IsAccepted)
@@ -138,14 +130,7 @@ public sealed partial class WeldRun
         return OpenInterruption(vessel, actor, at);
     }
 
-    private static WeldRun Make(
-        Guid id,
-        WeldGateFacts facts,
-        Machine machine,
-        IReadOnlyList<RuleVerdict> gate,
-        Actor actor,
-        DateTimeOffset at
-    ) =>
+    private static WeldRun Make(Guid id, WeldGateFacts facts, IReadOnlyList<RuleVerdict> gate) =>
         new(id)
         {
             VesselId = facts.Vessel.Id,
@@ -158,14 +143,14 @@ public sealed partial class WeldRun
             TrackRadius = facts.Pass.TrackRadius,
             ProcedureRevisionId = facts.Revision!.Id,
             ProcedureLabel = facts.Revision.Label,
-            MachineId = machine.Id,
-            MachineName = machine.Name,
+            MachineId = facts.Machine!.Id,
+            MachineName = facts.Machine.Name,
             ToolId = facts.Tool!.Id,
             ToolMark = facts.Tool.Mark,
-            OperatorId = actor.PersonId,
-            OperatorName = actor.PrintedName,
+            OperatorId = facts.Welder.PersonId,
+            OperatorName = facts.Welder.PrintedName,
             Gate = gate,
-            StartedAt = at,
+            StartedAt = facts.Now,
         };
 
     private Checks CheckRunning(Actor actor) =>

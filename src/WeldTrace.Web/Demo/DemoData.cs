@@ -36,7 +36,7 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
 
     public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
-    /// <summary>One vessel finished, the others at different stations.</summary>
+    /// <summary>One vessel finished, the others at different stations; the last of a material that its design does not accept.</summary>
     private static async Task AddVesselsAsync(
         WeldTraceDbContext db,
         DemoWorkshop shop,
@@ -46,9 +46,12 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
     )
     {
         List<DemoVessel> vessels = [];
-        for (var number = 1; number <= 9; number++)
+        for (var number = 1; number <= 10; number++)
         {
-            vessels.Add(await DemoVessel.PlanAsync(db, shop, cast, clock, number, cancellation));
+            var tube = number == 10 ? shop.Material.Cheap : shop.Material.Tube;
+            vessels.Add(
+                await DemoVessel.PlanAsync(db, shop, cast, clock, number, tube, cancellation)
+            );
         }
 
         await vessels[0].GoToAsync(30, cancellation);
@@ -63,6 +66,28 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
 
         await vessels[7].GoToAsync(20, cancellation);
         await vessels[7].WeldBadlyAsync(isInterrupted: true, cancellation);
+        await vessels[9].GoToAsync(20, cancellation);
+        await GetReadyAsync(db, shop, [vessels[5], vessels[6]], cast, clock, cancellation);
+    }
+
+    /// <summary>This morning: tools cleaned, and the joints that are welded next cleaned and fitted up.</summary>
+    private static async Task GetReadyAsync(
+        WeldTraceDbContext db,
+        DemoWorkshop shop,
+        IReadOnlyList<DemoVessel> next,
+        DemoCast cast,
+        DemoClock clock,
+        CancellationToken cancellation
+    )
+    {
+        clock.GoTo(hoursBeforeNow: 1);
+        shop.Tools.CleanAll(cast, clock);
+        foreach (var vessel in next)
+        {
+            await vessel.PrepareNextAsync(cancellation);
+        }
+
+        await db.SaveForDemoAsync(cancellation);
     }
 
     private static DemoCast AddPeople(WeldTraceDbContext db, NewAccount accounts, DemoClock clock)

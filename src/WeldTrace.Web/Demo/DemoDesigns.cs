@@ -25,14 +25,14 @@ internal static class DemoDesigns
             "Wear trial WT-7, five tools"
         );
 
-    public static ProcedureContent Content(ToolDesign tool, Machine machine, decimal upperForce) =>
+    public static ProcedureContent Content(DemoProcedureParts parts, decimal upperForce) =>
         new(
             "6061",
             "T6",
             Length.FromMillimetres(6),
             "lap",
-            tool.Id,
-            tool.Label,
+            parts.Tools.Design.Id,
+            parts.Tools.Design.Label,
             RotationSense.Clockwise,
             [
                 new(WeldParameter.SpindleSpeed, 800, 770, 830, "rev/min", true),
@@ -46,10 +46,10 @@ internal static class DemoDesigns
             ""
         )
         {
-            Details = Details(machine),
+            Details = Details(parts.Machine, parts.Instruments),
         };
 
-    private static ProcedureDetails Details(Machine machine) =>
+    private static ProcedureDetails Details(Machine machine, DemoInstruments instruments) =>
         new()
         {
             OuterDiameter = Length.FromMillimetres(170),
@@ -62,6 +62,7 @@ internal static class DemoDesigns
             ControlMode = machine.ControlMode,
             ToolType = ToolType.FixedProbe,
             PostWeld = PostWeldCondition.NaturalAgeing,
+            Instruments = [new NamedRecord(instruments.LoadCell.Id, instruments.LoadCell.Mark)],
             Particulars = Particulars,
         };
 

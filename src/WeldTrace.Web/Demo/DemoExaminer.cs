@@ -6,7 +6,7 @@ using WeldTrace.Persistence;
 
 namespace WeldTrace.Web.Demo;
 
-/// <summary>The inspector's certificates, and the instruments of the test room.</summary>
+/// <summary>The inspector's certificates, and the instruments at hand.</summary>
 internal sealed record DemoExaminer(
     IReadOnlyList<Certificate> Certificates,
     IReadOnlyList<Instrument> Instruments
@@ -25,6 +25,7 @@ internal sealed record DemoExaminer(
 
     public static async Task<DemoExaminer> SetUpAsync(
         WeldTraceDbContext db,
+        IReadOnlyList<Instrument> instruments,
         DemoCast cast,
         DemoClock clock,
         CancellationToken cancellation
@@ -34,28 +35,7 @@ internal sealed record DemoExaminer(
         var at = clock.AfterMinutes(20);
         var examiner = new DemoExaminer(
             [.. Held.Select(h => Certificate(inspector, h.Method, h.Number, cast, at))],
-            [
-                Calibrated(
-                    "MS-04",
-                    InstrumentKind.Length,
-                    "Measuring microscope",
-                    "mm",
-                    "50",
-                    "0.01",
-                    cast,
-                    at
-                ),
-                Calibrated(
-                    "LD-02",
-                    InstrumentKind.Leak,
-                    "Helium detector with calibrated leak",
-                    "Pa·m³/s",
-                    "0.001",
-                    "0.0000001",
-                    cast,
-                    at
-                ),
-            ]
+            instruments
         );
         foreach (var certificate in examiner.Certificates)
         {
@@ -70,7 +50,6 @@ internal sealed record DemoExaminer(
             );
         }
 
-        db.AddRange(examiner.Instruments);
         await db.SaveForDemoAsync(cancellation);
         return examiner;
     }
@@ -103,49 +82,5 @@ internal sealed record DemoExaminer(
                 at
             )
             .Must();
-    }
-
-    private static Instrument Calibrated(
-        string mark,
-        InstrumentKind kind,
-        string description,
-        string unit,
-        string upper,
-        string step,
-        DemoCast cast,
-        DateTimeOffset at
-    )
-    {
-        var today = DateOnly.FromDateTime(at.UtcDateTime);
-        var instrument = Instrument
-            .Enter(
-                new InstrumentText(
-                    mark,
-                    kind,
-                    description,
-                    new Measured("0", unit),
-                    new Measured(upper, unit),
-                    new Measured(step, unit),
-                    new Measured(step, unit),
-                    12,
-                    false
-                ),
-                cast.Inspector,
-                at
-            )
-            .Must();
-        instrument
-            .Calibrate(
-                today.AddMonths(-2),
-                "Fjord calibration room",
-                $"{mark}-2",
-                null,
-                new Measured("0", unit),
-                today,
-                cast.QualityManager,
-                at
-            )
-            .Must();
-        return instrument;
     }
 }

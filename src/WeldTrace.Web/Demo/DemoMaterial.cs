@@ -12,24 +12,33 @@ namespace WeldTrace.Web.Demo;
 /// <summary>The invented material: two lots with their certificates, the components cut from them, and how joints are prepared.</summary>
 internal sealed class DemoMaterial
 {
-    private DemoMaterial(MaterialLot tube, MaterialLot plate, IReadOnlyList<Attachment> papers) =>
-        (Tube, Plate, Papers) = (tube, plate, papers);
+    private DemoMaterial(
+        MaterialLot tube,
+        MaterialLot plate,
+        MaterialLot cheap,
+        IReadOnlyList<Attachment> papers
+    ) => (Tube, Plate, Cheap, Papers) = (tube, plate, cheap, papers);
 
     public MaterialLot Tube { get; }
 
     public MaterialLot Plate { get; }
 
+    /// <summary>A tube whose report of non-specific tests the design does not accept.</summary>
+    public MaterialLot Cheap { get; }
+
     public IReadOnlyList<Attachment> Papers { get; }
 
+    /// <summary>The lots that vessels and test pieces are made of.</summary>
     public IReadOnlyList<MaterialLot> Lots => [Tube, Plate];
 
     public static DemoMaterial Make(LimitTable minima, DemoCast cast, DemoClock clock)
     {
-        var (tubePaper, platePaper) = (
+        var (tubePaper, platePaper, cheapPaper) = (
             DemoPaper.Of(
                 "Inspection certificate 3.1, IC-40117: 6061-T6 tube 170 x 5, cast C-88213."
             ),
-            DemoPaper.Of("Inspection certificate 3.1, IC-40652: 6061-T6 plate 20, cast C-90405.")
+            DemoPaper.Of("Inspection certificate 3.1, IC-40652: 6061-T6 plate 20, cast C-90405."),
+            DemoPaper.Of("Test report 2.2, TR-2207: 6061-T6 tube 170 x 5, cast C-91150.")
         );
         return new DemoMaterial(
             Lot(
@@ -48,14 +57,30 @@ internal sealed class DemoMaterial
                 cast,
                 clock
             ),
-            [tubePaper, platePaper]
+            Lot(
+                new("L-2613", "C-91150", "extruded tube 170 x 5", "TR-2207", "5.04")
+                {
+                    Type = InspectionDocumentType.Type22,
+                },
+                new("309", "280", "15"),
+                cheapPaper,
+                minima,
+                cast,
+                clock
+            ),
+            [tubePaper, platePaper, cheapPaper]
         );
     }
 
     /// <summary>The shell and the two ends of a vessel, cut from the lots.</summary>
-    public IReadOnlyList<CutComponent> Cut(int number, DemoCast cast, DemoClock clock) =>
+    public IReadOnlyList<CutComponent> Cut(
+        int number,
+        MaterialLot tube,
+        DemoCast cast,
+        DemoClock clock
+    ) =>
         [
-            Component(FormattableString.Invariant($"S-{number:0000}"), "shell", Tube, cast, clock),
+            Component(FormattableString.Invariant($"S-{number:0000}"), "shell", tube, cast, clock),
             Component(FormattableString.Invariant($"E-{number:0000}L"), "end", Plate, cast, clock),
             Component(FormattableString.Invariant($"E-{number:0000}U"), "end", Plate, cast, clock),
         ];
@@ -158,7 +183,7 @@ internal sealed class DemoMaterial
             )
             .Must();
         lot.FileDocument(
-                InspectionDocumentType.Type31,
+                text.Type,
                 "ASTM B241, ASTM B209",
                 paper.Sha256,
                 cast.Inspector,
@@ -186,7 +211,10 @@ internal sealed class DemoMaterial
         string Form,
         string Certificate,
         string Thickness
-    );
+    )
+    {
+        public InspectionDocumentType Type { get; init; } = InspectionDocumentType.Type31;
+    }
 
     private sealed record DemoResults(string Ultimate, string Proof, string Elongation);
 }

@@ -89,6 +89,18 @@ internal sealed class DemoTools
         }
     }
 
+    /// <summary>Cleans every tool that has welded since it was last clean.</summary>
+    public void CleanAll(DemoCast cast, DemoClock clock)
+    {
+        foreach (var tool in All.Where(t => t.State == ToolState.InService))
+        {
+            if (!tool.IsCleanedSinceLastUse)
+            {
+                Inspect(tool, ToolInspectionKind.Cleaned, cast, clock.AfterMinutes(3));
+            }
+        }
+    }
+
     private Tool Fresh(string mark, DemoCast cast, DemoClock clock)
     {
         var tool = Tool.Enter(mark, Design, cast.Engineer, clock.AfterMinutes(2)).Must();

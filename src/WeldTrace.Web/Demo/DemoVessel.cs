@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
@@ -28,11 +29,12 @@ internal sealed class DemoVessel(
         DemoCast cast,
         DemoClock clock,
         int number,
+        MaterialLot tube,
         CancellationToken cancellation
     )
     {
         var serial = FormattableString.Invariant($"NR10-{number:0000}");
-        var cut = shop.Material.Cut(number, cast, clock);
+        var cut = shop.Material.Cut(number, tube, cast, clock);
         string[] places = ["shell", "lower end", "upper end"];
         var at = clock.AfterMinutes(4);
         var vessel = Vessel
@@ -56,6 +58,10 @@ internal sealed class DemoVessel(
         return new DemoVessel(db, shop, cast, clock, vessel);
     }
 
+    /// <summary>Makes the joint of the next step ready to be welded.</summary>
+    public Task PrepareNextAsync(CancellationToken cancellation) =>
+        _welding.PrepareAsync(vessel, vessel.NextStep!.JointCode!, cancellation);
+
     /// <summary>Does every step before a sequence number.</summary>
     public async Task GoToAsync(int sequence, CancellationToken cancellation)
     {
@@ -71,8 +77,6 @@ internal sealed class DemoVessel(
         var (run, findings) = await _welding.WeldAsync(
             vessel,
             vessel.NextStep!,
-            _findings,
-            _runs,
             isInterrupted ? DemoFault.Interruption : DemoFault.Excursion,
             cancellation
         );
@@ -139,8 +143,6 @@ internal sealed class DemoVessel(
                 var (run, findings) = await _welding.WeldAsync(
                     vessel,
                     step,
-                    _findings,
-                    _runs,
                     DemoFault.None,
                     cancellation
                 );

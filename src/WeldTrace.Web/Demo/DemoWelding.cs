@@ -7,6 +7,7 @@ using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.Persistence.ProcessLogStore;
 using WeldTrace.ProcessLogs;
 using WeldTrace.Web.LogJudging;
@@ -34,49 +35,29 @@ internal sealed class DemoWelding(
     public async Task<(WeldRun Run, IReadOnlyList<Finding> Findings)> WeldAsync(
         Vessel vessel,
         RouteStep step,
-        IReadOnlyList<Finding> findings,
-        IReadOnlyList<WeldRun> runs,
         DemoFault fault,
         CancellationToken cancellation
     )
     {
-        var facts = new WeldGateFacts(
-            vessel,
-            step,
-            shop.Design,
-            findings,
-            runs,
-            shop.Procedure,
-            shop.Tool
-        );
+        var joint = shop.Design.Content.Joint(step.JointCode)!;
         shop.Tools.MakeReady(
             shop.Tools.InUse,
-            new ToolTask(facts.PlannedPath, vessel.Serial, facts.Joint.Code),
+            new ToolTask(joint.Pass(step.PassNumber ?? 0)!.Path, vessel.Serial, joint.Code),
             cast,
             clock
         );
-        _prepared = await DemoMaterial.MakeReadyAsync(
-            db,
-            vessel,
-            facts.Joint.Code,
-            shop.Procedure.Content,
-            _prepared,
-            shop.Tools,
-            cast,
-            clock,
-            cancellation
-        );
+        await PrepareAsync(vessel, joint.Code, cancellation);
+        await db.SaveForDemoAsync(cancellation);
         var at = clock.AfterMinutes(25);
-        var run = WeldRun
-            .Start(
-                Guid.CreateVersion7(at),
-                facts,
-                shop.Machine,
-                facts.Pass.Travel,
-                cast.Operator,
-                at
+        var facts = (
+            await db.FindWeldGateFactsAsync(
+                vessel.Serial,
+                step.Sequence,
+                new WeldChoice(shop.Tool, shop.Machine, cast.Operator, at),
+                cancellation
             )
-            .Must();
+        )!;
+        var run = WeldRun.Start(Guid.CreateVersion7(at), facts, facts.Pass.Travel).Must();
         db.Add(run);
         await db.SaveForDemoAsync(cancellation);
         List<Finding> opened = [.. Weld(run, vessel, fault)];
@@ -89,6 +70,24 @@ internal sealed class DemoWelding(
         await db.SaveForDemoAsync(cancellation);
         return (run, opened);
     }
+
+    /// <summary>Cleans a joint and fits it up, unless that is done and still counts.</summary>
+    public async Task PrepareAsync(
+        Vessel vessel,
+        string jointCode,
+        CancellationToken cancellation
+    ) =>
+        _prepared = await DemoMaterial.MakeReadyAsync(
+            db,
+            vessel,
+            jointCode,
+            shop.Procedure.Content,
+            _prepared,
+            shop.Tools,
+            cast,
+            clock,
+            cancellation
+        );
 
     private IReadOnlyList<Finding> Weld(WeldRun run, Vessel vessel, DemoFault fault)
     {

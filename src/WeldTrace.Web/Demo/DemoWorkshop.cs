@@ -43,12 +43,22 @@ internal sealed record DemoWorkshop(
             .. tools.Records,
             .. material.Papers,
             .. material.Lots,
+            material.Cheap,
         ]);
         await db.SaveForDemoAsync(cancellation);
-        var examiner = await DemoExaminer.SetUpAsync(db, cast, clock, cancellation);
+        var instruments = DemoInstruments.Make(cast, clock);
+        db.AddRange(instruments.All);
+        var examiner = await DemoExaminer.SetUpAsync(
+            db,
+            instruments.All,
+            cast,
+            clock,
+            cancellation
+        );
+        await DemoWelders.SetUpAsync(db, machine, cast, clock, cancellation);
         var procedure = await WriteProcedureAsync(
             db,
-            new DemoProcedureParts(tools, machine, material.Lots, examiner),
+            new DemoProcedureParts(tools, machine, material.Lots, examiner, instruments),
             cast,
             clock,
             cancellation
@@ -91,7 +101,7 @@ internal sealed record DemoWorkshop(
             .Write(
                 DemoDesigns.Procedure,
                 "Lap weld of reservoir ends, 6 mm",
-                DemoDesigns.Content(parts.Tools.Design, parts.Machine, 9.5m),
+                DemoDesigns.Content(parts, 9.5m),
                 cast.Engineer,
                 clock.AfterMinutes(90)
             )
@@ -116,7 +126,7 @@ internal sealed record DemoWorkshop(
         second
             .Edit(
                 second.Title,
-                DemoDesigns.Content(parts.Tools.Design, parts.Machine, 9.0m),
+                DemoDesigns.Content(parts, 9.0m),
                 cast.Engineer,
                 clock.AfterMinutes(10)
             )
@@ -197,5 +207,6 @@ internal sealed record DemoProcedureParts(
     DemoTools Tools,
     Machine Machine,
     IReadOnlyList<MaterialLot> Lots,
-    DemoExaminer Examiner
+    DemoExaminer Examiner,
+    DemoInstruments Instruments
 );

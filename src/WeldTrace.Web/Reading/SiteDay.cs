@@ -12,6 +12,6 @@ public sealed class SiteDay(SiteReader sites, TimeProvider clock)
     public static DateOnly Of(Site site, DateTimeOffset instant)
     {
         ArgumentNullException.ThrowIfNull(site);
-        return DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(instant, site.TimeZone).DateTime);
+        return site.DayOf(instant);
     }
 }

@@ -7,20 +7,16 @@ public static class SampleInstruments
 {
     /// <summary>An instrument 0 to 200 of its unit, calibrated on the day of <see cref="SampleTime.Start"/>, due after a year.</summary>
     public static Instrument Calibrated(string mark, InstrumentKind kind, string unit) =>
-        Enter(
-            new InstrumentText(
-                mark,
-                kind,
-                "type 4, serial 77",
-                new Measured("0", unit),
-                new Measured("200", unit),
-                new Measured("0.01", unit),
-                new Measured("0.5", unit),
-                12,
-                false
-            ),
-            SampleTime.Day,
-            "0.1"
+        Enter(Text(mark, kind, unit), SampleTime.Day, "0.1");
+
+    /// <summary>The same before its first calibration, in kN.</summary>
+    public static Instrument Uncalibrated(string mark) =>
+        Accept.Value(
+            Instrument.Enter(
+                Text(mark, InstrumentKind.Force, "kN"),
+                SamplePeople.Inspector,
+                SampleTime.Start
+            )
         );
 
     /// <summary>A caliper, 0 to 150 mm, read to 0.01 mm, permitted error 0.02 mm, calibrated two months before the start for a year.</summary>
@@ -39,6 +35,19 @@ public static class SampleInstruments
             ),
             SampleTime.Day.AddMonths(-2),
             "0.01"
+        );
+
+    private static InstrumentText Text(string mark, InstrumentKind kind, string unit) =>
+        new(
+            mark,
+            kind,
+            "type 4, serial 77",
+            new Measured("0", unit),
+            new Measured("200", unit),
+            new Measured("0.01", unit),
+            new Measured("0.5", unit),
+            12,
+            false
         );
 
     private static Instrument Enter(InstrumentText text, DateOnly calibrated, string error)

@@ -30,29 +30,41 @@ public static class SampleProcedures
             ""
         );
 
-    public static ProcedureRevision Draft(ToolDesign tool, string number = "WP-07") =>
+    public static ProcedureRevision Draft(
+        ToolDesign tool,
+        string number = "WP-07",
+        ProcedureContent? content = null
+    ) =>
         Accept.Value(
             ProcedureRevision.Write(
                 number,
                 "Lap joint of reservoir ends",
-                Content(tool),
+                content ?? Content(tool),
                 SamplePeople.Engineer,
                 SampleTime.Start
             )
         );
 
     /// <summary>A procedure on trial: test pieces may be welded to it.</summary>
-    public static ProcedureRevision OnTrial(ToolDesign tool, string number = "WP-07")
+    public static ProcedureRevision OnTrial(
+        ToolDesign tool,
+        string number = "WP-07",
+        ProcedureContent? content = null
+    )
     {
-        var revision = Draft(tool, number);
+        var revision = Draft(tool, number, content);
         Accept.All(revision.PutOnTrial(SamplePeople.Engineer, SampleTime.Start));
         return revision;
     }
 
     /// <summary>Qualified by test pieces and released by a second person.</summary>
-    public static ProcedureRevision Released(ToolDesign tool, string number = "WP-07")
+    public static ProcedureRevision Released(
+        ToolDesign tool,
+        string number = "WP-07",
+        ProcedureContent? content = null
+    )
     {
-        var revision = OnTrial(tool, number);
+        var revision = OnTrial(tool, number, content);
         // A lap joint needs few specimens, so that a tool of short life can weld the pieces too.
         var request = SampleQualifications.Request with
         {

@@ -1,5 +1,8 @@
+using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Material;
+using WeldTrace.Domain.Preparation;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
@@ -15,13 +18,18 @@ namespace WeldTrace.TestSupport.Records;
 /// </summary>
 public sealed class SampleShop
 {
-    public SampleShop(double toolLifeMetres = 40, DesignContent? design = null)
+    public SampleShop(
+        double toolLifeMetres = 40,
+        DesignContent? design = null,
+        MaterialLot? lot = null
+    )
     {
         ToolDesign = SampleTools.Design(lifeMetres: toolLifeMetres);
         Tool = SampleTools.InService(ToolDesign);
         Procedure = SampleProcedures.Released(ToolDesign);
         Design = SampleDesigns.Released(content: design);
-        Vessel = SampleVessels.Planned(Design, SampleMaterial.Lot());
+        Lot = lot ?? SampleMaterial.Lot();
+        Vessel = SampleVessels.Planned(Design, Lot);
     }
 
     public ToolDesign ToolDesign { get; }
@@ -31,6 +39,12 @@ public sealed class SampleShop
     public ProcedureRevision Procedure { get; set; }
 
     public VesselDesign Design { get; }
+
+    public MaterialLot Lot { get; }
+
+    /// <summary>Certificates of whoever welds.</summary>
+    public List<Certificate> Certificates { get; } =
+    [.. SamplePeople.Welders.Select(w => SampleCertificates.Welder(w))];
 
     public Machine Machine { get; } = SampleMachines.Entered();
 
@@ -48,21 +62,28 @@ public sealed class SampleShop
 
     private DateTimeOffset _now = SampleTime.Start.AddHours(1);
 
-    public WeldGateFacts Facts(int sequence = 10, Tool? tool = null) =>
-        new(Vessel, Vessel.Step(sequence)!, Design, Findings, Runs, Procedure, tool ?? Tool);
+    public WeldGateFacts Facts(int sequence = 10, Tool? tool = null, Actor? welder = null)
+    {
+        var actor = welder ?? SamplePeople.Operator;
+        return new(Vessel, Vessel.Step(sequence)!, Design, Findings, Runs, Procedure, tool ?? Tool)
+        {
+            ToolDesign = ToolDesign,
+            Machine = Machine,
+            Instruments = [],
+            Welder = actor,
+            Certificates = [.. Certificates.Where(c => c.PersonId == actor.PersonId)],
+            Material = new MaterialFacts([Lot], [], null),
+            Preparation = new PreparationFacts([], []),
+            Now = Now,
+            Today = SampleTime.Day,
+        };
+    }
 
     /// <summary>Starts a run, as planned.</summary>
     public Outcome<WeldRun> Start(int sequence = 10, Actor? actor = null)
     {
-        var facts = Facts(sequence);
-        var run = WeldRun.Start(
-            Guid.CreateVersion7(_now),
-            facts,
-            Machine,
-            facts.Pass.Travel,
-            actor ?? SamplePeople.Operator,
-            Now
-        );
+        var facts = Facts(sequence, welder: actor);
+        var run = WeldRun.Start(Guid.CreateVersion7(_now), facts, facts.Pass.Travel);
         if (run.IsAccepted)
         {
             Runs.Add(run.Value);

@@ -14,4 +14,13 @@ public sealed record RuleLine(
     string Reason,
     string? Source = null,
     bool LimitUnchecked = false
-);
+)
+{
+    /// <summary>Records behind it.</summary>
+    public IReadOnlyList<RuleLink> Links { get; init; } = [];
+}
+
+/// <summary>A record behind a rule.</summary>
+/// <param name="Text">Its name.</param>
+/// <param name="Address">Its page.</param>
+public sealed record RuleLink(string Text, string Address);

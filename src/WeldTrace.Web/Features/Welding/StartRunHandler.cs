@@ -30,7 +30,12 @@ public sealed class StartRunHandler(
 
         var tool = await db.FindToolAsync(form.Tool, cancellation);
         var machine = await db.FindMachineAsync(form.Machine, cancellation);
-        var facts = await db.FindWeldGateFactsAsync(serial, sequence, tool, cancellation);
+        var facts = await db.FindWeldGateFactsAsync(
+            serial,
+            sequence,
+            new WeldChoice(tool, machine, actor, clock.GetUtcNow()),
+            cancellation
+        );
         List<Refusal> missing = [.. Missing(form, machine)];
         if (facts is null)
         {
@@ -42,14 +47,7 @@ public sealed class StartRunHandler(
             return Outcome.From(missing);
         }
 
-        var run = WeldRun.Start(
-            form.Id,
-            facts!,
-            machine!,
-            form.Travel!.Value,
-            actor,
-            clock.GetUtcNow()
-        );
+        var run = WeldRun.Start(form.Id, facts!, form.Travel!.Value);
         if (!run.IsAccepted)
         {
             // A second press may be judged after the first was saved: then its own run is what stands in the way.

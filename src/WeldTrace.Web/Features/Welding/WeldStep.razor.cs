@@ -1,10 +1,10 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.WebUtilities;
-using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Components.Marks;
+using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Welding;
@@ -64,15 +64,7 @@ public sealed partial class WeldStep
         };
 
     private IReadOnlyList<RuleLine> Lines =>
-        [
-            .. _view!.Gate.Select(v => new RuleLine(
-                v.RuleId,
-                v.Standing == RuleStanding.Holds ? Mark.Passed : Mark.Failed,
-                v.Standing == RuleStanding.Holds ? "Holds" : "Forbids",
-                $"{v.Title}. {v.Reason}",
-                v.Source
-            )),
-        ];
+        RuleLines.Of(_view!.Gate, Routes.PrepareJoint(Facts.Vessel.Serial, Facts.Joint.Code));
 
     private string? MachineFault =>
         _view!.Machine is null && !string.IsNullOrWhiteSpace(Machine)
@@ -99,6 +91,7 @@ public sealed partial class WeldStep
             Sequence,
             In.Tool ?? Tool,
             In.Machine ?? Machine,
+            await Actor.GetAsync(Http.RequestAborted),
             Http.RequestAborted
         );
         if (_view is null)

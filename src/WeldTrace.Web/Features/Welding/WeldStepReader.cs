@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
@@ -8,7 +9,10 @@ using WeldTrace.Persistence.Loading;
 namespace WeldTrace.Web.Features.Welding;
 
 /// <summary>Loads a weld step and judges its rules for the tool and machine chosen.</summary>
-public sealed class WeldStepReader(IDbContextFactory<WeldTraceDbContext> contexts)
+public sealed class WeldStepReader(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    TimeProvider clock
+)
 {
     /// <summary>The step; null when the vessel has no such weld step.</summary>
     public async Task<WeldStepView?> FindAsync(
@@ -16,18 +20,25 @@ public sealed class WeldStepReader(IDbContextFactory<WeldTraceDbContext> context
         int sequence,
         string? toolCode,
         string? machineCode,
+        Actor actor,
         CancellationToken cancellation
     )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         var tool = await db.FindToolAsync(toolCode, cancellation);
-        var facts = await db.FindWeldGateFactsAsync(serial, sequence, tool, cancellation);
+        var machines = await db.Machines.OrderBy(m => m.Name).ToListAsync(cancellation);
+        var machine = await ChosenAsync(db, machines, machineCode, cancellation);
+        var facts = await db.FindWeldGateFactsAsync(
+            serial,
+            sequence,
+            new WeldChoice(tool, machine, actor, clock.GetUtcNow()),
+            cancellation
+        );
         if (facts is null)
         {
             return null;
         }
 
-        var machines = await db.Machines.OrderBy(m => m.Name).ToListAsync(cancellation);
         var designId = facts.Revision?.Content.ToolDesignId;
         return new WeldStepView
         {
@@ -37,7 +48,6 @@ public sealed class WeldStepReader(IDbContextFactory<WeldTraceDbContext> context
                 d => d.Id == designId,
                 cancellation
             ),
-            Machine = await ChosenAsync(db, machines, machineCode, cancellation),
             Machines = machines,
             Tools = await ToolsAsync(db, designId, cancellation),
         };

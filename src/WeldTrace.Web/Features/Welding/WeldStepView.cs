@@ -10,13 +10,13 @@ public sealed record WeldStepView
 {
     public required WeldGateFacts Facts { get; init; }
 
-    /// <summary>Every rule, judged for the tool chosen.</summary>
+    /// <summary>Every rule, judged for the person, tool and machine.</summary>
     public required IReadOnlyList<RuleVerdict> Gate { get; init; }
 
     /// <summary>Tool design of the released procedure.</summary>
     public required ToolDesign? ToolDesign { get; init; }
 
-    public required Machine? Machine { get; init; }
+    public Machine? Machine => Facts.Machine;
 
     public required IReadOnlyList<Machine> Machines { get; init; }
 

@@ -73,7 +73,9 @@ internal sealed class WeldShop : IAsyncDisposable
             SampleProcedures.Released(toolDesign),
             shop.Tool,
             shop.Machine,
-            shop.Vessel
+            shop.Vessel,
+            SampleCertificates.Welder(SamplePeople.Welders[0]),
+            SampleCertificates.Welder(SamplePeople.Welders[1])
         );
         return shop;
     }

@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Records;
 using WeldTrace.TestSupport.Database;
+using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Welding;
 
 namespace WeldTrace.Web.Tests.Features.Welding;
@@ -59,11 +60,12 @@ public sealed class WeldStepReaderTests(PostgresServerFixture server)
     {
         await using var shop = await WeldShop.OpenAsync(server);
 
-        var view = await new WeldStepReader(shop.Database).FindAsync(
+        var view = await new WeldStepReader(shop.Database, shop.Clock).FindAsync(
             "no such",
             10,
             null,
             null,
+            SamplePeople.Operator,
             CancellationToken.None
         );
 
@@ -71,11 +73,12 @@ public sealed class WeldStepReaderTests(PostgresServerFixture server)
     }
 
     private static Task<WeldStepView?> FindAsync(WeldShop shop, string? tool, string? machine) =>
-        new WeldStepReader(shop.Database).FindAsync(
+        new WeldStepReader(shop.Database, shop.Clock).FindAsync(
             shop.Vessel.Serial,
             10,
             tool,
             machine,
+            SamplePeople.Operator,
             CancellationToken.None
         );
 }

@@ -2,10 +2,10 @@ using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Procedures;
-using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Web.Components.Charts;
 using WeldTrace.Web.Components.Marks;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Welding.ShowRun;
 
@@ -42,15 +42,7 @@ public sealed partial class ShowRun
         };
 
     private IReadOnlyList<RuleLine> Gate =>
-        [
-            .. Run.Gate.Select(v => new RuleLine(
-                v.RuleId,
-                v.Standing == RuleStanding.Holds ? Mark.Passed : Mark.Failed,
-                v.Standing == RuleStanding.Holds ? "Held" : "Forbade",
-                $"{v.Title}. {v.Reason}",
-                v.Source
-            )),
-        ];
+        RuleLines.Of(Run.Gate, Routes.PrepareJoint(Run.VesselSerial, Run.JointCode), isPast: true);
 
     private string ChartLabel =>
         $"Channels of the process log over time. {Run.Log!.Excursions.Count} excursions; least, mean and greatest values stand in the table.";

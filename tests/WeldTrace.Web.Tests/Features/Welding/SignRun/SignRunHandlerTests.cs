@@ -112,7 +112,8 @@ public sealed class SignRunHandlerTests(PostgresServerFixture server)
         var accounts = scope.ServiceProvider.GetRequiredService<NewAccount>();
         await shop.Database.AddAsync(
             person,
-            accounts.For(person, Password, mustChangePassword: false)
+            accounts.For(person, Password, mustChangePassword: false),
+            SampleCertificates.Welder(person)
         );
         return person.AsActor();
     }

@@ -1,0 +1,30 @@
+using WeldTrace.Domain.Records;
+
+namespace WeldTrace.Web.Reading;
+
+/// <summary>The page of a record that another one names.</summary>
+public static class RecordLinks
+{
+    /// <summary>Address of its page; null when it has none of its own.</summary>
+    public static string? Of(RecordName name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return name.Kind switch
+        {
+            "vessel" => Routes.Vessel(name.Label),
+            "vessel-design" => Routes.Design(name.Id),
+            "finding" => Routes.Finding(name.Id),
+            "weld-run" => Routes.Run(name.Id),
+            "procedure-revision" => Routes.Procedure(name.Id),
+            "qualification" => Routes.Qualification(name.Id),
+            "certificate" => Routes.Certificate(name.Id),
+            "machine" => Routes.Machine(name.Id),
+            "instrument" => Routes.Instrument(name.Id),
+            "tool" => Routes.Tool(name.Id),
+            "tool-design" => Routes.ToolDesign(name.Id),
+            "material-lot" => Routes.MaterialLot(name.Id),
+            "heat-treatment" => Routes.HeatTreatment(name.Id),
+            _ => null,
+        };
+    }
+}
