@@ -58,8 +58,20 @@ public static class Routes
     public const string InstrumentsCsv = "/equipment/instruments.csv";
     public const string NewInstrument = "/equipment/instruments/new";
     public const string Ledger = "/ledger";
+    public const string Desk = "/desk";
+    public const string DeskPassLayout = "/desk/pass-layout";
+    public const string DeskWindow = "/desk/window-and-heat";
+    public const string DeskVessel = "/desk/vessel";
+    public const string DeskLeak = "/desk/leak-test";
+    public const string DeskSafety = "/desk/test-safety";
+    public const string DeskToolLife = "/desk/tool-life";
+    public const string DeskSample = "/desk/sample";
     public const string SiteSettings = "/site";
     public const string Health = "/health";
+
+    public static string WorkedOut(string calculation) => $"{Desk}/{calculation}/worked-out";
+
+    public static string CalculationSheet(string calculation) => $"{Desk}/{calculation}/sheet.pdf";
 
     public static string Open(string code) => $"{OpenCode}?code={Uri.EscapeDataString(code)}";
 

@@ -95,6 +95,33 @@ public sealed record DecaySensitivity : IWorked
             : TimeSpan.MaxValue;
     }
 
+    /// <summary><see cref="HoldTimeFor"/> with its working.</summary>
+    /// <param name="wanted">Rate that is to be seen, above zero.</param>
+    public Computed<TimeSpan> PlanHold(LeakRate wanted) =>
+        new InputCheck()
+            .Positive("wanted leak rate", wanted.SiValue, "Pa·m³/s")
+            .Compute(() =>
+            {
+                var hold = HoldTimeFor(wanted);
+                return (
+                    hold,
+                    Working
+                        .Of("Hold time for a wanted sensitivity", "Δt = 3.29·u0·t/q")
+                        .Input("q", "leak rate to be seen", wanted.SiValue, "Pa·m³/s")
+                        .Step(
+                            "u0·t",
+                            "uncertainty at zero leak times hold",
+                            _uncertaintyTimesSeconds,
+                            "Pa·m³"
+                        )
+                        .Result("Δt", "least hold", hold.TotalSeconds, "s")
+                        .From(
+                            "Detection limit in the style of ISO 11929 (from memory), solved for the time."
+                        )
+                        .Build()
+                );
+            });
+
     internal static double UncertaintyAtZero(
         double volume,
         double pressure,

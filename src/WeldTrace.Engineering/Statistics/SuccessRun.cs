@@ -5,6 +5,9 @@ namespace WeldTrace.Engineering.Statistics;
 /// <summary>Reliability shown by trials: success run <c>n = ⌈ln(1 − C)/ln R⌉</c>; with failures Clopper and Pearson.</summary>
 public static class SuccessRun
 {
+    private const double Least = 0.001;
+    private const double Largest = 0.999999;
+
     /// <summary>Trials without failure that show a reliability.</summary>
     /// <param name="reliability">R, between 0 and 1.</param>
     /// <param name="confidence">C, between 0 and 1.</param>
@@ -15,6 +18,28 @@ public static class SuccessRun
         var exact = Math.Log(1 - confidence) / Math.Log(reliability);
         return (int)Math.Min(Math.Ceiling(exact - 1e-9), int.MaxValue);
     }
+
+    /// <summary><see cref="Trials"/> with its working.</summary>
+    /// <param name="reliability">R, 0.001 to 0.999999.</param>
+    /// <param name="confidence">C, 0.001 to 0.999999.</param>
+    public static Computed<int> Compute(double reliability, double confidence) =>
+        new InputCheck()
+            .Between("reliability", reliability, Least, Largest)
+            .Between("confidence", confidence, Least, Largest)
+            .Compute(() =>
+            {
+                var trials = Trials(reliability, confidence);
+                return (
+                    trials,
+                    Working
+                        .Of("Trials without failure", "n = ⌈ln(1 − C)/ln R⌉")
+                        .Input("R", "reliability to be shown", reliability)
+                        .Input("C", "confidence", confidence)
+                        .Result("n", "trials, none of which may fail", trials)
+                        .From("Success run; binomial distribution, no failure.")
+                        .Build()
+                );
+            });
 
     /// <summary>Reliability shown by trials without failure: (1 − C)^(1/n).</summary>
     /// <param name="trials">n, 1 or more.</param>

@@ -83,7 +83,7 @@ public static class EnThickness
             ? Computed.Of(
                 thickness,
                 design
-                    .Begin($"Required thickness, {title}", formula)
+                    .Begin($"Required thickness, {title}", $"{formula}; D = 2·R, f = S, z = E")
                     .Result("e", "required thickness", thickness.Millimetres, "mm")
                     .From(Source)
                     .Build()

@@ -150,7 +150,7 @@ public sealed record ShapeComparison : IWorked
         design
             .Begin(
                 "Sphere and cylinder for one volume",
-                "cylinder e = P·Di/(2·f·z − P); half-sphere and sphere e = P·Di/(4·f·z − P); mass = ρ·shell volume"
+                "cylinder e = P·Di/(2·f·z − P); half-sphere and sphere e = P·Di/(4·f·z − P); Di = 2·R, f = S, z = E; mass = ρ·shell volume"
             )
             .Input("V", "volume", volume.Litres, "l")
             .Input("ρ", "density", density, "kg/m³")

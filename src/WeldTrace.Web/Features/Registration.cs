@@ -2,6 +2,7 @@ using WeldTrace.Web.Acts;
 using WeldTrace.Web.Features.Attachments;
 using WeldTrace.Web.Features.Certificates;
 using WeldTrace.Web.Features.Designs;
+using WeldTrace.Web.Features.Desk;
 using WeldTrace.Web.Features.Equipment;
 using WeldTrace.Web.Features.Findings;
 using WeldTrace.Web.Features.FirstRun;
@@ -41,6 +42,7 @@ public static class Registration
             .AddMaterial()
             .AddVessels()
             .AddDesigns()
+            .AddDesk()
             .AddProcedures()
             .AddLimits()
             .AddQualifications()
@@ -58,6 +60,7 @@ public static class Registration
         endpoints.MapLabels();
         endpoints.MapVessels();
         endpoints.MapProcedures();
+        endpoints.MapDesk();
         endpoints.MapLimits();
         endpoints.MapQualifications();
         endpoints.MapTools();

@@ -52,7 +52,7 @@ public sealed class FigureTests : ComponentTest
 
         Assert.Equal(
             ["R = d / 2", "d > 0"],
-            page.FindAll(".formula span").Select(s => s.TextContent)
+            page.FindAll(".formula math").Select(m => m.GetAttribute("alttext"))
         );
         Assert.Contains("150 mm", page.Find("tbody").TextContent, StringComparison.Ordinal);
         Assert.Equal(
