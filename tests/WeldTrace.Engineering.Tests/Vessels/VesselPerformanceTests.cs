@@ -1,6 +1,5 @@
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Engineering.Vessels;
-using Xunit;
 
 namespace WeldTrace.Engineering.Tests.Vessels;
 

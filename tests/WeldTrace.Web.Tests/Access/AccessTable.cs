@@ -101,6 +101,18 @@ internal static class AccessTable
         /procedures/qualifications/{Id}/results/{Planned}     in      no        no        yes        no       no       no
         /procedures/qualifications/results/{Id}               in      yes       yes       yes        yes      yes      yes
 
+        # Desk
+        /desk                                                 in      yes       yes       yes        yes      yes      yes
+        /desk/pass-layout                                     in      yes       yes       yes        yes      yes      yes
+        /desk/window-and-heat                                 in      yes       yes       yes        yes      yes      yes
+        /desk/vessel                                          in      yes       yes       yes        yes      yes      yes
+        /desk/leak-test                                       in      yes       yes       yes        yes      yes      yes
+        /desk/test-safety                                     in      yes       yes       yes        yes      yes      yes
+        /desk/tool-life                                       in      yes       yes       yes        yes      yes      yes
+        /desk/sample                                          in      yes       yes       yes        yes      yes      yes
+        /desk/{Name}/worked-out                               in      yes       yes       yes        yes      yes      yes
+        /desk/{name}/sheet.pdf                                in      yes       yes       yes        yes      yes      yes
+
         # Tools
         /tools                                                in      yes       yes       yes        yes      yes      yes
         /tools.csv                                            in      yes       yes       yes        yes      yes      yes

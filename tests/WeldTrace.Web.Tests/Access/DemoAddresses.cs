@@ -30,6 +30,8 @@ internal static class DemoAddresses
         addresses["/findings/{Id}"] = Routes.Finding(
             await IdAsync(db.Findings.Where(f => f.State == FindingState.Open))
         );
+        addresses["/desk/{Name}/worked-out"] = Routes.WorkedOut("vessel");
+        addresses["/desk/{name}/sheet.pdf"] = Routes.CalculationSheet("vessel");
         addresses["/ledger/{Number}"] = Routes.LedgerEntry(1);
         addresses["/attachments/{sha256}"] = Routes.Attachment(
             (await db.Attachments.FirstAsync(a => a.MediaType.StartsWith("image/"))).Sha256

@@ -1,7 +1,6 @@
 using System.Net;
 using System.Text.RegularExpressions;
 using WeldTrace.Web.Components.Figures;
-using Xunit;
 
 namespace WeldTrace.Web.Tests.Components.Figures;
 

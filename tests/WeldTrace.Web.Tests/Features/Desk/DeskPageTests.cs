@@ -1,5 +1,4 @@
 using Bunit;
-using Bunit.TestDoubles;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.DependencyInjection;
@@ -14,7 +13,6 @@ using WeldTrace.Web.Features.Desk.VesselSizing;
 using WeldTrace.Web.Features.Desk.Windows;
 using WeldTrace.Web.Features.Desk.WorkedOut;
 using WeldTrace.Web.Tests.Components;
-using Xunit;
 
 namespace WeldTrace.Web.Tests.Features.Desk;
 

@@ -131,10 +131,7 @@ public sealed class PassLayoutSubject : IDeskSubject
         };
     }
 
-    private static ConcentricPair? Pair(
-        DeskEntries entries,
-        List<CircularPassLayout> layouts
-    )
+    private static ConcentricPair? Pair(DeskEntries entries, List<CircularPassLayout> layouts)
     {
         if (!entries.AreClean || layouts.Count < 2)
         {
