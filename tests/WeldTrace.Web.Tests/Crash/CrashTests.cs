@@ -89,7 +89,7 @@ public sealed class CrashTests
         Assert.Equal(run.Travelled is null ? [] : [run.Id], tool.Uses.Select(u => u.RunId));
         Assert.Equal(
             run.Log is null ? ChargeBasis.PlannedPath : ChargeBasis.ProcessLog,
-            tool.Uses.FirstOrDefault()?.Basis ?? ChargeBasis.PlannedPath
+            tool.Uses is [var use, ..] ? use.Basis : ChargeBasis.PlannedPath
         );
     }
 }
