@@ -1,4 +1,5 @@
 using System.Globalization;
+using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Identity;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Accounts;
@@ -27,23 +28,23 @@ builder.Host.UseDefaultServiceProvider(provider =>
 
 var app = builder.Build();
 DemoMode.RequireLoopback(app);
-app.UseExceptionHandler("/failure", createScopeForErrors: true);
-app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+app.UseErrorPages();
 app.UseSecurityHeaders();
 app.UseAuthentication();
 app.UseFirstRun();
 app.UseAuthorization();
-app.UseAntiforgery();
+app.UseForgeryGuard();
 app.MapStaticAssets().AllowAnonymous();
 app.MapHealthChecks(Routes.Health).AllowAnonymous();
 app.MapPost(
-    Routes.SignOut,
-    async (SignInManager<Account> signIn) =>
-    {
-        await signIn.SignOutAsync();
-        return Results.LocalRedirect(Routes.SignIn);
-    }
-);
+        Routes.SignOut,
+        async (SignInManager<Account> signIn) =>
+        {
+            await signIn.SignOutAsync();
+            return Results.LocalRedirect(Routes.SignIn);
+        }
+    )
+    .WithMetadata(new RequireAntiforgeryTokenAttribute());
 app.MapFeatures();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 try

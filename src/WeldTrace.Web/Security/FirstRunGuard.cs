@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.StaticAssets;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Security;
@@ -10,11 +11,6 @@ public static class FirstRunGuard
         Routes.Health,
         "/_framework",
         "/_blazor",
-        "/lib",
-        "/js",
-        "/fonts",
-        "/img",
-        "/app",
         "/failure",
     ];
 
@@ -24,7 +20,7 @@ public static class FirstRunGuard
             async (context, next) =>
             {
                 var path = context.Request.Path;
-                if (Open.Any(o => path.StartsWithSegments(o)) || Path.HasExtension(path.Value))
+                if (Open.Any(o => path.StartsWithSegments(o)) || IsFileOfTheProgram(context))
                 {
                     await next(context);
                     return;
@@ -47,4 +43,7 @@ public static class FirstRunGuard
                 await next(context);
             }
         );
+
+    private static bool IsFileOfTheProgram(HttpContext context) =>
+        context.GetEndpoint()?.Metadata.GetMetadata<StaticAssetDescriptor>() is not null;
 }

@@ -50,6 +50,9 @@ public static class Registration
             options.SlidingExpiration = true;
             options.Events.OnValidatePrincipal = AccountClaims.ValidateAsync;
         });
+        services.AddAntiforgery(options =>
+            options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest
+        );
         var folder = new DatabaseSettings(configuration).Folder;
         services
             .AddDataProtection()

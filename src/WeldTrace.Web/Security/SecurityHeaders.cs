@@ -1,3 +1,5 @@
+using Microsoft.Extensions.Primitives;
+
 namespace WeldTrace.Web.Security;
 
 public static class SecurityHeaders
@@ -16,6 +18,16 @@ public static class SecurityHeaders
                 headers["Referrer-Policy"] = "same-origin";
                 headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
                 headers["Cross-Origin-Opener-Policy"] = "same-origin";
+                context.Response.OnStarting(() =>
+                {
+                    // Records stay in no cache after their reader signed out; files of the program say how long they keep.
+                    if (StringValues.IsNullOrEmpty(headers.CacheControl))
+                    {
+                        headers.CacheControl = "no-store";
+                    }
+
+                    return Task.CompletedTask;
+                });
                 return next(context);
             }
         );

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using WeldTrace.Domain.Material;
@@ -7,6 +8,7 @@ using WeldTrace.Persistence;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Demo;
+using WeldTrace.Web.Features.LedgerView;
 
 namespace WeldTrace.Web.Tests.Access;
 
@@ -18,6 +20,9 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
 {
     private readonly TestFolder _folder = new();
     private readonly Dictionary<string, SiteVisit> _visits = [];
+
+    /// <summary>Makes the ledger's page fail, as a fault of the program would.</summary>
+    public bool IsLedgerBroken { get; set; }
 
     public Uri Address => ClientOptions.BaseAddress;
 
@@ -78,8 +83,17 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
     {
         builder.UseSetting("Database:Folder", _folder.Path);
         builder.UseSetting("Demo", "true");
+        // As behind a proxy that sets X-Forwarded-Proto itself.
+        builder.UseSetting("ForwardedHeaders_Enabled", "true");
         builder.UseSetting("Logging:LogLevel:Default", "Warning");
         builder.UseEnvironment("Testing");
         builder.UseStaticWebAssets();
+        builder.ConfigureTestServices(services =>
+            services.AddScoped(provider =>
+                IsLedgerBroken
+                    ? throw new InvalidOperationException("The ledger's page fails on purpose.")
+                    : ActivatorUtilities.CreateInstance<LedgerHandler>(provider)
+            )
+        );
     }
 }

@@ -22,7 +22,21 @@ internal sealed class SiteVisit : IDisposable
         };
     }
 
+    public Uri Site => _http.BaseAddress!;
+
     public CookieContainer Cookies { get; } = new();
+
+    /// <summary>How the visitor reached the proxy in front of the site.</summary>
+    public string Scheme
+    {
+        init => _http.DefaultRequestHeaders.Add("X-Forwarded-Proto", value);
+    }
+
+    /// <summary>Whether the server is asked before a body is sent, so that its refusal is heard.</summary>
+    public bool AsksFirst
+    {
+        init => _http.DefaultRequestHeaders.ExpectContinue = value;
+    }
 
     public async Task SignInAsync(string name, string password)
     {
@@ -38,9 +52,6 @@ internal sealed class SiteVisit : IDisposable
 
     public Task<HttpResponseMessage> GetAsync(string path) =>
         _http.GetAsync(new Uri(path, UriKind.Relative), TestContext.Current.CancellationToken);
-
-    public Task<HttpResponseMessage> SendAsync(HttpRequestMessage request) =>
-        _http.SendAsync(request, TestContext.Current.CancellationToken);
 
     /// <summary>Posts a form with an anti-forgery token that belongs to this person.</summary>
     public async Task<HttpResponseMessage> PostAsync(
@@ -100,9 +111,15 @@ internal sealed class SiteVisit : IDisposable
     }
 
     // Every page has a form: the one to sign in with, or the one in its head to sign out with.
-    private async Task<string> TokenAsync()
+    public async Task<string> TokenAsync()
     {
-        var page = await PageAsync(await GetAsync(Routes.SignIn));
+        var answer = await GetAsync(Routes.SignIn);
+        if (answer.Headers.Location is { } elsewhere)
+        {
+            answer = await GetAsync(new Uri(Site, elsewhere).PathAndQuery);
+        }
+
+        var page = await PageAsync(answer);
         return page.QuerySelector($"input[name={TokenField}]")?.GetAttribute("value")
             ?? throw new InvalidOperationException("The page has no anti-forgery token.");
     }

@@ -38,5 +38,7 @@ public sealed partial class SignIn
     private static bool IsLocal(string? address) =>
         address is ['/', ..]
         && !address.StartsWith("//", StringComparison.Ordinal)
-        && !address.Contains('\\', StringComparison.Ordinal);
+        && !address.Contains('\\', StringComparison.Ordinal)
+        // A browser leaves tabs and line ends out of an address, so that "/<tab>/" would become "//".
+        && !address.Any(char.IsControl);
 }
