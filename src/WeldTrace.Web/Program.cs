@@ -28,7 +28,8 @@ builder.Host.UseDefaultServiceProvider(provider =>
 
 var app = builder.Build();
 DemoMode.RequireLoopback(app);
-app.UseErrorPages();
+app.UseExceptionHandler("/failure", createScopeForErrors: true);
+app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
 app.UseSecurityHeaders();
 app.UseAuthentication();
 app.UseFirstRun();
