@@ -31,7 +31,7 @@ internal static class QualificationForms
             ("In.PieceLength", "400"),
             ("In.Discard", "50")
         ),
-        Cleaning,
+        ToolForms.Cleaning("T-0142"),
         Beginning,
         FormRow.Of(
             "ShowTestPiece discard",
@@ -40,7 +40,7 @@ internal static class QualificationForms
             ("Out.Travelled", "10"),
             ("Out.Reason", "Clamp slipped")
         ),
-        Cleaning,
+        ToolForms.Cleaning("T-0142"),
         Beginning,
         FormRow.Of(
             "ShowTestPiece finish",
@@ -73,16 +73,6 @@ internal static class QualificationForms
             ("Out.Reason", "Another tool is tried first")
         ),
     ];
-
-    private static FormRow Cleaning =>
-        FormRow.Of(
-            "InspectTool inspect",
-            FormTable.Working,
-            async db =>
-                Routes.InspectTool((await db.Tools.SingleAsync(t => t.Mark == "T-0142")).Id),
-            ("In.Kind", "Cleaned"),
-            ("In.Remark", "Brushed")
-        );
 
     private static FormRow Beginning =>
         FormRow.Of(

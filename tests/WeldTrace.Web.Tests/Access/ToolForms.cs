@@ -54,34 +54,39 @@ internal static class ToolForms
         FormRow.Of(
             "FitPart fit-part",
             Fitters,
-            db => AtToolAsync(db, Routes.ToolParts),
+            db => AtToolAsync(db, "T-0901", Routes.ToolParts),
             ("In.Kind", "Pin"),
             ("In.Mark", "P-9"),
             ("In.Why", "Wear"),
             ("In.EndNote", "Worn to its limit")
         ),
-        FormRow.Of(
-            "InspectTool inspect",
-            FormTable.Working,
-            db => AtToolAsync(db, Routes.InspectTool),
-            ("In.Kind", "Cleaned"),
-            ("In.Remark", "Brushed")
-        ),
+        Cleaning("T-0901"),
         FormRow.Of(
             "ShowTool change-tool",
             Fitters,
-            db => AtToolAsync(db, Routes.Tool),
+            db => AtToolAsync(db, "T-0901", Routes.Tool),
             ("In.Act", "Retire"),
             ("In.Why", "Breakage"),
             ("In.Reason", "Broke in the store")
         ),
     ];
 
+    /// <summary>A tool is cleaned and looked at before it welds another joint.</summary>
+    public static FormRow Cleaning(string mark) =>
+        FormRow.Of(
+            "InspectTool inspect",
+            FormTable.Working,
+            db => AtToolAsync(db, mark, Routes.InspectTool),
+            ("In.Kind", "Cleaned"),
+            ("In.Remark", "Brushed")
+        );
+
     private static async Task<string> AtDesignAsync(WeldTraceDbContext db) =>
         Routes.ToolDesign((await db.ToolDesigns.SingleAsync(d => d.Number == "TD-90")).Id);
 
     private static async Task<string> AtToolAsync(
         WeldTraceDbContext db,
+        string mark,
         Func<Guid, string> address
-    ) => address((await db.Tools.SingleAsync(t => t.Mark == "T-0901")).Id);
+    ) => address((await db.Tools.SingleAsync(t => t.Mark == mark)).Id);
 }

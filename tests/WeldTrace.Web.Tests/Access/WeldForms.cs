@@ -44,6 +44,7 @@ internal static class WeldForms
         FormRow.Of("EndRun end-run", Welder, db => AtRunAsync(db, Vessel, Routes.EndRun)),
         new("ReadLog read-log", "operator engineer", BringLogAsync),
         FormRow.Of("SignRun sign-run", Welder, db => AtRunAsync(db, Vessel, Routes.SignRun)),
+        ToolForms.Cleaning("T-0141"),
         Starting(OtherVessel, 40),
         FormRow.Of(
             "InterruptRun interrupt-run",
