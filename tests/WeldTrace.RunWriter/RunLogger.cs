@@ -76,6 +76,9 @@ internal sealed class RunLogger(
                 Tool = tool,
                 Machine = _machine,
                 Travel = RotationSense.CounterClockwise,
+                JointPreparation = true,
+                FitUp = true,
+                Parameters = true,
             },
             SamplePeople.Operator,
             CancellationToken.None

@@ -21,6 +21,12 @@ internal static class WeldRunPart
         }
 
         yield return Grid.Of(Facts(run, stamp), struck: struck);
+        if (run.Checks.Count > 0)
+        {
+            yield return new Heading("Checks before welding, ISO 25239-5:2020 4.12.2", 4);
+            yield return CheckTable(run.Checks, struck);
+        }
+
         if (run.Windows.Count > 0)
         {
             yield return new Heading(
@@ -63,6 +69,20 @@ internal static class WeldRunPart
 
     private static string? Time(DateTimeOffset? instant, DocumentStamp stamp) =>
         instant is { } at ? SiteTime.Minute(at, stamp.TimeZone) : null;
+
+    private static Table CheckTable(IReadOnlyList<CheckLine> checks, bool struck)
+    {
+        TableColumn[] columns = [new("Check", 26), new("Answer", 60), new("By", 16)];
+        var rows = checks.Select(line => new TableRow([
+            new Cell(line.Title) { IsHead = true },
+            line.Answer,
+            line.By,
+        ])
+        {
+            Struck = struck,
+        });
+        return new Table(columns, [.. rows]);
+    }
 
     private static Table WindowTable(IReadOnlyList<WindowLine> windows, bool struck)
     {

@@ -37,6 +37,12 @@ public sealed record PassFigures
     public Speed? TravelSpeed { get; init; }
 }
 
+/// <summary>One check before welding.</summary>
+/// <param name="Title">What was verified.</param>
+/// <param name="Answer">What the records say or the welder confirmed.</param>
+/// <param name="By">Rule whose records answered it, or the printed name of the welder.</param>
+public sealed record CheckLine(string Title, string Answer, string By);
+
 /// <summary>One weld run as recorded.</summary>
 public sealed record WeldRunSheet
 {
@@ -64,6 +70,9 @@ public sealed record WeldRunSheet
 
     /// <summary>Whatever else was recorded, values with units: log file and its hash, ambient values, remarks.</summary>
     public IReadOnlyList<LabelledValue> Particulars { get; init; } = [];
+
+    /// <summary>The checks before welding.</summary>
+    public IReadOnlyList<CheckLine> Checks { get; init; } = [];
 
     public IReadOnlyList<PhaseLine> Phases { get; init; } = [];
 

@@ -15,15 +15,18 @@ public sealed partial class WeldRun
     /// <param name="id">Identity made when the form was shown, so that sending it twice starts one run.</param>
     /// <param name="facts">What the rules look at; its welder starts the run, at its instant.</param>
     /// <param name="confirmedTravel">Travel sense that the operator confirmed.</param>
+    /// <param name="confirmed">Checks before welding that the operator confirmed.</param>
     public static Outcome<WeldRun> Start(
         Guid id,
         WeldGateFacts facts,
-        RotationSense confirmedTravel
+        RotationSense confirmedTravel,
+        IReadOnlyCollection<PreWeldItem> confirmed
     )
     {
         ArgumentNullException.ThrowIfNull(facts);
         var (actor, at) = (facts.Welder, facts.Now);
         var gate = WeldGate.Judge(facts);
+        var asked = PreWeldChecks.Of(facts, gate);
         var checks = new Checks()
             .Role(actor, Role.Operator)
             .That(
@@ -37,13 +40,14 @@ public sealed partial class WeldRun
                 $"The drawing asks for {SenseWord(facts.Pass.Travel)} travel; set the machine so and confirm it.",
                 nameof(Travel)
             )
-            .Add(gate.Where(v => v.Standing == RuleStanding.Forbids).Select(v => v.ToRefusal()));
+            .Add(gate.Where(v => v.Standing == RuleStanding.Forbids).Select(v => v.ToRefusal()))
+            .Add(PreWeldChecks.Missing(asked, confirmed));
         if (!checks.AllHold)
         {
             return checks.Refusals;
         }
 
-        var run = Make(id, facts, gate);
+        var run = Make(id, facts, gate, asked);
         run.Note(actor, at, "weld run started");
         var begun = facts.Vessel.BeginStep(facts.Step.Sequence, actor, at);
         if (!begun.IsAccepted)
@@ -130,7 +134,12 @@ public sealed partial class WeldRun
         return OpenInterruption(vessel, actor, at);
     }
 
-    private static WeldRun Make(Guid id, WeldGateFacts facts, IReadOnlyList<RuleVerdict> gate) =>
+    private static WeldRun Make(
+        Guid id,
+        WeldGateFacts facts,
+        IReadOnlyList<RuleVerdict> gate,
+        IReadOnlyList<PreWeldCheck> asked
+    ) =>
         new(id)
         {
             VesselId = facts.Vessel.Id,
@@ -150,6 +159,7 @@ public sealed partial class WeldRun
             OperatorId = facts.Welder.PersonId,
             OperatorName = facts.Welder.PrintedName,
             Gate = gate,
+            Checks = asked,
             StartedAt = facts.Now,
         };
 

@@ -77,6 +77,9 @@ public sealed partial class WeldRun : Record
     /// <summary>Rules as they stood when the run was started.</summary>
     public IReadOnlyList<RuleVerdict> Gate { get; private set; } = [];
 
+    /// <summary>The checks before welding as they were answered; null in runs started before they were kept.</summary>
+    public IReadOnlyList<PreWeldCheck>? Checks { get; private set; }
+
     /// <summary>State.</summary>
     public WeldRunState State { get; private set; }
 

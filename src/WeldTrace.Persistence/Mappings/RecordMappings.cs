@@ -158,6 +158,7 @@ internal sealed class WeldRunMapping : IEntityTypeConfiguration<WeldRun>
         builder.Property(r => r.TrackRadius).IsQuantity("track_radius_m");
         builder.Property(r => r.Travelled).IsQuantity("travelled_m");
         builder.Property(r => r.Gate).IsJson();
+        builder.Property(r => r.Checks).IsJson();
         builder.Property(r => r.Log).IsJson();
         builder.HasIndex(r => r.VesselId);
         builder.HasIndex(r => new { r.ProcedureRevisionId, r.VesselId });

@@ -1902,6 +1902,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
+                    b.Property<string>("Checks")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("checks");
+
                     b.Property<string>("EndNote")
                         .HasColumnType("text")
                         .HasColumnName("end_note");

@@ -57,7 +57,9 @@ internal sealed class DemoWelding(
                 cancellation
             )
         )!;
-        var run = WeldRun.Start(Guid.CreateVersion7(at), facts, facts.Pass.Travel).Must();
+        var run = WeldRun
+            .Start(Guid.CreateVersion7(at), facts, facts.Pass.Travel, Enum.GetValues<PreWeldItem>())
+            .Must();
         db.Add(run);
         await db.SaveForDemoAsync(cancellation);
         List<Finding> opened = [.. Weld(run, vessel, fault)];

@@ -63,6 +63,17 @@ internal sealed record DemoWorkshop(
             clock,
             cancellation
         );
+        var design = await DrawDesignAsync(db, cast, clock, cancellation);
+        return new DemoWorkshop(machine, tools, procedure, design, material);
+    }
+
+    private static async Task<VesselDesign> DrawDesignAsync(
+        WeldTraceDbContext db,
+        DemoCast cast,
+        DemoClock clock,
+        CancellationToken cancellation
+    )
+    {
         var design = VesselDesign
             .Draw(
                 "NR-10",
@@ -85,7 +96,7 @@ internal sealed record DemoWorkshop(
             )
         );
         await db.SaveForDemoAsync(cancellation);
-        return new DemoWorkshop(machine, tools, procedure, design, material);
+        return design;
     }
 
     /// <summary>Revision A, qualified, released and superseded by B, whose narrower force window the same qualification covers.</summary>

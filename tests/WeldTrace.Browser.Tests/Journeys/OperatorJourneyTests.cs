@@ -132,6 +132,17 @@ public sealed class OperatorJourneyTests(SiteFixture site)
         await keyboard.TypeAsync("Tool mark", tool);
         await keyboard.PressAsync("Judge with these");
         await visitor.SeesAsync($"{tool} is in service");
+        string[] checks =
+        [
+            "Fit-up, jigging and tacking",
+            "Parameters set as in the procedure",
+            "Preheat and interpass temperature",
+        ];
+        foreach (var check in checks)
+        {
+            await keyboard.PressAsync(check, "Space");
+        }
+
         await keyboard.ReachAsync("clockwise");
         if (travel != "clockwise")
         {

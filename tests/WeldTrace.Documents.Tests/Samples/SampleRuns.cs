@@ -52,6 +52,11 @@ internal static class SampleRuns
                 new("Log file", $"{reference}.csv, 12 columns, 1 806 rows"),
                 new("SHA-256 of log", "9f2c41d0a7b3e865"),
             ],
+            Checks =
+            [
+                new("Procedure", "WPS 12 revision C is released.", "records, F2"),
+                new("Fit-up, jigging and tacking", "Held as the procedure says.", "Tomé Arriaga"),
+            ],
             Phases =
             [
                 Phase("plunge", 0, 27.6),

@@ -119,6 +119,20 @@ public sealed class TravelerExporterTests
         );
 
     [Fact]
+    public void Write_Run_PrintsItsChecksWithWhoAnswered()
+    {
+        var text = WrittenPdf.Text(SampleTraveler.Model());
+
+        Assert.Contains(
+            "Checks before welding, ISO 25239-5:2020 4.12.2",
+            text,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("records, F2", text, StringComparison.Ordinal);
+        Assert.Contains("Held as the procedure says.", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Write_RecordHash_IsShortenedTo16Digits()
     {
         var text = string.Join('\n', WrittenPdf.Pages(Sample));

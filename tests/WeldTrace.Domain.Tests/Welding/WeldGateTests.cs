@@ -49,7 +49,12 @@ public sealed class WeldGateTests
         var facts = GateCauses.Named(cause);
         var watch = new RecordWatch(facts.Vessel);
 
-        var run = WeldRun.Start(Guid.CreateVersion7(SampleTime.Start), facts, facts.Pass.Travel);
+        var run = WeldRun.Start(
+            Guid.CreateVersion7(SampleTime.Start),
+            facts,
+            facts.Pass.Travel,
+            Enum.GetValues<PreWeldItem>()
+        );
 
         watch.AssertRefused(rule, run.Refusals);
     }
@@ -91,7 +96,8 @@ public sealed class WeldGateTests
         var run = WeldRun.Start(
             Guid.CreateVersion7(SampleTime.Start),
             facts,
-            AdvancingSide.Opposite(facts.Pass.Travel)
+            AdvancingSide.Opposite(facts.Pass.Travel),
+            Enum.GetValues<PreWeldItem>()
         );
 
         watch.AssertRefused("F9", run.Refusals);

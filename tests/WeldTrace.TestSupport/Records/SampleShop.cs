@@ -83,7 +83,12 @@ public sealed class SampleShop
     public Outcome<WeldRun> Start(int sequence = 10, Actor? actor = null)
     {
         var facts = Facts(sequence, welder: actor);
-        var run = WeldRun.Start(Guid.CreateVersion7(_now), facts, facts.Pass.Travel);
+        var run = WeldRun.Start(
+            Guid.CreateVersion7(_now),
+            facts,
+            facts.Pass.Travel,
+            Enum.GetValues<PreWeldItem>()
+        );
         if (run.IsAccepted)
         {
             Runs.Add(run.Value);

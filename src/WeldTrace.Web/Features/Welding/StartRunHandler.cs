@@ -47,7 +47,7 @@ public sealed class StartRunHandler(
             return Outcome.From(missing);
         }
 
-        var run = WeldRun.Start(form.Id, facts!, form.Travel!.Value);
+        var run = WeldRun.Start(form.Id, facts!, form.Travel!.Value, form.Confirmed);
         if (!run.IsAccepted)
         {
             // A second press may be judged after the first was saved: then its own run is what stands in the way.

@@ -39,11 +39,13 @@ public sealed class WeldStepReader(
             return null;
         }
 
+        var gate = WeldGate.Judge(facts);
         var designId = facts.Revision?.Content.ToolDesignId;
         return new WeldStepView
         {
             Facts = facts,
-            Gate = WeldGate.Judge(facts),
+            Gate = gate,
+            Checks = PreWeldChecks.Of(facts, gate),
             ToolDesign = await db.ToolDesigns.SingleOrDefaultAsync(
                 d => d.Id == designId,
                 cancellation

@@ -13,6 +13,9 @@ public sealed record WeldStepView
     /// <summary>Every rule, judged for the person, tool and machine.</summary>
     public required IReadOnlyList<RuleVerdict> Gate { get; init; }
 
+    /// <summary>The checks before welding.</summary>
+    public required IReadOnlyList<PreWeldCheck> Checks { get; init; }
+
     /// <summary>Tool design of the released procedure.</summary>
     public required ToolDesign? ToolDesign { get; init; }
 

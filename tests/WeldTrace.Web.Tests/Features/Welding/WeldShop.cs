@@ -87,6 +87,9 @@ internal sealed class WeldShop : IAsyncDisposable
             Tool = Tool.Mark,
             Machine = Machine.Name,
             Travel = travel,
+            JointPreparation = true,
+            FitUp = true,
+            Parameters = true,
         };
 
     public Task<Outcome> StartAsync(StartRunForm form, Actor? actor = null, int step = 10) =>

@@ -31,6 +31,14 @@ internal static class RunMapping
             EndedAt = run.EndedAt,
             Travelled = run.Travelled,
             Particulars = Particulars(run),
+            Checks =
+            [
+                .. (run.Checks ?? []).Select(c => new CheckLine(
+                    c.Title,
+                    c.Text,
+                    c.RuleId is { } rule ? $"records, {rule}" : run.OperatorName
+                )),
+            ],
             Phases =
             [
                 .. (run.Log?.Phases ?? []).Select(p => new PhaseLine(
