@@ -36,7 +36,11 @@ public sealed record LogColumn(
             : LogUnits.SiUnitOf(quantity);
 
     /// <summary>Turns a number as logged into the SI unit.</summary>
-    public double ToSi(double asLogged) => (asLogged * ScaleToSi) + LoggedUnit.OffsetSi;
+    public double ToSi(double asLogged) => Conversion.ToSi(asLogged);
+
+    /// <summary>The way from a number as logged to SI; taken once where many numbers are converted.</summary>
+    [JsonIgnore]
+    internal SiConversion Conversion => new(ScaleToSi, LoggedUnit.OffsetSi);
 
     /// <summary>SI units per unit as logged, sign included.</summary>
     [JsonIgnore]

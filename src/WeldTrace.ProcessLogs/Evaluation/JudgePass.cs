@@ -76,10 +76,9 @@ internal sealed class JudgePass
     private ReadOnlySpan<double> Seconds(LogFrames frames)
     {
         _seconds = _seconds.Length < frames.Count ? new double[frames.Count] : _seconds;
-        var asLogged = frames.Values(_channels.Time);
-        for (var i = 0; i < asLogged.Length; i++)
+        for (var i = 0; i < frames.Count; i++)
         {
-            _seconds[i] = _channels.Time.ToSi(asLogged[i]);
+            _seconds[i] = frames.Si(_channels.Time, i);
         }
 
         return _seconds.AsSpan(0, frames.Count);

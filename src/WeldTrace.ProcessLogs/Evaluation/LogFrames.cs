@@ -6,6 +6,7 @@ internal sealed class LogFrames : IDisposable
     private readonly ProcessLog _log;
     private readonly bool[] _isWanted;
     private readonly double[][] _values;
+    private readonly SiConversion[] _conversions;
     private readonly ChannelCodec _codec = new();
     private readonly SampleBlock _block = new();
     private int _nextChunk;
@@ -14,6 +15,7 @@ internal sealed class LogFrames : IDisposable
     {
         _log = log;
         _isWanted = new bool[log.Header.Columns.Count];
+        _conversions = [.. log.Header.Columns.Select(c => c.Conversion)];
         _values = [.. log.Header.Columns.Select(_ => Array.Empty<double>())];
         foreach (var column in columns)
         {
@@ -29,6 +31,10 @@ internal sealed class LogFrames : IDisposable
 
     public ReadOnlySpan<double> Values(LogColumn column) =>
         _values[column.Ordinal].AsSpan(0, Count);
+
+    /// <summary>A number of this frame in SI.</summary>
+    public double Si(LogColumn column, int index) =>
+        _conversions[column.Ordinal].ToSi(_values[column.Ordinal][index]);
 
     public bool MoveNext()
     {

@@ -36,10 +36,9 @@ internal static class PhasePass
         AxisTravelSpeed? axis
     )
     {
-        var time = frames.Values(channels.Time);
         for (var i = 0; i < frames.Count; i++)
         {
-            var seconds = channels.Time.ToSi(time[i]);
+            var seconds = frames.Si(channels.Time, i);
             var travel = Sample(frames, channels.Travel, i);
             segmentation.Add(
                 new ToolSample(
@@ -53,5 +52,5 @@ internal static class PhasePass
     }
 
     private static double Sample(LogFrames frames, LogColumn? column, int index) =>
-        column is null ? double.NaN : column.ToSi(frames.Values(column)[index]);
+        column is null ? double.NaN : frames.Si(column, index);
 }

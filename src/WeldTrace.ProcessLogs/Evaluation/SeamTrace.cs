@@ -14,10 +14,9 @@ internal sealed class SeamTrace(RunChannels channels, RunPhases phases, SeamPosi
     public ReadOnlySpan<double> Follow(LogFrames frames, ReadOnlySpan<double> seconds)
     {
         _metres = _metres.Length < frames.Count ? new double[frames.Count] : _metres;
-        var travel = channels.Travel is null ? [] : frames.Values(channels.Travel);
         for (var i = 0; i < frames.Count; i++)
         {
-            var sample = travel.IsEmpty ? 0 : channels.Travel!.ToSi(travel[i]);
+            var sample = channels.Travel is null ? 0 : frames.Si(channels.Travel, i);
             _metres[i] = At(frames.First + i, seconds[i], sample);
         }
 

@@ -21,11 +21,9 @@ internal sealed class SpindleEnergyMeter(LogHeader header)
             return;
         }
 
-        var speed = frames.Values(_speed);
-        var torque = frames.Values(_torque);
         for (var i = from; i < to; i++)
         {
-            var watts = 2 * Math.PI * _speed.ToSi(speed[i]) * _torque.ToSi(torque[i]);
+            var watts = 2 * Math.PI * frames.Si(_speed, i) * frames.Si(_torque, i);
             _joules.Add(seconds[i], Math.Abs(watts));
         }
 

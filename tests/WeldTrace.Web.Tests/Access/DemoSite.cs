@@ -26,6 +26,8 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
 
     public Uri Address => ClientOptions.BaseAddress;
 
+    public string Folder => _folder.Path;
+
     public async ValueTask InitializeAsync()
     {
         UseKestrel(0);
