@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Records;
@@ -63,6 +64,7 @@ public static class LedgerCheck
 
         CompareTree(stored, computed, problems);
         var records = await CompareRecordsAsync(db, newest, problems, cancellation);
+        problems.AddRange(await FileCheck.FindProblemsAsync(db, newest.Values, cancellation));
         return new LedgerReport(computed.Size, records, problems);
     }
 
@@ -136,7 +138,7 @@ public static class LedgerCheck
     )
     {
         HashSet<Guid> seen = [];
-        foreach (var record in await AllRecordsAsync(db, cancellation))
+        foreach (var record in await AllRecordsAsync(db, seen, problems, cancellation))
         {
             seen.Add(record.Id);
             if (!newest.TryGetValue(record.Id, out var entry))
@@ -172,34 +174,80 @@ public static class LedgerCheck
 
     private static async Task<List<Record>> AllRecordsAsync(
         WeldTraceDbContext db,
+        HashSet<Guid> seen,
+        List<string> problems,
         CancellationToken cancellation
-    ) =>
-        [
-            .. await db.Sites.AsNoTracking().ToListAsync(cancellation),
-            .. await db.People.AsNoTracking().ToListAsync(cancellation),
-            .. await db.ProcedureRevisions.AsNoTracking().ToListAsync(cancellation),
-            .. await db.VesselDesigns.AsNoTracking().ToListAsync(cancellation),
-            .. await db.ToolDesigns.AsNoTracking().ToListAsync(cancellation),
-            .. await db.Tools.AsNoTracking().ToListAsync(cancellation),
-            .. await db.LimitTables.AsNoTracking().ToListAsync(cancellation),
-            .. await db.Qualifications.AsNoTracking().ToListAsync(cancellation),
-            .. await db.TestPieces.AsNoTracking().ToListAsync(cancellation),
-            .. await db.SpecimenTests.AsNoTracking().ToListAsync(cancellation),
-            .. await db.Certificates.AsNoTracking().ToListAsync(cancellation),
-            .. await db.Instruments.AsNoTracking().ToListAsync(cancellation),
-            .. await db.Machines.AsNoTracking().ToListAsync(cancellation),
-            .. await db.MaterialLots.AsNoTracking().ToListAsync(cancellation),
-            .. await db.Components.AsNoTracking().ToListAsync(cancellation),
-            .. await db.HeatTreatments.AsNoTracking().ToListAsync(cancellation),
-            .. await db.JointCleanings.AsNoTracking().ToListAsync(cancellation),
-            .. await db.JointFitUps.AsNoTracking().ToListAsync(cancellation),
-            .. await db.Vessels.AsNoTracking().ToListAsync(cancellation),
-            .. await db.WeldRuns.AsNoTracking().ToListAsync(cancellation),
-            .. await db.LeakTests.AsNoTracking().ToListAsync(cancellation),
-            .. await db.PressureTests.AsNoTracking().ToListAsync(cancellation),
-            .. await db.Sections.AsNoTracking().ToListAsync(cancellation),
-            .. await db.StepSignOffs.AsNoTracking().ToListAsync(cancellation),
-            .. await db.Findings.AsNoTracking().ToListAsync(cancellation),
-            .. await db.Signatures.AsNoTracking().ToListAsync(cancellation),
-        ];
+    )
+    {
+        List<Record> records = [];
+        await ReadAsync(db.Sites);
+        await ReadAsync(db.People);
+        await ReadAsync(db.ProcedureRevisions);
+        await ReadAsync(db.VesselDesigns);
+        await ReadAsync(db.ToolDesigns);
+        await ReadAsync(db.Tools);
+        await ReadAsync(db.LimitTables);
+        await ReadAsync(db.Qualifications);
+        await ReadAsync(db.TestPieces);
+        await ReadAsync(db.SpecimenTests);
+        await ReadAsync(db.Certificates);
+        await ReadAsync(db.Instruments);
+        await ReadAsync(db.Machines);
+        await ReadAsync(db.MaterialLots);
+        await ReadAsync(db.Components);
+        await ReadAsync(db.HeatTreatments);
+        await ReadAsync(db.JointCleanings);
+        await ReadAsync(db.JointFitUps);
+        await ReadAsync(db.Vessels);
+        await ReadAsync(db.WeldRuns);
+        await ReadAsync(db.LeakTests);
+        await ReadAsync(db.PressureTests);
+        await ReadAsync(db.Sections);
+        await ReadAsync(db.StepSignOffs);
+        await ReadAsync(db.Findings);
+        await ReadAsync(db.Signatures);
+        return records;
+
+        async Task ReadAsync<T>(DbSet<T> table)
+            where T : Record
+        {
+            try
+            {
+                records.AddRange(await table.AsNoTracking().ToListAsync(cancellation));
+            }
+            catch (Exception unreadable) when (IsUnreadable(unreadable))
+            {
+                await ReadOneByOneAsync(table);
+            }
+        }
+
+        async Task ReadOneByOneAsync<T>(DbSet<T> table)
+            where T : Record
+        {
+            foreach (var id in await table.Select(r => r.Id).ToListAsync(cancellation))
+            {
+                try
+                {
+                    records.Add(
+                        await table.AsNoTracking().SingleAsync(r => r.Id == id, cancellation)
+                    );
+                }
+                catch (Exception unreadable) when (IsUnreadable(unreadable))
+                {
+                    problems.Add(
+                        $"{table.EntityType.GetTableName()} {id} was changed so that it can't be read any more: {unreadable.Message}"
+                    );
+                    seen.Add(id);
+                }
+            }
+        }
+    }
+
+    private static bool IsUnreadable(Exception failure) =>
+        failure
+            is JsonException
+                or FormatException
+                or ArgumentException
+                or InvalidOperationException
+                or InvalidCastException;
 }

@@ -7,6 +7,9 @@ internal sealed class EndlessStream : Stream
 
     public long? BreaksAfter { get; init; }
 
+    /// <summary>How it breaks off.</summary>
+    public IOException Break { get; init; } = new("The connection was lost.");
+
     public override bool CanRead => true;
 
     public override bool CanSeek => false;
@@ -25,7 +28,7 @@ internal sealed class EndlessStream : Stream
     {
         if (Given >= BreaksAfter)
         {
-            throw new IOException("The connection was lost.");
+            throw Break;
         }
 
         buffer.AsSpan(offset, count).Fill((byte)'1');

@@ -63,6 +63,24 @@ public sealed class LogUploadHandlerTests(PostgresServerFixture server)
         Assert.Empty(shop.StagedFiles);
     }
 
+    /// <summary>28 is what Linux answers to writing on a full disk (ENOSPC).</summary>
+    [Fact]
+    public async Task HandleAsync_DiskFull_SaysSoAndNothingLeft()
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        var id = await shop.EndedAsync();
+        var content = new EndlessStream
+        {
+            BreaksAfter = 300_000,
+            Break = new IOException("No space left on device", 28),
+        };
+
+        var outcome = await BringAsync(shop, id, content, null);
+
+        Assert.Equal("disk-full", Assert.Single(outcome.Refusals).Code);
+        Assert.Empty(shop.StagedFiles);
+    }
+
     [Fact]
     public async Task HandleAsync_SecondFile_TakesThePlaceOfTheFirst()
     {
@@ -128,7 +146,7 @@ public sealed class LogUploadHandlerTests(PostgresServerFixture server)
         WeldShop shop,
         Guid id,
         Stream content,
-        long announced,
+        long? announced,
         Actor? actor = null,
         string name = "run.csv"
     ) =>
