@@ -22,6 +22,7 @@ var log = await File.ReadAllBytesAsync(args[2]);
 var contexts = host.Services.GetRequiredService<IDbContextFactory<WeldTraceDbContext>>();
 var configuration = host.Services.GetRequiredService<IConfiguration>();
 await Writing.AddAsync(contexts, shop.Ground);
+await Writing.AddPapersAsync(contexts);
 await Task.WhenAll(
     new RunLogger("A", shop, contexts, configuration, log).LogRunsAsync(),
     new RunLogger("B", shop, contexts, configuration, log).LogRunsAsync()

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Records;
@@ -138,7 +137,7 @@ public static class LedgerCheck
     )
     {
         HashSet<Guid> seen = [];
-        foreach (var record in await AllRecordsAsync(db, seen, problems, cancellation))
+        foreach (var record in await EveryRecord.ReadAsync(db, seen, problems, cancellation))
         {
             seen.Add(record.Id);
             if (!newest.TryGetValue(record.Id, out var entry))
@@ -171,83 +170,4 @@ public static class LedgerCheck
         );
         return seen.Count;
     }
-
-    private static async Task<List<Record>> AllRecordsAsync(
-        WeldTraceDbContext db,
-        HashSet<Guid> seen,
-        List<string> problems,
-        CancellationToken cancellation
-    )
-    {
-        List<Record> records = [];
-        await ReadAsync(db.Sites);
-        await ReadAsync(db.People);
-        await ReadAsync(db.ProcedureRevisions);
-        await ReadAsync(db.VesselDesigns);
-        await ReadAsync(db.ToolDesigns);
-        await ReadAsync(db.Tools);
-        await ReadAsync(db.LimitTables);
-        await ReadAsync(db.Qualifications);
-        await ReadAsync(db.TestPieces);
-        await ReadAsync(db.SpecimenTests);
-        await ReadAsync(db.Certificates);
-        await ReadAsync(db.Instruments);
-        await ReadAsync(db.Machines);
-        await ReadAsync(db.MaterialLots);
-        await ReadAsync(db.Components);
-        await ReadAsync(db.HeatTreatments);
-        await ReadAsync(db.JointCleanings);
-        await ReadAsync(db.JointFitUps);
-        await ReadAsync(db.Vessels);
-        await ReadAsync(db.WeldRuns);
-        await ReadAsync(db.LeakTests);
-        await ReadAsync(db.PressureTests);
-        await ReadAsync(db.Sections);
-        await ReadAsync(db.StepSignOffs);
-        await ReadAsync(db.Findings);
-        await ReadAsync(db.Signatures);
-        return records;
-
-        async Task ReadAsync<T>(DbSet<T> table)
-            where T : Record
-        {
-            try
-            {
-                records.AddRange(await table.AsNoTracking().ToListAsync(cancellation));
-            }
-            catch (Exception unreadable) when (IsUnreadable(unreadable))
-            {
-                await ReadOneByOneAsync(table);
-            }
-        }
-
-        async Task ReadOneByOneAsync<T>(DbSet<T> table)
-            where T : Record
-        {
-            foreach (var id in await table.Select(r => r.Id).ToListAsync(cancellation))
-            {
-                try
-                {
-                    records.Add(
-                        await table.AsNoTracking().SingleAsync(r => r.Id == id, cancellation)
-                    );
-                }
-                catch (Exception unreadable) when (IsUnreadable(unreadable))
-                {
-                    problems.Add(
-                        $"{table.EntityType.GetTableName()} {id} was changed so that it can't be read any more: {unreadable.Message}"
-                    );
-                    seen.Add(id);
-                }
-            }
-        }
-    }
-
-    private static bool IsUnreadable(Exception failure) =>
-        failure
-            is JsonException
-                or FormatException
-                or ArgumentException
-                or InvalidOperationException
-                or InvalidCastException;
 }

@@ -83,7 +83,7 @@ public sealed class MaterialRecordTests
             )
         );
 
-        Assert.Equal(new string('c', 64), lot.Document!.FileSha256);
+        Assert.Equal(SamplePapers.CertificateSha256, lot.Document!.FileSha256);
     }
 
     [Fact]

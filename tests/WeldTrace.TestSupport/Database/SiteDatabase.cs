@@ -12,8 +12,14 @@ public sealed class SiteDatabase : IDbContextFactory<WeldTraceDbContext>, IAsync
 
     public string ConnectionString => _database.Connections.Application;
 
-    public static async Task<SiteDatabase> CreateAsync(PostgresServerFixture server) =>
-        new(await server.CreateDatabaseAsync(Open, WeldTraceDbContext.AppendOnlyTables));
+    public static async Task<SiteDatabase> CreateAsync(PostgresServerFixture server)
+    {
+        var site = new SiteDatabase(
+            await server.CreateDatabaseAsync(Open, WeldTraceDbContext.AppendOnlyTables)
+        );
+        await site.AddAsync(Records.SamplePapers.Certificate());
+        return site;
+    }
 
     public WeldTraceDbContext CreateDbContext() => Open(ConnectionString);
 

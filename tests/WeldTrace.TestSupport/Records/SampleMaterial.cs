@@ -20,7 +20,7 @@ public static class SampleMaterial
             lot.FileDocument(
                 InspectionDocumentType.Type31,
                 "ASTM B241",
-                new string('c', 64),
+                SamplePapers.CertificateSha256,
                 SamplePeople.Inspector,
                 SampleTime.Start
             ),

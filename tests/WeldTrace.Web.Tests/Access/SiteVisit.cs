@@ -53,6 +53,10 @@ internal sealed class SiteVisit : IDisposable
     public Task<HttpResponseMessage> GetAsync(string path) =>
         _http.GetAsync(new Uri(path, UriKind.Relative), TestContext.Current.CancellationToken);
 
+    /// <summary>Sends what no form would send.</summary>
+    public Task<HttpResponseMessage> SendAsync(HttpRequestMessage request) =>
+        _http.SendAsync(request, TestContext.Current.CancellationToken);
+
     /// <summary>Posts a form with an anti-forgery token that belongs to this person.</summary>
     public async Task<HttpResponseMessage> PostAsync(
         string path,

@@ -60,7 +60,11 @@ internal static class WeldForms
             "WeldStep start-run",
             Welder,
             Routes.WeldStep(serial, step) + "?machine=Gantry%201&tool=T-0141",
-            ("In.Travel", "CounterClockwise")
+            ("In.Travel", "CounterClockwise"),
+            ("In.JointPreparation", "true"),
+            ("In.FitUp", "true"),
+            ("In.Parameters", "true"),
+            ("In.Preheat", "true")
         );
 
     /// <summary>Brings the log of the run that was ended, and goes where it is read.</summary>

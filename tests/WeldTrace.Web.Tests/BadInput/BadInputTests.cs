@@ -12,8 +12,7 @@ using WeldTrace.Web.Tests.Access;
 namespace WeldTrace.Web.Tests.BadInput;
 
 /// <summary>What nobody should send, sent to the running site: it says what is wrong, keeps what was typed, and writes nothing.</summary>
-[Collection(typeof(DemoSiteGroup))]
-public sealed class BadInputTests(DemoSite site)
+public sealed class BadInputTests(DemoSite site) : IClassFixture<DemoSite>
 {
     private const long ThreeGigabytes = 3L * 1024 * 1024 * 1024;
 

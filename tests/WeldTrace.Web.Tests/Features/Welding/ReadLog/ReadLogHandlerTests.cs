@@ -57,7 +57,12 @@ public sealed class ReadLogHandlerTests(PostgresServerFixture server)
         var sha256 = await ProcessLogExport.WriteCsvAsync(log!, written, CancellationToken.None);
         Assert.Equal(file, written.ToArray());
         Assert.Equal((await shop.RunAsync(id)).Log!.CsvSha256, sha256);
-        Assert.Equal(0, await shop.Database.ReadAsync(db => db.Attachments.CountAsync()));
+        Assert.Equal(
+            0,
+            await shop.Database.ReadAsync(db =>
+                db.Attachments.CountAsync(a => a.MediaType == "text/csv")
+            )
+        );
     }
 
     [Fact]
@@ -74,7 +79,9 @@ public sealed class ReadLogHandlerTests(PostgresServerFixture server)
         );
 
         Assert.True(result.IsAccepted);
-        var original = await shop.Database.ReadAsync(db => db.Attachments.SingleAsync());
+        var original = await shop.Database.ReadAsync(db =>
+            db.Attachments.SingleAsync(a => a.MediaType == "text/csv")
+        );
         Assert.Equal(file, original.Bytes);
         Assert.Equal((await shop.RunAsync(id)).Log!.OriginalSha256, original.Sha256);
     }
