@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Ledger;
-using WeldTrace.Domain.Records;
 using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Persistence.LedgerStore;

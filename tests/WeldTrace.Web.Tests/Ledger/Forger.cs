@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Npgsql;
-using WeldTrace.Persistence;
 using WeldTrace.Persistence.Roles;
 using WeldTrace.Web.Tests.Access;
 
