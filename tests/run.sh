@@ -6,7 +6,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 
 configuration=${CONFIGURATION:-Release}
-packages=(chromium poppler-utils qpdf fonts-dejavu-core libicu72 tzdata)
+packages=(chromium poppler-utils qpdf fonts-dejavu-core libicu72 tzdata r-base-core r-cran-survival r-cran-mass python3-scipy)
 if [ -z "${WELDTRACE_TEST_DATABASE:-}" ] && [ -z "${WELDTRACE_TEST_IMAGE:-}" ]; then
     packages+=(postgresql)
 fi
@@ -32,6 +32,12 @@ status=0
 dotnet test --solution WeldTrace.sln --no-build --configuration "$configuration" --no-progress --no-ansi "$@" 2>&1 |
     tee "$log" || status=$?
 
+echo "== check tables, recomputed with R and scipy"
+checks=$(mktemp)
+trap 'rm -f "$log" "$checks"' EXIT
+recomputed=0
+./tests/checks/run.sh 2>&1 | tee "$checks" || recomputed=$?
+
 count() { awk -v key="$1:" '$1 == key { n += $2 } END { print n + 0 }' "$log"; }
 passed=$(count succeeded) failed=$(count failed) skipped=$(count skipped) broken=$(count error)
 if [ "$skipped" -gt 0 ]; then
@@ -40,7 +46,12 @@ fi
 if [ "$broken" -gt 0 ]; then
     echo "$broken test projects ran no test or did not come to their end"
 fi
-failed=$((failed + skipped + broken))
+read -r agree differ < <(awk '/ agree, .* differ$/ { a = $1; d = $3 } END { print a + 0, d + 0 }' "$checks")
+if [ "$recomputed" -ne 0 ] && [ "$differ" -eq 0 ]; then
+    echo "the check tables were not recomputed to their end"
+    differ=1
+fi
+passed=$((passed + agree)) failed=$((failed + skipped + broken + differ))
 if [ "$status" -ne 0 ] && [ "$failed" -eq 0 ]; then
     echo "dotnet test ended with status $status"
     failed=1
