@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace WeldTrace.Engineering.Signals;
 
 /// <summary>
@@ -33,14 +36,7 @@ public struct RunningStatistics
             return;
         }
 
-        var (sum, minimum, maximum) = (0.0, samples[0], samples[0]);
-        foreach (var sample in samples)
-        {
-            sum += sample;
-            minimum = Math.Min(minimum, sample);
-            maximum = Math.Max(maximum, sample);
-        }
-
+        var (sum, minimum, maximum) = Extent(samples);
         Merge(samples, sum / samples.Length);
         MinimumInSampleUnit =
             Count == samples.Length ? minimum : Math.Min(MinimumInSampleUnit, minimum);
@@ -48,16 +44,72 @@ public struct RunningStatistics
             Count == samples.Length ? maximum : Math.Max(MaximumInSampleUnit, maximum);
     }
 
-    private void Merge(ReadOnlySpan<double> samples, double mean)
+    /// <summary>Sum and extremes, as many samples at once as the processor takes.</summary>
+    private static (double Sum, double Minimum, double Maximum) Extent(ReadOnlySpan<double> samples)
     {
-        var (squares, rest) = (0.0, 0.0);
-        foreach (var sample in samples)
+        var vectors = MemoryMarshal.Cast<double, Vector<double>>(samples);
+        var (sums, lows, highs) = (
+            Vector<double>.Zero,
+            new Vector<double>(samples[0]),
+            new Vector<double>(samples[0])
+        );
+        foreach (var vector in vectors)
+        {
+            sums += vector;
+            lows = Vector.Min(lows, vector);
+            highs = Vector.Max(highs, vector);
+        }
+
+        var (sum, minimum, maximum) = (Vector.Sum(sums), samples[0], samples[0]);
+        for (var lane = 0; lane < Vector<double>.Count; lane++)
+        {
+            minimum = Math.Min(minimum, lows[lane]);
+            maximum = Math.Max(maximum, highs[lane]);
+        }
+
+        foreach (var sample in samples[(vectors.Length * Vector<double>.Count)..])
+        {
+            sum += sample;
+            minimum = Math.Min(minimum, sample);
+            maximum = Math.Max(maximum, sample);
+        }
+
+        return (sum, minimum, maximum);
+    }
+
+    /// <summary>Sum of the squares of the deviations from a mean, and of the deviations themselves.</summary>
+    private static (double Squares, double Sum) Deviations(
+        ReadOnlySpan<double> samples,
+        double mean
+    )
+    {
+        var vectors = MemoryMarshal.Cast<double, Vector<double>>(samples);
+        var (means, squares, rests) = (
+            new Vector<double>(mean),
+            Vector<double>.Zero,
+            Vector<double>.Zero
+        );
+        foreach (var vector in vectors)
+        {
+            var deviations = vector - means;
+            squares += deviations * deviations;
+            rests += deviations;
+        }
+
+        var (square, rest) = (Vector.Sum(squares), Vector.Sum(rests));
+        foreach (var sample in samples[(vectors.Length * Vector<double>.Count)..])
         {
             var deviation = sample - mean;
-            squares += deviation * deviation;
+            square += deviation * deviation;
             rest += deviation;
         }
 
+        return (square, rest);
+    }
+
+    private void Merge(ReadOnlySpan<double> samples, double mean)
+    {
+        var (squares, rest) = Deviations(samples, mean);
         squares -= rest * rest / samples.Length;
         mean += rest / samples.Length;
         var total = Count + samples.Length;

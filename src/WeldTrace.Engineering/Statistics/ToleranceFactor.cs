@@ -1,6 +1,3 @@
-using MathNet.Numerics;
-using MathNet.Numerics.Distributions;
-using MathNet.Numerics.Integration;
 using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Engineering.Statistics;
@@ -27,8 +24,8 @@ public static class ToleranceFactor
             return check.Refused<Solution>();
         }
 
-        double Missing(double k) => Confidence(k, count, content) - confidence;
-        if (!RootSearch.TryFindFrom(Missing, 1, Missing(1) < 0, out var found))
+        NoncentralCoverage coverage = new(count, content);
+        if (!coverage.TrySolve(confidence, out var found))
         {
             return check
                 .Require(
@@ -98,30 +95,4 @@ public static class ToleranceFactor
         NormalQuantile.RequireProbability(content, nameof(content));
         NormalQuantile.RequireProbability(confidence, nameof(confidence));
     }
-
-    /// <summary>Confidence that a factor gives.</summary>
-    private static double Confidence(double k, int count, double content)
-    {
-        var (degrees, root) = (count - 1.0, Math.Sqrt(count));
-        var shift = NormalQuantile.Of(content) * root;
-        var logConstant =
-            Math.Log(2)
-            + (degrees / 2 * Math.Log(degrees / 2))
-            - SpecialFunctions.GammaLn(degrees / 2);
-        double Integrand(double w) =>
-            w <= 0
-                ? 0
-                : Normal.CDF(0, 1, (k * root * w) - shift)
-                    * Math.Exp(logConstant + ((degrees - 1) * Math.Log(w)) - (degrees * w * w / 2));
-
-        var spread = 9 / Math.Sqrt(degrees);
-        var (low, high) = (Math.Max(0, 1 - spread), 1 + spread);
-        var turn = Math.Clamp(shift / (k * root), low, high);
-        return Integrate(Integrand, low, turn) + Integrate(Integrand, turn, high);
-    }
-
-    private static double Integrate(Func<double, double> integrand, double low, double high) =>
-        high <= low
-            ? 0
-            : GaussKronrodRule.Integrate(integrand, low, high, out _, out _, 1e-12, 20, 21);
 }
