@@ -35,6 +35,7 @@ app.UseAuthentication();
 app.UseFirstRun();
 app.UseAuthorization();
 app.UseForgeryGuard();
+app.UseNulGuard();
 app.MapStaticAssets().AllowAnonymous();
 app.MapHealthChecks(Routes.Health).AllowAnonymous();
 app.MapPost(

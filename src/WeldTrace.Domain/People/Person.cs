@@ -44,7 +44,7 @@ public sealed class Person : Record
     )
     {
         var refusals = Check(printedName, roles);
-        if (string.IsNullOrWhiteSpace(signInName) || signInName.Length > LongestName)
+        if (!IsName(signInName))
         {
             refusals.Add(
                 new Refusal(
@@ -96,15 +96,18 @@ public sealed class Person : Record
     /// <summary>The person as one who acts.</summary>
     public Actor AsActor() => new(Id, PrintedName, Roles);
 
+    private static bool IsName(string text) =>
+        !string.IsNullOrWhiteSpace(text) && text.Length <= LongestName && !text.Any(char.IsControl);
+
     private static List<Refusal> Check(string printedName, IReadOnlyList<Role> roles)
     {
         List<Refusal> refusals = [];
-        if (string.IsNullOrWhiteSpace(printedName) || printedName.Length > LongestName)
+        if (!IsName(printedName))
         {
             refusals.Add(
                 new Refusal(
                     "printed-name",
-                    $"Give the printed name, 1 to {LongestName} characters.",
+                    $"Give the printed name in one line, 1 to {LongestName} characters.",
                     nameof(PrintedName)
                 )
             );

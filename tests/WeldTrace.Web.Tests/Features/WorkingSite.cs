@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
@@ -9,10 +10,12 @@ using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Accounts;
 using WeldTrace.Persistence.LedgerStore;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Acts;
+using WeldTrace.Web.Features.People;
 using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;
 using Record = WeldTrace.Domain.Records.Record;
@@ -62,6 +65,9 @@ internal sealed class WorkingSite : IAsyncDisposable
 
     public PasswordCheck Passwords => Get<PasswordCheck>();
 
+    public PeopleHandler People =>
+        new(Database, Get<NewAccount>(), Get<IPasswordHasher<Account>>(), Clock);
+
     public static async Task<WorkingSite> OpenAsync(PostgresServerFixture server)
     {
         var site = new WorkingSite(await SiteDatabase.CreateAsync(server));
@@ -93,6 +99,10 @@ internal sealed class WorkingSite : IAsyncDisposable
         );
         return person.AsActor();
     }
+
+    /// <summary>An account alone, for a person whom the records name by identity.</summary>
+    public Task GiveAccountAsync(Person person) =>
+        Database.AddAsync(Get<NewAccount>().For(person, Password, mustChangePassword: false));
 
     /// <summary>Changes a record as the domain allows, and saves it.</summary>
     public async Task ChangeAsync<T>(Guid id, Func<T, Outcome> act)
