@@ -152,8 +152,8 @@ public sealed class FindingActsTests(PostgresServerFixture server)
     {
         await using var vessel = await RoutedVessel.AtAsync(server, 20);
 
-        var decided = await DecideAsync(vessel, Guid.NewGuid(), vessel.Inspector);
-        var closed = await CloseAsync(vessel, Guid.NewGuid(), vessel.Inspector);
+        var decided = await DecideAsync(vessel, Guid.Empty, vessel.Inspector);
+        var closed = await CloseAsync(vessel, Guid.Empty, vessel.Inspector);
 
         Assert.Equal("missing:", WorkingSite.Text(decided.Refusals));
         Assert.Equal("missing:", WorkingSite.Text(closed.Refusals));

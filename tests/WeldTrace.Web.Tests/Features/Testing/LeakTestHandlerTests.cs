@@ -109,7 +109,10 @@ public sealed class LeakTestHandlerTests(PostgresServerFixture server)
         await using var vessel = await RoutedVessel.AtAsync(server, 30);
         Accept.All(await RecordAsync(vessel, Bubbles()));
 
-        var second = await RecordAsync(vessel, Bubbles(f => f.Id = Guid.NewGuid()));
+        var second = await RecordAsync(
+            vessel,
+            Bubbles(f => f.Id = Guid.CreateVersion7(SampleTime.Start.AddHours(9)))
+        );
 
         Assert.Equal("unsigned:", WorkingSite.Text(second.Refusals));
         Assert.Equal(1, await vessel.Site.Database.ReadAsync(db => db.LeakTests.CountAsync()));

@@ -47,7 +47,7 @@ public sealed class SignTestHandlerTests(PostgresServerFixture server)
 
         var byQuality = await SignAsync(vessel, test.Id, vessel.Quality);
         var wrong = await SignAsync(vessel, test.Id, vessel.Inspector, "seven quiet ankers");
-        var ofNothing = await SignAsync(vessel, Guid.NewGuid(), vessel.Inspector);
+        var ofNothing = await SignAsync(vessel, Guid.Empty, vessel.Inspector);
 
         Assert.Equal("role:", WorkingSite.Text(byQuality.Refusals));
         Assert.Equal("password:Password", WorkingSite.Text(wrong.Refusals));
@@ -104,7 +104,7 @@ public sealed class SignTestHandlerTests(PostgresServerFixture server)
 
         var byEngineer = await WithdrawAsync(vessel, test.Id, vessel.Engineer);
         var wordless = await WithdrawAsync(vessel, test.Id, vessel.Inspector, "");
-        var ofNothing = await WithdrawAsync(vessel, Guid.NewGuid(), vessel.Inspector);
+        var ofNothing = await WithdrawAsync(vessel, Guid.Empty, vessel.Inspector);
 
         Assert.Equal("role:", WorkingSite.Text(byEngineer.Refusals));
         Assert.Equal("missing:Reason", WorkingSite.Text(wordless.Refusals));
