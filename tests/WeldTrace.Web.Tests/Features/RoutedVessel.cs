@@ -64,5 +64,13 @@ internal sealed class RoutedVessel : IAsyncDisposable
             db.Signatures.Where(s => s.SignedId == id).Select(s => s.Meaning).ToListAsync()
         );
 
+    /// <summary>What the check of the ledger complains of, but for the logs of the runs before: those exist as summaries only.</summary>
+    public async Task<IReadOnlyList<string>> LedgerProblemsAsync() =>
+        [
+            .. (await Site.LedgerProblemsAsync()).Where(p =>
+                !p.StartsWith("The process log of weld-run", StringComparison.Ordinal)
+            ),
+        ];
+
     public ValueTask DisposeAsync() => Site.DisposeAsync();
 }

@@ -25,7 +25,7 @@ public sealed class FindingActsTests(PostgresServerFixture server)
         Assert.Equal(90, finding.Place!.Start!.Value.Degrees, 9);
         Assert.Equal(VesselState.OnHold, (await vessel.NowAsync()).State);
         Assert.Equal(1, await vessel.Site.EntriesAsync(finding.Id));
-        Assert.Empty(await vessel.Site.LedgerProblemsAsync());
+        Assert.Empty(await vessel.LedgerProblemsAsync());
     }
 
     [Fact]
@@ -98,7 +98,7 @@ public sealed class FindingActsTests(PostgresServerFixture server)
             await vessel.MeaningsAsync(id)
         );
         Assert.Equal(3, await vessel.Site.EntriesAsync(id));
-        Assert.Empty(await vessel.Site.LedgerProblemsAsync());
+        Assert.Empty(await vessel.LedgerProblemsAsync());
     }
 
     [Fact]

@@ -31,7 +31,7 @@ public sealed class LeakTestHandlerTests(PostgresServerFixture server)
         Assert.Equal((form.Id, LeakMethod.ImmersionBubble), (test.Id, test.Method));
         Assert.Equal(expected, test.Verdict);
         Assert.Equal(1, await vessel.Site.EntriesAsync(test.Id));
-        Assert.Empty(await vessel.Site.LedgerProblemsAsync());
+        Assert.Empty(await vessel.LedgerProblemsAsync());
     }
 
     [Fact]

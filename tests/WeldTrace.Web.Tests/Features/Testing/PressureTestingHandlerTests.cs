@@ -28,7 +28,7 @@ public sealed class PressureTestingHandlerTests(PostgresServerFixture server)
         var test = await TestAsync(vessel);
         Assert.Equal((form.Id, 3, Verdict.Pass), (test.Id, test.Stages.Count, test.Verdict));
         Assert.Equal(4, await vessel.Site.EntriesAsync(test.Id));
-        Assert.Empty(await vessel.Site.LedgerProblemsAsync());
+        Assert.Empty(await vessel.LedgerProblemsAsync());
     }
 
     [Fact]

@@ -32,7 +32,7 @@ public sealed class SignOffHandlerTests(PostgresServerFixture server)
             await vessel.MeaningsAsync(signOff.Id)
         );
         Assert.Equal(1, await vessel.Site.EntriesAsync(signOff.Id));
-        Assert.Empty(await vessel.Site.LedgerProblemsAsync());
+        Assert.Empty(await vessel.LedgerProblemsAsync());
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public sealed class SignTestHandlerTests(PostgresServerFixture server)
         Assert.Equal(StepState.Passed, (await vessel.NowAsync()).Step(30)!.State);
         Assert.Equal([test.MeaningFor(vessel.Inspector)], await vessel.MeaningsAsync(test.Id));
         Assert.Equal(2, await vessel.Site.EntriesAsync(test.Id));
-        Assert.Empty(await vessel.Site.LedgerProblemsAsync());
+        Assert.Empty(await vessel.LedgerProblemsAsync());
     }
 
     [Fact]
@@ -93,7 +93,7 @@ public sealed class SignTestHandlerTests(PostgresServerFixture server)
         Assert.Equal([TestRecord.WithdrawalMeaning], await vessel.MeaningsAsync(test.Id));
         var signed = await SignAsync(vessel, test.Id, vessel.Inspector);
         Assert.Equal("state:", WorkingSite.Text(signed.Refusals));
-        Assert.Empty(await vessel.Site.LedgerProblemsAsync());
+        Assert.Empty(await vessel.LedgerProblemsAsync());
     }
 
     [Fact]
