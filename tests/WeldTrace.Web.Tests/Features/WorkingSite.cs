@@ -116,6 +116,12 @@ internal sealed class WorkingSite : IAsyncDisposable
     public Task<T> ReadAsync<T>(Guid id)
         where T : Record => Database.ReadAsync(db => db.Set<T>().SingleAsync(r => r.Id == id));
 
+    /// <summary>How many papers were handed in and kept.</summary>
+    public Task<int> PapersAsync() =>
+        Database.ReadAsync(db =>
+            db.Attachments.CountAsync(a => a.Sha256 != SamplePapers.CertificateSha256)
+        );
+
     /// <summary>Everything that the ledger says was done to a record, oldest first.</summary>
     public Task<int> EntriesAsync(Guid id) =>
         Database.ReadAsync(db => db.LedgerEntries.CountAsync(e => e.RecordId == id));

@@ -28,7 +28,7 @@ public sealed class CertificateActsTests(PostgresServerFixture server)
             (certificate.Id, Certificate.IssueMeaning),
             (signature.SignedId, signature.Meaning)
         );
-        Assert.Equal(1, await site.Database.ReadAsync(db => db.Attachments.CountAsync()));
+        Assert.Equal(1, await site.PapersAsync());
         Assert.Equal(1, await site.EntriesAsync(certificate.Id));
         Assert.Empty(await site.LedgerProblemsAsync());
     }
@@ -234,7 +234,7 @@ public sealed class CertificateActsTests(PostgresServerFixture server)
     private static async Task NothingAsync(WorkingSite site)
     {
         Assert.Equal(0, await site.Database.ReadAsync(db => db.Certificates.CountAsync()));
-        Assert.Equal(0, await site.Database.ReadAsync(db => db.Attachments.CountAsync()));
+        Assert.Equal(0, await site.PapersAsync());
         Assert.Equal(0, await site.Database.ReadAsync(db => db.Signatures.CountAsync()));
     }
 }

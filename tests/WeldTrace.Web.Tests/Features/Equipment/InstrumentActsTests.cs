@@ -131,7 +131,7 @@ public sealed class InstrumentActsTests(PostgresServerFixture server)
 
         Assert.Equal("role:", WorkingSite.Text(byEngineer.Refusals));
         Assert.Equal("instrument:", WorkingSite.Text(ofNothing.Refusals));
-        Assert.Equal(0, await site.Database.ReadAsync(db => db.Attachments.CountAsync()));
+        Assert.Equal(0, await site.PapersAsync());
     }
 
     [Fact]

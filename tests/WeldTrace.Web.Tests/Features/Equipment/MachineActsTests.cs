@@ -47,11 +47,7 @@ public sealed class MachineActsTests(PostgresServerFixture server)
 
         Assert.Equal("file:File", WorkingSite.Text(outcome.Refusals));
         Assert.Null((await site.ReadAsync<Machine>(machine)).Events);
-        Assert.False(
-            await site.Database.ReadAsync(db =>
-                db.Attachments.AnyAsync(a => a.Sha256 != SamplePapers.CertificateSha256)
-            )
-        );
+        Assert.Equal(0, await site.PapersAsync());
     }
 
     [Fact]
