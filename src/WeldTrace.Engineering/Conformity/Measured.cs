@@ -1,3 +1,4 @@
+using System.Globalization;
 using WeldTrace.Engineering.Units;
 
 namespace WeldTrace.Engineering.Conformity;
@@ -5,6 +6,9 @@ namespace WeldTrace.Engineering.Conformity;
 /// <summary>A measured or computed value with its unit and, when known, its expanded uncertainty.</summary>
 public sealed record Measured
 {
+    private const int FinestPlace = -6;
+    private const double LargestEveryday = 1e9;
+
     /// <summary>Makes a measured value.</summary>
     /// <param name="value">Finite value in <paramref name="unit"/>.</param>
     /// <param name="unit">Unit symbol of the catalogue; empty for a plain number.</param>
@@ -53,10 +57,27 @@ public sealed record Measured
     public Measured NotBelowZero() =>
         Value >= 0 ? this : new(0, Unit, Math.Max(ExpandedUncertainty ?? 0, -Value));
 
-    /// <summary>Value, uncertainty and unit for people.</summary>
-    public override string ToString()
+    /// <summary>
+    /// Value, uncertainty and unit for people: the uncertainty to two significant digits, the value to the same decimal
+    /// place (GUM 7.2.6).
+    /// </summary>
+    public override string ToString() =>
+        ExpandedUncertainty is { } width and > 0
+            ? $"{WithUncertainty(width)} {Unit}".TrimEnd()
+            : $"{Figures.Format(Value)} {Unit}".TrimEnd();
+
+    private string WithUncertainty(double width)
     {
-        var width = ExpandedUncertainty is { } u ? $" ± {Figures.Format(u, 2)}" : "";
-        return $"{Figures.Format(Value)}{width} {Unit}".TrimEnd();
+        var place = (int)Math.Floor(Math.Log10(width)) - 1;
+        var step = Math.Pow(10, place);
+        var rounded = Math.Round(Value / step) * step;
+        if (place is < 0 and >= FinestPlace && Math.Abs(Value) < LargestEveryday)
+        {
+            var format = FormattableString.Invariant($"F{-place}");
+            return $"{rounded.ToString(format, CultureInfo.InvariantCulture)} ± {width.ToString(format, CultureInfo.InvariantCulture)}";
+        }
+
+        var digits = rounded == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(rounded))) - place + 1;
+        return $"{Figures.Format(rounded, Math.Clamp(digits, 1, 15))} ± {Figures.Format(width, 2)}";
     }
 }
