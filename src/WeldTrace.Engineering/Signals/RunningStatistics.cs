@@ -56,8 +56,8 @@ public struct RunningStatistics
         foreach (var vector in vectors)
         {
             sums += vector;
-            lows = Vector.Min(lows, vector);
-            highs = Vector.Max(highs, vector);
+            lows = Vector.MinNative(lows, vector);
+            highs = Vector.MaxNative(highs, vector);
         }
 
         var (sum, minimum, maximum) = (Vector.Sum(sums), samples[0], samples[0]);

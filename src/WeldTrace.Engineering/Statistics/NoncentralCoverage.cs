@@ -40,8 +40,7 @@ internal sealed class NoncentralCoverage
     /// <summary>The factor that gives a confidence: by Newton's steps, and where they fail by bracketing.</summary>
     public bool TrySolve(double confidence, out Solution found)
     {
-        // The normal approximation of s is near enough to begin with.
-        var k = (_shift + NormalQuantile.Of(confidence)) / _root;
+        var k = Start(confidence);
         for (var step = 1; step <= MostSteps; step++)
         {
             var (at, slope) = At(k);
@@ -52,7 +51,8 @@ internal sealed class NoncentralCoverage
             }
 
             k -= change;
-            if (Math.Abs(change) <= 1e-12 * (1 + Math.Abs(k)))
+            // The steps converge quadratically: after one this small, nothing is left that a number can hold.
+            if (Math.Abs(change) <= 1e-7 * (1 + Math.Abs(k)))
             {
                 found = new Solution(k, step, Math.Abs(At(k).Confidence - confidence));
                 return true;
@@ -70,6 +70,18 @@ internal sealed class NoncentralCoverage
         var isFound = RootSearch.TryFindFrom(Mirrored, 1, Mirrored(1) > 0, out found!);
         found = found with { Value = -found.Value };
         return isFound;
+    }
+
+    /// <summary>Natrella's approximation where it holds, else the one for a known standard deviation.</summary>
+    private double Start(double confidence)
+    {
+        var (part, tail) = (_shift / _root, NormalQuantile.Of(confidence));
+        var a = 1 - (tail * tail / (2 * _degrees));
+        var b = (part * part) - (tail * tail / (_degrees + 1));
+        var inner = (part * part) - (a * b);
+        return a > 0 && inner >= 0
+            ? (part + (Math.Sign(tail) * Math.Sqrt(inner))) / a
+            : part + (tail / _root);
     }
 
     /// <summary>Confidence that a factor gives, and how fast it rises with the factor.</summary>

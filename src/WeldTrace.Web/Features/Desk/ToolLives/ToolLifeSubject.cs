@@ -36,7 +36,7 @@ public sealed class ToolLifeSubject : IDeskSubject
         ),
         new(
             "The tool in question",
-            Metres("used", "Welded so far", "300", "metres used"),
+            Metres("used", "Welded so far", "450", "metres used"),
             Metres("next", "Path of the next pass", "0.8", "next length"),
             new DeskField("passes", "Passes for the next vessel", "4")
         ),
