@@ -120,6 +120,20 @@ public sealed class QualificationHandlerTests(PostgresServerFixture server)
     }
 
     [Fact]
+    public async Task Sign_ByARoleThatMayNot_IsRefused()
+    {
+        await using var shop = await QualificationShop.OpenAsync(server);
+        var record = await shop.PlannedAsync();
+
+        var byInspector = await SignAsync(shop, record, shop.Inspector);
+        var byOperator = await SignAsync(shop, record, shop.Operator);
+
+        Assert.Equal("role", byInspector.Refusals[0].Code);
+        Assert.Equal("role", byOperator.Refusals[0].Code);
+        Assert.Equal(1, await shop.Site.EntriesAsync(record.Id));
+    }
+
+    [Fact]
     public async Task Abandon_ByEngineer_ClosesTheRecord()
     {
         await using var shop = await QualificationShop.OpenAsync(server);
