@@ -19,6 +19,13 @@ internal sealed record EnteredWindow(
     Length Heel
 )
 {
+    /// <summary>Nobody welds more slowly; a smaller number is a wrong unit.</summary>
+    private static readonly RotationSpeed SlowestSpindle = RotationSpeed.FromRevolutionsPerMinute(
+        1
+    );
+
+    private static readonly Speed SlowestTravel = Speed.FromMillimetresPerMinute(0.1);
+
     public Torque? Torque { get; init; }
 
     public Pressure? YieldWhenHot { get; init; }
@@ -63,14 +70,20 @@ internal sealed record EnteredWindow(
 
     private void CheckOrder(DeskEntries entries)
     {
-        if (SpindleLow <= RotationSpeed.Zero)
+        if (SpindleLow < SlowestSpindle)
         {
-            entries.Refuse("spindlelow", "Spindle speed, lower limit: enter a value above zero.");
+            entries.Refuse(
+                "spindlelow",
+                $"Spindle speed, lower limit: enter {entries.Show(SlowestSpindle, digits: 1)} or more."
+            );
         }
 
-        if (TravelLow <= Speed.Zero)
+        if (TravelLow < SlowestTravel)
         {
-            entries.Refuse("travellow", "Travel speed, lower limit: enter a value above zero.");
+            entries.Refuse(
+                "travellow",
+                $"Travel speed, lower limit: enter {entries.Show(SlowestTravel, digits: 1)} or more."
+            );
         }
 
         if (Spindle < SpindleLow || Spindle > SpindleHigh)
