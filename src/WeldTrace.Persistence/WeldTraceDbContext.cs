@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Limits;
@@ -66,6 +67,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<JointFitUp> JointFitUps => Set<JointFitUp>();
     public DbSet<Vessel> Vessels => Set<Vessel>();
     public DbSet<WeldRun> WeldRuns => Set<WeldRun>();
+    public DbSet<Concession> Concessions => Set<Concession>();
     public DbSet<LeakTest> LeakTests => Set<LeakTest>();
     public DbSet<PressureTest> PressureTests => Set<PressureTest>();
     public DbSet<SectionExamination> Sections => Set<SectionExamination>();

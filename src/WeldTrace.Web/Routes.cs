@@ -83,6 +83,11 @@ public static class Routes
     public static string WeldStep(string serial, int sequence) =>
         FormattableString.Invariant($"{Vessel(serial)}/weld/{sequence}");
 
+    public static string AskConcession(string serial, int sequence, string ruleId) =>
+        $"{WeldStep(serial, sequence)}/concession/{ruleId}";
+
+    public static string Concession(Guid id) => $"/concessions/{id:D}";
+
     public static string LeakStep(string serial, int sequence) =>
         FormattableString.Invariant($"{Vessel(serial)}/leak/{sequence}");
 

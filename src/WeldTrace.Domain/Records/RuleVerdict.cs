@@ -8,6 +8,9 @@ public enum RuleStanding
 
     /// <summary>The rule forbids the act.</summary>
     Forbids,
+
+    /// <summary>The rule would forbid the act, but is waived for it by a signed concession.</summary>
+    Waived,
 }
 
 /// <summary>A rule of the floor, judged for one act.</summary>
@@ -26,6 +29,9 @@ public sealed record RuleVerdict(
 {
     /// <summary>Records that it was judged by; null in verdicts written before they were kept.</summary>
     public IReadOnlyList<RecordName>? Behind { get; init; }
+
+    /// <summary>Concession that waives it; null when none does.</summary>
+    public RecordName? Concession { get; init; }
 
     /// <summary>The refusal that follows when the rule forbids.</summary>
     public Refusal ToRefusal() => new(RuleId, $"{Title}: {Reason}", null, Source);

@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Preparation;
@@ -9,12 +10,12 @@ using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Domain.Welding;
 
-/// <summary>The gate before a weld run: every rule of the floor, each with its reason and the records behind it.</summary>
+/// <summary>The gate before a weld run: every rule of the floor, each with its reason, the records behind it and the concession that waives it.</summary>
 public static partial class WeldGate
 {
     private static Length ThicknessResolution => Length.FromMicrometres(1);
 
-    /// <summary>Judges all rules; a run may start only when each holds.</summary>
+    /// <summary>Judges all rules; a run may start only when none forbids it.</summary>
     public static IReadOnlyList<RuleVerdict> Judge(WeldGateFacts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
@@ -42,8 +43,23 @@ public static partial class WeldGate
             PreparationRules.ForWelding(facts.Joint.Code, content, facts.Preparation, facts.Now),
             EarlierPasses(facts),
         ];
-        return [.. verdicts.Select(v => v with { Behind = GateRecords.Behind(v.RuleId, facts) })];
+        return
+        [
+            .. verdicts.Select(v =>
+                Waived(v with { Behind = GateRecords.Behind(v.RuleId, facts) }, facts)
+            ),
+        ];
     }
+
+    private static RuleVerdict Waived(RuleVerdict verdict, WeldGateFacts facts) =>
+        verdict.Standing == RuleStanding.Forbids
+        && ConcessionRules.Covering(verdict.RuleId, facts) is { } concession
+            ? verdict with
+            {
+                Standing = RuleStanding.Waived,
+                Concession = RecordName.Of(concession),
+            }
+            : verdict;
 
     private static OperatorTask Task(WeldGateFacts facts) =>
         new(

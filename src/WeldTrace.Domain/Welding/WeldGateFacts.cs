@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Material;
@@ -50,6 +51,9 @@ public sealed record WeldGateFacts(
 
     /// <summary>What was done to its joints before welding.</summary>
     public required PreparationFacts Preparation { get; init; }
+
+    /// <summary>Concessions about the vessel, oldest first.</summary>
+    public required IReadOnlyList<Concession> Concessions { get; init; }
 
     /// <summary>UTC instant at which the run would begin.</summary>
     public required DateTimeOffset Now { get; init; }

@@ -46,6 +46,7 @@ public static class RecordsBehind
             .. history.Material.Lots,
         ];
         records.AddRange(await QualificationsBehindAsync(db, procedures, cancellation));
+        records.AddRange(await GateBehindAsync(db, history, cancellation));
         var ids = records.Select(r => r.Id).ToList();
         records.AddRange(
             await db
@@ -54,6 +55,33 @@ public static class RecordsBehind
                 .ToListAsync(cancellation)
         );
         return records;
+    }
+
+    /// <summary>The certificates and instruments by which the rules before each run were judged.</summary>
+    private static async Task<IReadOnlyList<Record>> GateBehindAsync(
+        WeldTraceDbContext db,
+        VesselHistory history,
+        CancellationToken cancellation
+    )
+    {
+        var ids = history
+            .Runs.SelectMany(r => r.Gate)
+            .SelectMany(v => v.Behind ?? [])
+            .Where(n => n.Kind is "certificate" or "instrument")
+            .Select(n => n.Id)
+            .Distinct()
+            .ToList();
+        return
+        [
+            .. await db
+                .Certificates.AsNoTracking()
+                .Where(c => ids.Contains(c.Id))
+                .ToListAsync(cancellation),
+            .. await db
+                .Instruments.AsNoTracking()
+                .Where(i => ids.Contains(i.Id))
+                .ToListAsync(cancellation),
+        ];
     }
 
     /// <summary>The qualification records of procedures, with their test pieces and results.</summary>

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
@@ -25,6 +26,9 @@ public sealed record VesselHistory(
     /// <summary>What the vessel is made of, and what was done to it before welding.</summary>
     public VesselMaterial Material { get; init; } = VesselMaterial.None;
 
+    /// <summary>Rules that were waived for its steps, or asked to be.</summary>
+    public IReadOnlyList<Concession> Concessions { get; init; } = [];
+
     /// <summary>Everyone who welded on the vessel.</summary>
     public IReadOnlyCollection<Guid> WeldedBy => [.. Runs.Select(r => r.OperatorId).Distinct()];
 
@@ -33,6 +37,7 @@ public sealed record VesselHistory(
         [
             Vessel,
             .. Material.OwnRecords,
+            .. Concessions,
             .. Runs,
             .. LeakTests,
             .. PressureTests,
@@ -104,8 +109,20 @@ public static class VesselHistoryLoading
         )
         {
             Material = await db.LoadMaterialAsync(vessel, cancellation),
+            Concessions = await ConcessionsAsync(db, id, cancellation),
         };
     }
+
+    private static async Task<List<Concession>> ConcessionsAsync(
+        WeldTraceDbContext db,
+        Guid vesselId,
+        CancellationToken cancellation
+    ) =>
+        await db
+            .Concessions.AsNoTracking()
+            .Where(c => c.VesselId == vesselId)
+            .OrderBy(c => c.Id)
+            .ToListAsync(cancellation);
 
     // The ledger's index knows which signatures speak of a vessel.
     private static async Task<List<Signature>> SignaturesAsync(

@@ -85,6 +85,10 @@ public static class WeldGateLoading
                 .ToListAsync(cancellation),
             Material = material.Facts,
             Preparation = material.Preparation,
+            Concessions = await db
+                .Concessions.Where(c => c.VesselId == vessel.Id)
+                .OrderBy(c => c.Id)
+                .ToListAsync(cancellation),
             Now = choice.At,
             Today = site?.DayOf(choice.At) ?? DateOnly.FromDateTime(choice.At.UtcDateTime),
         };

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.People;
 
@@ -20,6 +21,22 @@ internal sealed class CertificateMapping : IEntityTypeConfiguration<Certificate>
         builder.Property(c => c.Revocations).IsJson();
         builder.HasIndex(c => c.Number).IsUnique();
         builder.HasIndex(c => c.PersonId);
+    }
+}
+
+internal sealed class ConcessionMapping : IEntityTypeConfiguration<Concession>
+{
+    public void Configure(EntityTypeBuilder<Concession> builder)
+    {
+        builder.IsRecord("concessions");
+        builder.Property(c => c.RuleId).HasMaxLength(10);
+        builder.Property(c => c.Reason).HasMaxLength(Concession.LongestReason);
+        builder.Property(c => c.DeclinedBecause).HasMaxLength(Concession.LongestReason);
+        builder.Property(c => c.State).IsWord();
+        builder.Property(c => c.Only).IsJson();
+        builder.Property(c => c.AskedBy).IsJson();
+        builder.Property(c => c.DecidedBy).IsJson();
+        builder.HasIndex(c => c.VesselId);
     }
 }
 

@@ -173,6 +173,85 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("certificates", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.Concessions.Concession", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("AskedBy")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("asked_by");
+
+                    b.Property<string>("DecidedBy")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("decided_by");
+
+                    b.Property<string>("DeclinedBecause")
+                        .HasMaxLength(1000)
+                        .HasColumnType("character varying(1000)")
+                        .HasColumnName("declined_because");
+
+                    b.Property<string>("Forbids")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("forbids");
+
+                    b.Property<string>("Only")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("only");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(1000)
+                        .HasColumnType("character varying(1000)")
+                        .HasColumnName("reason");
+
+                    b.Property<string>("RuleId")
+                        .IsRequired()
+                        .HasMaxLength(10)
+                        .HasColumnType("character varying(10)")
+                        .HasColumnName("rule_id");
+
+                    b.Property<string>("RuleTitle")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("rule_title");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("state");
+
+                    b.Property<int>("StepSequence")
+                        .HasColumnType("integer")
+                        .HasColumnName("step_sequence");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<Guid>("VesselId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("vessel_id");
+
+                    b.Property<string>("VesselSerial")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("vessel_serial");
+
+                    b.HasKey("Id")
+                        .HasName("pk_concessions");
+
+                    b.HasIndex("VesselId")
+                        .HasDatabaseName("ix_concessions_vessel_id");
+
+                    b.ToTable("concessions", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Equipment.Instrument", b =>
                 {
                     b.Property<Guid>("Id")

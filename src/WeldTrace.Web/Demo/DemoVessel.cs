@@ -23,6 +23,8 @@ internal sealed class DemoVessel(
     private readonly DemoWelding _welding = new(db, shop, cast, clock);
     private readonly DemoTesting _testing = new(db, cast, clock);
 
+    public string Serial => vessel.Serial;
+
     public static async Task<DemoVessel> PlanAsync(
         WeldTraceDbContext db,
         DemoWorkshop shop,

@@ -1,6 +1,7 @@
 using WeldTrace.Web.Acts;
 using WeldTrace.Web.Features.Attachments;
 using WeldTrace.Web.Features.Certificates;
+using WeldTrace.Web.Features.Concessions;
 using WeldTrace.Web.Features.Designs;
 using WeldTrace.Web.Features.Desk;
 using WeldTrace.Web.Features.Equipment;
@@ -39,6 +40,7 @@ public static class Registration
             .AddScoped<SiteSettingsHandler>()
             .AddScoped<LedgerHandler>()
             .AddCertificates()
+            .AddConcessions()
             .AddMaterial()
             .AddVessels()
             .AddDesigns()

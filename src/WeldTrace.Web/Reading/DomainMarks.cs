@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Procedures;
@@ -136,7 +137,22 @@ public static class DomainMarks
         };
 
     public static Mark Of(RuleStanding standing) =>
-        standing == RuleStanding.Holds ? Mark.Passed : Mark.Failed;
+        standing switch
+        {
+            RuleStanding.Holds => Mark.Passed,
+            RuleStanding.Forbids => Mark.Failed,
+            RuleStanding.Waived => Mark.Waived,
+            _ => throw new ArgumentOutOfRangeException(nameof(standing), standing, null),
+        };
+
+    public static Mark Of(ConcessionState state) =>
+        state switch
+        {
+            ConcessionState.Asked => Mark.InProgress,
+            ConcessionState.Granted => Mark.Waived,
+            ConcessionState.Declined => Mark.Ended,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
 
     /// <summary>The shape of a test's verdict; none yet while readings are missing.</summary>
     public static Mark Of(Verdict? verdict) =>

@@ -13,6 +13,7 @@ public static class RecordLinks
         {
             "vessel" => Routes.Vessel(name.Label),
             "vessel-design" => Routes.Design(name.Id),
+            "concession" => Routes.Concession(name.Id),
             "finding" => Routes.Finding(name.Id),
             "weld-run" => Routes.Run(name.Id),
             "procedure-revision" => Routes.Procedure(name.Id),

@@ -9,12 +9,21 @@ public static class RuleLines
     /// <summary>One line for each verdict.</summary>
     /// <param name="gate">Verdicts.</param>
     /// <param name="preparation">Page on which the joint's cleaning and fit-up stand.</param>
+    /// <param name="more">What else stands behind a rule or can be done about it.</param>
     /// <param name="isPast">Whether they are told as they stood when the run was started.</param>
     public static IReadOnlyList<RuleLine> Of(
         IEnumerable<RuleVerdict> gate,
         string preparation,
+        Func<string, IEnumerable<RuleLink>>? more = null,
         bool isPast = false
-    ) => [.. gate.Select(v => Of(v, preparation, isPast))];
+    ) =>
+        [
+            .. gate.Select(v =>
+            {
+                var line = Of(v, preparation, isPast);
+                return line with { Links = [.. line.Links, .. more?.Invoke(v.RuleId) ?? []] };
+            }),
+        ];
 
     private static RuleLine Of(RuleVerdict verdict, string preparation, bool isPast) =>
         new(
@@ -35,12 +44,16 @@ public static class RuleLines
             (RuleStanding.Holds, true) => "Held",
             (RuleStanding.Forbids, false) => "Forbids",
             (RuleStanding.Forbids, true) => "Forbade",
+            (RuleStanding.Waived, _) => "Waived",
             _ => throw new ArgumentOutOfRangeException(nameof(standing), standing, null),
         };
 
     private static List<RuleLink> Links(RuleVerdict verdict, string preparation)
     {
-        var links = (verdict.Behind ?? [])
+        IEnumerable<RecordName> names = verdict.Concession is { } concession
+            ? [concession, .. verdict.Behind ?? []]
+            : verdict.Behind ?? [];
+        var links = names
             .Select(name => (name.Label, Address: RecordLinks.Of(name)))
             .Where(l => l.Address is not null)
             .Select(l => new RuleLink(l.Label, l.Address!))

@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Material;
@@ -52,6 +53,8 @@ public sealed class SampleShop
 
     public List<WeldRun> Runs { get; } = [];
 
+    public List<Concession> Concessions { get; } = [];
+
     public List<Finding> Findings { get; } = [];
 
     /// <summary>Those who welded on the vessel.</summary>
@@ -74,6 +77,7 @@ public sealed class SampleShop
             Certificates = [.. Certificates.Where(c => c.PersonId == actor.PersonId)],
             Material = new MaterialFacts([Lot], [], null),
             Preparation = new PreparationFacts([], []),
+            Concessions = Concessions,
             Now = Now,
             Today = SampleTime.Day,
         };

@@ -43,6 +43,8 @@ internal static class AccessTable
         /vessels/{Serial}/steps/{Sequence}                    in      yes       yes       yes        yes      yes      yes
         /vessels/{Serial}/prepare/{JointCode}                 in      yes       yes       yes        no       yes      no
         /vessels/{Serial}/weld/{Sequence}                     in      yes       yes       yes        no       yes      no
+        /vessels/{Serial}/weld/{Sequence}/concession/{RuleId} in      yes       no        no         no       yes      no
+        /concessions/{Id}                                     in      yes       yes       yes        yes      yes      yes
         /vessels/{Serial}/leak/{Sequence}                     in      no        no        yes        no       no       no
         /vessels/{Serial}/pressure/{Sequence}                 in      no        no        yes        no       no       no
         /vessels/{Serial}/section/{Sequence}                  in      no        no        yes        no       no       no

@@ -32,6 +32,7 @@ internal static class DemoAddresses
         );
         addresses["/desk/{Name}/worked-out"] = Routes.WorkedOut("vessel");
         addresses["/desk/{name}/sheet.pdf"] = Routes.CalculationSheet("vessel");
+        addresses["/concessions/{Id}"] = Routes.Concession(await IdAsync(db.Concessions));
         addresses["/ledger/{Number}"] = Routes.LedgerEntry(1);
         addresses["/attachments/{sha256}"] = Routes.Attachment(
             (await db.Attachments.FirstAsync(a => a.MediaType.StartsWith("image/"))).Sha256
@@ -54,6 +55,11 @@ internal static class DemoAddresses
         addresses["/vessels/{Serial}/leak/{Sequence}"] = Routes.LeakStep("NR10-0004", 80);
         addresses["/vessels/{Serial}/section/{Sequence}"] = Routes.SectionStep("NR10-0005", 70);
         addresses["/vessels/{Serial}/weld/{Sequence}"] = Routes.WeldStep("NR10-0006", 40);
+        addresses["/vessels/{Serial}/weld/{Sequence}/concession/{RuleId}"] = Routes.AskConcession(
+            "NR10-0010",
+            20,
+            "F8"
+        );
     }
 
     private static void AddRun(Dictionary<string, string> addresses, Guid run)

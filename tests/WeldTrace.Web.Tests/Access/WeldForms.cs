@@ -6,7 +6,7 @@ using WeldTrace.Web.Demo;
 
 namespace WeldTrace.Web.Tests.Access;
 
-/// <summary>A vessel is planned and prepared; a run is ended, judged and signed, another one is interrupted.</summary>
+/// <summary>A vessel is planned and prepared; a rule is waived; a run is ended, judged and signed, another one is interrupted.</summary>
 internal static class WeldForms
 {
     private const string Welder = "operator";
@@ -40,6 +40,19 @@ internal static class WeldForms
             ("Fit.Mismatch", "0.1"),
             ("Fit.InstrumentMark", "MS-04")
         ),
+        new(
+            "AskConcession concession",
+            FormTable.Office,
+            Routes.AskConcession("NR10-0010", 20, "F8"),
+            ("In.Reason", "Cleaned and measured before the eyes of both")
+        ),
+        FormRow.Of("ShowConcession grant", "quality", db => OfRuleAsync(db, "F8")),
+        FormRow.Of(
+            "ShowConcession decline",
+            "quality engineer",
+            db => OfRuleAsync(db, "F7"),
+            ("Back.DeclinedBecause", "Wait for the certificate")
+        ),
         Starting(Vessel, 20),
         FormRow.Of("EndRun end-run", Welder, db => AtRunAsync(db, Vessel, Routes.EndRun)),
         new("ReadLog read-log", "operator engineer", BringLogAsync),
@@ -61,11 +74,13 @@ internal static class WeldForms
             Welder,
             Routes.WeldStep(serial, step) + "?machine=Gantry%201&tool=T-0141",
             ("In.Travel", "CounterClockwise"),
-            ("In.JointPreparation", "true"),
             ("In.FitUp", "true"),
             ("In.Parameters", "true"),
             ("In.Preheat", "true")
         );
+
+    private static async Task<string> OfRuleAsync(WeldTraceDbContext db, string rule) =>
+        Routes.Concession((await db.Concessions.SingleAsync(c => c.RuleId == rule)).Id);
 
     /// <summary>Brings the log of the run that was ended, and goes where it is read.</summary>
     private static async Task<string> BringLogAsync(DemoSite site)

@@ -1,5 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.WebUtilities;
+using WeldTrace.Domain.Concessions;
+using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Web.Components.Forms;
@@ -64,7 +66,39 @@ public sealed partial class WeldStep
         };
 
     private IReadOnlyList<RuleLine> Lines =>
-        RuleLines.Of(_view!.Gate, Routes.PrepareJoint(Facts.Vessel.Serial, Facts.Joint.Code));
+        RuleLines.Of(
+            _view!.Gate,
+            Routes.PrepareJoint(Facts.Vessel.Serial, Facts.Joint.Code),
+            Concessions
+        );
+
+    // The concession that is asked for already, or for those who may sign one the way to ask.
+    private IEnumerable<RuleLink> Concessions(string ruleId)
+    {
+        if (
+            _view!.Gate.Single(v => v.RuleId == ruleId).Standing != RuleStanding.Forbids
+            || ConcessionRules.AgainstWaiving(ruleId, Facts) is not null
+        )
+        {
+            yield break;
+        }
+
+        if (ConcessionRules.Open(ruleId, Facts) is { } open)
+        {
+            yield return new("Concession, not signed yet", Routes.Concession(open.Id));
+        }
+        else if (Facts.Welder.HasAny(Concession.Signers))
+        {
+            yield return new(
+                $"Ask for a concession of {ruleId}",
+                With(
+                    Routes.AskConcession(Facts.Vessel.Serial, Facts.Step.Sequence, ruleId),
+                    Facts.Machine?.Name,
+                    Facts.Tool?.Mark
+                )
+            );
+        }
+    }
 
     private string? MachineFault =>
         _view!.Machine is null && !string.IsNullOrWhiteSpace(Machine)
@@ -117,8 +151,11 @@ public sealed partial class WeldStep
     }
 
     private string With(string? machine, string? tool) =>
+        With(Routes.WeldStep(Facts.Vessel.Serial, Facts.Step.Sequence), machine, tool);
+
+    private static string With(string address, string? machine, string? tool) =>
         QueryHelpers.AddQueryString(
-            Routes.WeldStep(Facts.Vessel.Serial, Facts.Step.Sequence),
+            address,
             new Dictionary<string, string?> { ["machine"] = machine, ["tool"] = tool }
                 .Where(pair => !string.IsNullOrWhiteSpace(pair.Value))
                 .ToDictionary(pair => pair.Key, pair => pair.Value)

@@ -36,5 +36,5 @@ public sealed record WeldStepView
             .Runs.Where(r => r.IsSealed && r.StepSequence == Facts.Step.Sequence)
             .OrderByDescending(r => r.StartedAt);
 
-    public bool MayStart => Gate.All(v => v.Standing == RuleStanding.Holds);
+    public bool MayStart => Gate.All(v => v.Standing != RuleStanding.Forbids);
 }
