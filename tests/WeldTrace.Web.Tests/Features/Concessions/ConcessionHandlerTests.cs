@@ -36,7 +36,7 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
         Assert.Equal(2, await shop.Site.EntriesAsync(concession.Id));
         Assert.Equal(
             [Concession.AskMeaning, Concession.GrantMeaning],
-            (await shop.Handler.FindAsync(concession.Id, default))!.Signatures.Select(s =>
+            (await shop.Handler.FindAsync(concession.Id, CancellationToken.None))!.Signatures.Select(s =>
                 s.Meaning
             )
         );
@@ -51,8 +51,8 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
         Accept.All(await GrantAsync(shop, concession.Id, WorkingSite.Password));
 
         await using var db = shop.Site.Database.CreateDbContext();
-        var history = (await db.FindVesselHistoryAsync(shop.Vessel.Serial, default))!;
-        var records = await db.LoadRecordsBehindAsync(history, default);
+        var history = (await db.FindVesselHistoryAsync(shop.Vessel.Serial, CancellationToken.None))!;
+        var records = await db.LoadRecordsBehindAsync(history, CancellationToken.None);
 
         Assert.Equal(ConcessionState.Granted, Assert.Single(history.Concessions).State);
         Assert.Contains(records, r => r.Id == concession.Id);
@@ -134,7 +134,7 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
             concession.Id,
             new() { Password = WorkingSite.Password },
             shop.Engineer,
-            default
+            CancellationToken.None
         );
         var bare = await GrantAsync(shop, concession.Id, null);
 
@@ -154,7 +154,7 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
                 concession.Id,
                 new() { DeclinedBecause = "Qualify him first.", Password = WorkingSite.Password },
                 shop.QualityManager,
-                default
+                CancellationToken.None
             )
         );
 
@@ -232,10 +232,10 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
             shop.Site.Database,
             shop.Site.Passwords,
             shop.Site.Clock
-        ).HandleAsync(shop.Vessel.Serial, step, rule, form, actor ?? shop.Engineer, default);
+        ).HandleAsync(shop.Vessel.Serial, step, rule, form, actor ?? shop.Engineer, CancellationToken.None);
 
     private static Task<Outcome> GrantAsync(Shop shop, Guid id, string? password) =>
-        shop.Handler.GrantAsync(id, new() { Password = password }, shop.QualityManager, default);
+        shop.Handler.GrantAsync(id, new() { Password = password }, shop.QualityManager, CancellationToken.None);
 
     private static Task<Outcome> StartAsync(Shop shop) =>
         new StartRunHandler(shop.Site.Database, shop.Site.Clock).HandleAsync(
@@ -252,7 +252,7 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
                 Parameters = true,
             },
             shop.Welder,
-            default
+            CancellationToken.None
         );
 
     private sealed record Shop(
