@@ -1,3 +1,5 @@
+using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
@@ -89,6 +91,9 @@ public sealed record SectionCut(
 /// <summary>A section of a weld, photographed, measured and judged.</summary>
 public sealed class SectionExamination : TestRecord
 {
+    /// <summary>Field that names what it was measured with.</summary>
+    public const string Instrument = nameof(Instrument);
+
     private SectionExamination(Guid id)
         : base(id) { }
 
@@ -107,6 +112,9 @@ public sealed class SectionExamination : TestRecord
 
     /// <summary>Photograph.</summary>
     public Photograph Photograph { get; private set; } = null!;
+
+    /// <inheritdoc/>
+    protected override ExaminationMethod Examination => ExaminationMethod.Macroscopic;
 
     /// <inheritdoc/>
     protected override FindingOrigin Origin => FindingOrigin.Examination;
@@ -129,33 +137,13 @@ public sealed class SectionExamination : TestRecord
         ArgumentNullException.ThrowIfNull(cut);
         ArgumentNullException.ThrowIfNull(measurement);
         ArgumentNullException.ThrowIfNull(photograph);
-        var checks = CheckBeginning(facts, StepKind.Section, remark, actor)
-            .That(
-                facts.Design.Content.Joint(cut.JointCode) is not null,
-                "joint",
-                $"The design has no joint '{cut.JointCode}'.",
-                nameof(SectionCut.JointCode)
-            )
-            .That(
-                cut.Angle.Degrees is >= 0 and < 540,
-                "angle",
-                "Give the angle of the cut from the start of the pass, 0° to 540°.",
-                nameof(SectionCut.Angle)
-            )
-            .Text(cut.Etchant, 80, "Name the etchant and the time", nameof(SectionCut.Etchant))
-            .Text(
-                cut.Magnification,
-                80,
-                "Give the magnification or the length of the scale",
-                nameof(SectionCut.Magnification)
-            )
-            .Text(
-                measurement.LimitSource,
-                LongestText,
-                "Name the standard or specification behind the limit, with its edition",
-                nameof(SectionMeasurement.LimitSource)
-            );
+        var checks = CheckBeginning(facts, StepKind.Section, remark, actor);
+        CheckCut(checks, facts, cut, measurement);
         CheckSize(checks, measurement);
+        var used = checks.Take(
+            facts,
+            new NeededInstrument(Instrument, InstrumentKind.Length, null, "mm")
+        );
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -167,6 +155,7 @@ public sealed class SectionExamination : TestRecord
             Cut = cut,
             Measurement = measurement,
             Photograph = photograph,
+            Instruments = used,
             Remark = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim(),
             Verdict = verdict,
             VerdictSentence = sentence,
@@ -195,6 +184,39 @@ public sealed class SectionExamination : TestRecord
                 "Unknown imperfection."
             ),
         };
+
+    private static void CheckCut(
+        Checks checks,
+        TestFacts facts,
+        SectionCut cut,
+        SectionMeasurement measurement
+    ) =>
+        checks
+            .That(
+                facts.Design.Content.Joint(cut.JointCode) is not null,
+                "joint",
+                $"The design has no joint '{cut.JointCode}'.",
+                nameof(SectionCut.JointCode)
+            )
+            .That(
+                cut.Angle.Degrees is >= 0 and < 540,
+                "angle",
+                "Give the angle of the cut from the start of the pass, 0° to 540°.",
+                nameof(SectionCut.Angle)
+            )
+            .Text(cut.Etchant, 80, "Name the etchant and the time", nameof(SectionCut.Etchant))
+            .Text(
+                cut.Magnification,
+                80,
+                "Give the magnification or the length of the scale",
+                nameof(SectionCut.Magnification)
+            )
+            .Text(
+                measurement.LimitSource,
+                LongestText,
+                "Name the standard or specification behind the limit, with its edition",
+                nameof(SectionMeasurement.LimitSource)
+            );
 
     private static void CheckSize(Checks checks, SectionMeasurement measurement)
     {

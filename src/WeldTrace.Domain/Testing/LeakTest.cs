@@ -1,3 +1,5 @@
+using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
@@ -30,7 +32,7 @@ public sealed record LeakReading(int Seconds, Measured GaugePressure, Measured G
 /// <param name="GaugeUncertainty">Standard uncertainty of a pressure reading, in mbar.</param>
 /// <param name="TemperatureUncertainty">Standard uncertainty of a temperature reading, in K.</param>
 /// <param name="VolumeUncertaintyPercent">Standard uncertainty of the test volume, in % of it.</param>
-/// <param name="Instruments">Gauge and thermometer, as marked.</param>
+/// <param name="Instruments">Marks of gauge and thermometer; put in from the register.</param>
 public sealed record DecayObservation(
     IReadOnlyList<LeakReading> Readings,
     Measured AtmosphericPressure,
@@ -49,7 +51,7 @@ public sealed record DecayObservation(
 /// <param name="Bubbles">Bubbles counted; 0 when none.</param>
 /// <param name="BubbleDiameter">Diameter of the bubbles, or the smallest that would have been seen, in mm.</param>
 /// <param name="Places">Where bubbles rose; may be empty when there were none.</param>
-/// <param name="Instruments">Gauge, as marked.</param>
+/// <param name="Instruments">Mark of the gauge; put in from the register.</param>
 public sealed record BubbleTest(
     Measured GaugePressure,
     string Liquid,
@@ -77,6 +79,12 @@ public sealed record LeakResult(
 /// <summary>A leak test of a vessel with its readings and the computed verdict.</summary>
 public sealed class LeakTest : TestRecord
 {
+    /// <summary>Field that names the gauge.</summary>
+    public const string Gauge = nameof(Gauge);
+
+    /// <summary>Field that names the thermometer.</summary>
+    public const string Thermometer = nameof(Thermometer);
+
     private const string RateUnit = "Pa·m³/s";
     private static readonly Temperature Reference = Temperature.FromDegreesCelsius(20);
 
@@ -102,6 +110,9 @@ public sealed class LeakTest : TestRecord
     public LeakResult Result { get; private set; } = null!;
 
     /// <inheritdoc/>
+    protected override ExaminationMethod Examination => ExaminationMethod.Leak;
+
+    /// <inheritdoc/>
     protected override FindingOrigin Origin => FindingOrigin.LeakTest;
 
     /// <summary>Records a pressure-decay test; the verdict is computed from the readings.</summary>
@@ -117,6 +128,16 @@ public sealed class LeakTest : TestRecord
         ArgumentNullException.ThrowIfNull(seen);
         var checks = CheckBeginning(facts, StepKind.LeakTest, remark, actor);
         LeakTestChecks.Decay(checks, seen, facts.Design.Content.Pressures);
+        var used = checks.Take(
+            facts,
+            new(
+                Gauge,
+                InstrumentKind.Pressure,
+                seen.Readings.Count > 0 ? seen.Readings.Max(r => r.GaugePressure.InUnit()) : null,
+                "bar"
+            ),
+            new(Thermometer, InstrumentKind.Temperature, null, "°C")
+        );
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -135,7 +156,8 @@ public sealed class LeakTest : TestRecord
         }
 
         var limit = facts.Design.Content.Pressures.LeakRateLimit;
-        return Make(id, facts, remark, actor, at).WithDecay(seen, decay, limit);
+        return Make(id, facts, remark, used, actor, at)
+            .WithDecay(seen with { Instruments = TestInstruments.Marks(used) }, decay, limit);
     }
 
     /// <summary>Records an immersion bubble test; the verdict is computed from what was counted.</summary>
@@ -151,6 +173,10 @@ public sealed class LeakTest : TestRecord
         ArgumentNullException.ThrowIfNull(seen);
         var checks = CheckBeginning(facts, StepKind.LeakTest, remark, actor);
         LeakTestChecks.Bubbles(checks, seen, facts.Design.Content.Pressures);
+        var used = checks.Take(
+            facts,
+            new NeededInstrument(Gauge, InstrumentKind.Pressure, seen.GaugePressure.InUnit(), "bar")
+        );
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -169,7 +195,8 @@ public sealed class LeakTest : TestRecord
                 .ToList();
         }
 
-        return Make(id, facts, remark, actor, at).WithBubbles(seen, bubbles, limit);
+        return Make(id, facts, remark, used, actor, at)
+            .WithBubbles(seen with { Instruments = TestInstruments.Marks(used) }, bubbles, limit);
     }
 
     /// <summary>The computation behind the verdict, for showing how it was worked out.</summary>
@@ -239,12 +266,14 @@ public sealed class LeakTest : TestRecord
         Guid id,
         TestFacts facts,
         string? remark,
+        IReadOnlyList<UsedInstrument> used,
         Actor actor,
         DateTimeOffset at
     )
     {
         var test = new LeakTest(id)
         {
+            Instruments = used,
             Remark = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim(),
         };
         test.SetOrigin(facts.Vessel, facts.Step.Sequence, actor, at);

@@ -48,12 +48,6 @@ internal static class LeakTestChecks
             "Standard uncertainty of the volume",
             nameof(seen.VolumeUncertaintyPercent)
         );
-        checks.Text(
-            seen.Instruments,
-            TestRecord.LongestText,
-            "Name the gauge and the thermometer",
-            nameof(seen.Instruments)
-        );
         CheckReadings(checks, seen.Readings, plan);
         if (seen.Readings.Count >= 2 && checks.AllHold)
         {
@@ -141,12 +135,6 @@ internal static class LeakTestChecks
     private static void CheckSeen(Checks checks, BubbleTest seen) =>
         checks
             .Text(seen.Liquid, 40, "Name the liquid", nameof(seen.Liquid))
-            .Text(
-                seen.Instruments,
-                TestRecord.LongestText,
-                "Name the gauge",
-                nameof(seen.Instruments)
-            )
             .That(
                 seen.Bubbles is >= 0 and <= 100000,
                 "bubbles",

@@ -5,9 +5,9 @@ using Measured = WeldTrace.Domain.Records.Measured;
 namespace WeldTrace.Domain.Testing;
 
 /// <summary>How a pressure test is set up.</summary>
-/// <param name="Gauge">Gauge that gives the acceptance values, as marked.</param>
+/// <param name="Gauge">Mark of the gauge that gives the acceptance values; put in from the register.</param>
 /// <param name="GaugeUncertainty">Its standard uncertainty, in bar.</param>
-/// <param name="Thermometer">Thermometer, as marked.</param>
+/// <param name="Thermometer">Mark of the thermometer; put in from the register.</param>
 /// <param name="TemperatureUncertainty">Its standard uncertainty, in K.</param>
 /// <param name="AtmosphericPressure">Barometer in mbar.</param>
 /// <param name="DimensionName">Dimension measured before and after, for instance the outer diameter at mid-length.</param>

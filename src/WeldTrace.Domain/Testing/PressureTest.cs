@@ -1,3 +1,5 @@
+using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
@@ -9,6 +11,9 @@ namespace WeldTrace.Domain.Testing;
 /// <summary>A staged pressure test against the ladder of the design: holds, return to zero with dimensions, proof.</summary>
 public sealed class PressureTest : TestRecord
 {
+    /// <summary>Field that names what the dimension is measured with.</summary>
+    public const string DimensionInstrument = nameof(DimensionInstrument);
+
     private PressureTest(Guid id)
         : base(id) { }
 
@@ -28,6 +33,9 @@ public sealed class PressureTest : TestRecord
     public IReadOnlyList<StageResult> Stages { get; private set; } = [];
 
     /// <inheritdoc/>
+    protected override ExaminationMethod Examination => ExaminationMethod.Pressure;
+
+    /// <inheritdoc/>
     protected override FindingOrigin Origin => FindingOrigin.PressureTest;
 
     /// <summary>Begins a test; its stages follow one by one.</summary>
@@ -43,6 +51,18 @@ public sealed class PressureTest : TestRecord
         ArgumentNullException.ThrowIfNull(setUp);
         var checks = CheckBeginning(facts, StepKind.PressureTest, remark, actor);
         CheckSetUp(checks, setUp);
+        var plan = facts.Design.Content.Pressures;
+        var used = checks.Take(
+            facts,
+            new(
+                nameof(setUp.Gauge),
+                InstrumentKind.Pressure,
+                plan.Meop.Bar * (double)plan.Stages.Max(s => s.FactorOnMeop),
+                "bar"
+            ),
+            new(nameof(setUp.Thermometer), InstrumentKind.Temperature, null, "°C"),
+            new(DimensionInstrument, InstrumentKind.Length, null, "mm")
+        );
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -50,8 +70,9 @@ public sealed class PressureTest : TestRecord
 
         var test = new PressureTest(id)
         {
-            Medium = facts.Design.Content.Pressures.Medium,
-            SetUp = setUp,
+            Medium = plan.Medium,
+            SetUp = setUp with { Gauge = used[0].Mark, Thermometer = used[1].Mark },
+            Instruments = used,
             Remark = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim(),
         };
         test.SetOrigin(facts.Vessel, facts.Step.Sequence, actor, at);
@@ -146,8 +167,6 @@ public sealed class PressureTest : TestRecord
     private static void CheckSetUp(Checks checks, PressureSetUp setUp)
     {
         checks
-            .Text(setUp.Gauge, LongestText, "Name the gauge", nameof(setUp.Gauge))
-            .Text(setUp.Thermometer, LongestText, "Name the thermometer", nameof(setUp.Thermometer))
             .Text(
                 setUp.DimensionName,
                 80,

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
@@ -183,6 +184,11 @@ public sealed class StepSignOff : Record
         checks
             .Role(actor, RolesFor(step.Kind))
             .Add(step.Kind == StepKind.Preparation ? [] : SecondPerson.Check(weldedBy, actor))
+            .Add(
+                step.Kind == StepKind.Examination
+                    ? facts.Examiner.Against(ExaminationMethod.Visual)
+                    : []
+            )
             .InTurn(facts)
             .That(
                 (remark?.Length ?? 0) <= LongestRemark,

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
@@ -16,6 +17,12 @@ public sealed record TestFacts(
     IReadOnlyList<Finding> Findings
 )
 {
+    /// <summary>Whoever tests or signs.</summary>
+    public required ExaminerFacts Examiner { get; init; }
+
+    /// <summary>Instruments as typed, each with what the register has of it.</summary>
+    public IReadOnlyList<TypedInstrument> Typed { get; init; } = [];
+
     /// <summary>Tests recorded at this step that are neither signed nor withdrawn.</summary>
     public IReadOnlyList<TestRecord> Unsigned { get; init; } = [];
 }

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
@@ -59,6 +60,12 @@ public abstract class TestRecord : Record
     /// <summary>Why and by whom it was taken back before it was signed; null when it was not.</summary>
     public TestWithdrawal? Withdrawal { get; private set; }
 
+    /// <summary>Instruments from the register that supplied its values; null in tests recorded before they were chosen from it.</summary>
+    public IReadOnlyList<UsedInstrument>? Instruments { get; protected set; }
+
+    /// <summary>Method for which whoever tests and signs is certified.</summary>
+    protected abstract ExaminationMethod Examination { get; }
+
     /// <summary>Where a finding from this test comes from.</summary>
     protected abstract FindingOrigin Origin { get; }
 
@@ -88,22 +95,26 @@ public abstract class TestRecord : Record
     /// <summary>The inspector signs: a pass passes the step, anything else fails it and opens a finding.</summary>
     /// <param name="vessel">Vessel.</param>
     /// <param name="weldedBy">Everyone who welded on the vessel.</param>
+    /// <param name="examiner">Certificates of whoever signs.</param>
     /// <param name="actor">Who signs.</param>
     /// <param name="at">UTC instant.</param>
     /// <returns>The finding, or none when the test passed.</returns>
     public Outcome<SignedTest> Sign(
         Vessel vessel,
         IReadOnlyCollection<Guid> weldedBy,
+        ExaminerFacts examiner,
         Actor actor,
         DateTimeOffset at
     )
     {
         ArgumentNullException.ThrowIfNull(vessel);
+        ArgumentNullException.ThrowIfNull(examiner);
         ArgumentNullException.ThrowIfNull(actor);
         ArgumentOutOfRangeException.ThrowIfNotEqual(vessel.Id, VesselId);
         var checks = new Checks()
             .Role(actor, Role.Inspector)
             .Add(SecondPerson.Check(weldedBy, actor))
+            .Add(examiner.Against(Examination))
             .That(Withdrawal is null, "state", "This test was withdrawn; record it anew.")
             .That(SignedAt is null, "state", "This test is signed already.")
             .That(
@@ -198,6 +209,15 @@ public abstract class TestRecord : Record
             ),
         };
 
+    private static ExaminationMethod MethodOf(VesselDesigns.StepKind kind) =>
+        kind switch
+        {
+            VesselDesigns.StepKind.LeakTest => ExaminationMethod.Leak,
+            VesselDesigns.StepKind.PressureTest => ExaminationMethod.Pressure,
+            VesselDesigns.StepKind.Section => ExaminationMethod.Macroscopic,
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No test."),
+        };
+
     private protected void SetOrigin(
         Vessel vessel,
         int stepSequence,
@@ -225,6 +245,7 @@ public abstract class TestRecord : Record
                 "step",
                 $"Step {step.Sequence} of {facts.Vessel.Serial} is another kind of step: {step.Title}."
             )
+            .Add(facts.Examiner.Against(MethodOf(kind)))
             .InTurn(facts)
             .NonePending(facts)
             .That(

@@ -1,4 +1,6 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 
 namespace WeldTrace.Persistence.Loading;
@@ -10,6 +12,7 @@ public static class TestFactsLoading
         this WeldTraceDbContext db,
         string serial,
         int sequence,
+        ExaminerFacts examiner,
         CancellationToken cancellation
     )
     {
@@ -27,8 +30,46 @@ public static class TestFactsLoading
             await db.Findings.Where(f => f.VesselId == vessel.Id).ToListAsync(cancellation)
         )
         {
+            Examiner = examiner,
             Unsigned = await UnsignedAsync(db, vessel.Id, sequence, cancellation),
         };
+    }
+
+    /// <summary>The certificates of whoever tests or signs, on the day at the site.</summary>
+    public static async Task<ExaminerFacts> ExaminerAsync(
+        this WeldTraceDbContext db,
+        Actor actor,
+        DateTimeOffset at,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(actor);
+        var site = await db.Sites.AsNoTracking().SingleOrDefaultAsync(cancellation);
+        return new ExaminerFacts(
+            await db
+                .Certificates.AsNoTracking()
+                .Where(c => c.PersonId == actor.PersonId)
+                .ToListAsync(cancellation),
+            site?.DayOf(at) ?? DateOnly.FromDateTime(at.UtcDateTime)
+        );
+    }
+
+    /// <summary>What the register has of each instrument that somebody typed or scanned.</summary>
+    public static async Task<IReadOnlyList<TypedInstrument>> TypedInstrumentsAsync(
+        this WeldTraceDbContext db,
+        CancellationToken cancellation,
+        params IReadOnlyList<(string Field, string? Typed)> typed
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        List<TypedInstrument> found = [];
+        foreach (var (field, text) in typed)
+        {
+            found.Add(new(field, text, await db.FindInstrumentAsync(text, cancellation)));
+        }
+
+        return found;
     }
 
     /// <summary>A test of any kind; null when there is none. Tracked.</summary>

@@ -58,6 +58,7 @@ internal static class TestMapping
         builder.Property(t => t.Verdict).HasConversion<string>().HasMaxLength(40);
         builder.Property(t => t.Remark).HasMaxLength(TestRecord.LongestText);
         builder.Property(t => t.Withdrawal).IsJson();
+        builder.Property(t => t.Instruments).IsJson();
         builder.HasIndex(t => t.VesselId);
         builder
             .HasIndex(t => new { t.VesselId, t.StepSequence })

@@ -1359,6 +1359,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("text")
                         .HasColumnName("inspector_name");
 
+                    b.Property<string>("Instruments")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("instruments");
+
                     b.Property<string>("Measurement")
                         .IsRequired()
                         .HasColumnType("jsonb")
@@ -1495,6 +1499,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("text")
                         .HasColumnName("inspector_name");
 
+                    b.Property<string>("Instruments")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("instruments");
+
                     b.Property<string>("Method")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -1579,6 +1587,10 @@ namespace WeldTrace.Persistence.Migrations
                         .IsRequired()
                         .HasColumnType("text")
                         .HasColumnName("inspector_name");
+
+                    b.Property<string>("Instruments")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("instruments");
 
                     b.Property<string>("Medium")
                         .IsRequired()

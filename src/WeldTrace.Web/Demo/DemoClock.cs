@@ -13,6 +13,9 @@ internal sealed class DemoClock(DateTimeOffset now, TimeSpan ago)
         return _at;
     }
 
+    /// <summary>The day that it is.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(_at.UtcDateTime);
+
     public DateTimeOffset AfterMinutes(double minutes) => After(TimeSpan.FromMinutes(minutes));
 
     /// <summary>Goes to a later moment, so many hours before now.</summary>

@@ -1,5 +1,7 @@
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sectioning;
+using WeldTrace.Domain.Testing;
 
 namespace WeldTrace.Web.Demo;
 
@@ -63,6 +65,24 @@ internal sealed class DemoInstruments
     public Instrument Thermometer { get; }
 
     public IReadOnlyList<Instrument> All { get; }
+
+    public IReadOnlyList<TypedInstrument> ForLeaks =>
+        [Typed(LeakTest.Gauge, LeakGauge), Typed(LeakTest.Thermometer, Thermometer)];
+
+    public IReadOnlyList<TypedInstrument> ForPressure =>
+        [
+            Typed(nameof(PressureSetUp.Gauge), PressureGauge),
+            Typed(nameof(PressureSetUp.Thermometer), Thermometer),
+            Typed(PressureTest.DimensionInstrument, Microscope),
+        ];
+
+    public IReadOnlyList<TypedInstrument> ForSections =>
+        [Typed(SectionExamination.Instrument, Microscope)];
+
+    private Instrument Microscope => All[0];
+
+    private static TypedInstrument Typed(string field, Instrument instrument) =>
+        new(field, instrument.Mark, instrument);
 
     public static DemoInstruments Make(DemoCast cast, DemoClock clock) => new(cast, clock);
 

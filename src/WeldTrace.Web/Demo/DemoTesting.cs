@@ -9,7 +9,12 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Web.Demo;
 
 /// <summary>Tests of the demonstration, with invented readings that pass.</summary>
-internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoClock clock)
+internal sealed class DemoTesting(
+    WeldTraceDbContext db,
+    DemoInstruments instruments,
+    DemoCast cast,
+    DemoClock clock
+)
 {
     private const string Meaning = "I made this test and the readings are as recorded.";
 
@@ -19,6 +24,7 @@ internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoCloc
         CancellationToken cancellation
     )
     {
+        facts = facts with { Typed = instruments.ForLeaks };
         var at = clock.AfterMinutes(70);
         var seen = new DecayObservation(
             [
@@ -34,7 +40,7 @@ internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoCloc
             Of(0.2, 1, "mbar"),
             Of(0.02, 2, "K"),
             Of(0.5, 1, "%"),
-            "Gauge G-12, thermometer TH-3"
+            ""
         );
         var test = LeakTest
             .RecordDecay(Guid.CreateVersion7(at), facts, seen, null, cast.Inspector, at)
@@ -48,11 +54,12 @@ internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoCloc
         CancellationToken cancellation
     )
     {
+        facts = facts with { Typed = instruments.ForPressure };
         var at = clock.AfterMinutes(50);
         var setUp = new PressureSetUp(
-            "Gauge G-31, 0 to 100 bar",
+            "",
             Of(0.05, 2, "bar"),
-            "Thermometer TH-3",
+            "",
             Of(0.1, 1, "K"),
             Of(1012, 0, "mbar"),
             "outer diameter at mid-length",
@@ -107,6 +114,7 @@ internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoCloc
         CancellationToken cancellation
     )
     {
+        facts = facts with { Typed = instruments.ForSections };
         var at = clock.AfterMinutes(240);
         var (photograph, attachment) = DemoMacro.Make(facts.Vessel.Serial);
         if (await db.Attachments.FindAsync([attachment.Sha256], cancellation) is null)
@@ -157,7 +165,7 @@ internal sealed class DemoTesting(WeldTraceDbContext db, DemoCast cast, DemoCloc
         }
 
         var at = clock.AfterMinutes(4);
-        var signed = test.Sign(facts.Vessel, weldedBy, cast.Inspector, at).Must();
+        var signed = test.Sign(facts.Vessel, weldedBy, facts.Examiner, cast.Inspector, at).Must();
         db.Add(Signature.Of(test, cast.Inspector, Meaning, at));
         if (signed.Finding is { } finding)
         {

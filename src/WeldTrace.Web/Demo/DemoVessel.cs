@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Records;
@@ -21,7 +22,7 @@ internal sealed class DemoVessel(
     private readonly List<WeldRun> _runs = [];
     private readonly List<Finding> _findings = [];
     private readonly DemoWelding _welding = new(db, shop, cast, clock);
-    private readonly DemoTesting _testing = new(db, cast, clock);
+    private readonly DemoTesting _testing = new(db, shop.Instruments, cast, clock);
 
     public string Serial => vessel.Serial;
 
@@ -137,7 +138,10 @@ internal sealed class DemoVessel(
 
     private async Task DoAsync(RouteStep step, CancellationToken cancellation)
     {
-        var facts = new TestFacts(vessel, step, shop.Design, _findings);
+        var facts = new TestFacts(vessel, step, shop.Design, _findings)
+        {
+            Examiner = new ExaminerFacts(shop.Examiner.Certificates, clock.Today),
+        };
         var weldedBy = _runs.Select(r => r.OperatorId).Distinct().ToList();
         switch (step.Kind)
         {

@@ -17,7 +17,9 @@ internal sealed record DemoWorkshop(
     DemoTools Tools,
     ProcedureRevision Procedure,
     VesselDesign Design,
-    DemoMaterial Material
+    DemoMaterial Material,
+    DemoExaminer Examiner,
+    DemoInstruments Instruments
 )
 {
     /// <summary>The tool that welds the vessels.</summary>
@@ -64,7 +66,7 @@ internal sealed record DemoWorkshop(
             cancellation
         );
         var design = await DrawDesignAsync(db, cast, clock, cancellation);
-        return new DemoWorkshop(machine, tools, procedure, design, material);
+        return new DemoWorkshop(machine, tools, procedure, design, material, examiner, instruments);
     }
 
     private static async Task<VesselDesign> DrawDesignAsync(

@@ -98,6 +98,8 @@ public sealed partial class AccessibilityTests(SiteFixture site)
             "/vessels/NR10-0004/leak/80",
             "/vessels/NR10-0005/section/70",
             "/vessels/NR10-0006/weld/40",
+            Routes.AskConcession("NR10-0010", 20, "F8"),
+            Routes.Concession((await db.Concessions.FirstAsync()).Id),
             "/vessels/NR10-0009/findings/new",
             "/vessels/NR10-0009/prepare/J1",
             Routes.Machine(machine.Id) + "/test-weld",

@@ -22,7 +22,8 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.FillAsync("Standard uncertainty of a gauge reading", "0.2");
         await visitor.FillAsync("Standard uncertainty of a temperature", "0.02");
         await visitor.FillAsync("Standard uncertainty of the volume", "0.5");
-        await visitor.FillAsync("Instruments", "G-12, TH-3");
+        await FillAsync(visitor, "Gauge", "G-12");
+        await FillAsync(visitor, "Thermometer", "TH-3");
         await visitor.PressAsync("Record and compute");
         await visitor.SeesAsync("Nothing was saved yet");
         await visitor.FindsAccessibleAsync();
@@ -83,6 +84,7 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.FillAsync("Etchant and time", "Keller's reagent, 20 s");
         await visitor.FillAsync("Magnification or length of the scale", "scale bar 5 mm");
         await visitor.ChooseAsync("Imperfection", "Hook");
+        await FillAsync(visitor, "Measured with", "MS-04");
         await FillAsync(visitor, "Size", "0.18");
         await FillAsync(visitor, "Expanded uncertainty of the size, k = 2", "0.04");
         await FillAsync(visitor, "Greatest size permitted", "0.40");
@@ -168,8 +170,9 @@ public sealed class InspectorJourneyTests(SiteFixture site)
 
     private static async Task BeginAsync(Visitor visitor)
     {
-        await visitor.FillAsync("Gauge", "G-31");
-        await visitor.FillAsync("Thermometer", "TH-3");
+        await FillAsync(visitor, "Gauge", "G-31");
+        await FillAsync(visitor, "Thermometer", "TH-3");
+        await FillAsync(visitor, "Measured with", "MS-04");
         await visitor.FillAsync("Standard uncertainty of a gauge reading", "0.05");
         await visitor.FillAsync("Standard uncertainty of a temperature", "0.1");
         await visitor.FillAsync("Barometer", "1012");

@@ -59,8 +59,6 @@ public sealed class PressureLadderTests
     }
 
     [Theory]
-    [InlineData("Gauge", "missing")]
-    [InlineData("Thermometer", "missing")]
     [InlineData("DimensionName", "missing")]
     [InlineData("GaugeUncertainty", "reading")]
     [InlineData("TemperatureUncertainty", "reading")]
@@ -73,8 +71,6 @@ public sealed class PressureLadderTests
         var bad = new Measured("-1", "?");
         var setUp = field switch
         {
-            "Gauge" => good with { Gauge = "" },
-            "Thermometer" => good with { Thermometer = " " },
             "DimensionName" => good with { DimensionName = "" },
             "GaugeUncertainty" => good with { GaugeUncertainty = bad },
             "TemperatureUncertainty" => good with { TemperatureUncertainty = bad },

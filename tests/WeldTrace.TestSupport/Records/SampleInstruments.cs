@@ -37,6 +37,21 @@ public static class SampleInstruments
             "0.01"
         );
 
+    /// <summary>A pressure gauge, calibrated some months before the day of <see cref="SampleTime.Start"/>, due a year later.</summary>
+    public static Instrument Gauge(
+        string mark,
+        string upperBar = "20",
+        int calibratedMonthsAgo = 0
+    ) =>
+        Enter(
+            Text(mark, InstrumentKind.Pressure, "bar") with
+            {
+                Upper = new Measured(upperBar, "bar"),
+            },
+            SampleTime.Day.AddMonths(-calibratedMonthsAgo),
+            "0.1"
+        );
+
     private static InstrumentText Text(string mark, InstrumentKind kind, string unit) =>
         new(
             mark,

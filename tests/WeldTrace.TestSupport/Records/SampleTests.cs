@@ -1,3 +1,6 @@
+using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Testing;
@@ -22,6 +25,25 @@ public static class SampleTests
             true
         );
 
+    /// <summary>Certificates for every method.</summary>
+    public static ExaminerFacts Examiner { get; } =
+        new(
+            SampleCertificates.AllMethods(SamplePeople.Entered("Emre Kaya", Role.Inspector)),
+            SampleTime.Day
+        );
+
+    /// <summary>A gauge to 20 bar, a thermometer and a caliper, each calibrated and typed into its field.</summary>
+    public static IReadOnlyList<TypedInstrument> Typed { get; } =
+    [
+        Of(LeakTest.Gauge, SampleInstruments.Gauge("G-7")),
+        Of(
+            LeakTest.Thermometer,
+            SampleInstruments.Calibrated("T-2", InstrumentKind.Temperature, "°C")
+        ),
+        Of(PressureTest.DimensionInstrument, SampleInstruments.Caliper()),
+        Of(SectionExamination.Instrument, SampleInstruments.Caliper()),
+    ];
+
     public static TestFacts Facts(
         SampleShop shop,
         int sequence,
@@ -32,6 +54,8 @@ public static class SampleTests
         return new(shop.Vessel, shop.Vessel.Step(sequence)!, shop.Design, shop.Findings)
         {
             Unsigned = unsigned,
+            Examiner = Examiner,
+            Typed = Typed,
         };
     }
 
@@ -88,6 +112,7 @@ public static class SampleTests
         var signed = test.Sign(
             shop.Vessel,
             shop.WeldedBy,
+            Examiner,
             actor ?? SamplePeople.Inspector,
             shop.Now
         );
@@ -143,14 +168,15 @@ public static class SampleTests
 
     public static Outcome<SectionExamination> RecordSection(
         SampleShop shop,
-        SectionMeasurement measurement
+        SectionMeasurement measurement,
+        Func<TestFacts, TestFacts>? change = null
     )
     {
         ArgumentNullException.ThrowIfNull(shop);
-        var at = shop.Now;
+        var (at, facts) = (shop.Now, Facts(shop, 50));
         return SectionExamination.Record(
             Guid.CreateVersion7(at),
-            Facts(shop, 50),
+            change?.Invoke(facts) ?? facts,
             new SectionCut("J1", 1, Angle.FromDegrees(90), "Keller, 15 s", "10×"),
             measurement,
             new Photograph(new string('d', 64), "macro.png", "image/png", 1200, 800),
@@ -159,6 +185,9 @@ public static class SampleTests
             at
         );
     }
+
+    private static TypedInstrument Of(string field, Instrument instrument) =>
+        new(field, instrument.Mark, instrument);
 
     /// <summary>A cavity of a size, with its limit, in mm.</summary>
     public static SectionMeasurement Cavity(

@@ -33,7 +33,8 @@ internal static class TestForms
             ("In.GaugeUncertainty", "0.2"),
             ("In.TemperatureUncertainty", "0.02"),
             ("In.VolumeUncertaintyPercent", "0.5"),
-            ("In.Instruments", "G-12, TH-3")
+            ("In.Gauge", "G-12"),
+            ("In.Thermometer", "TH-3")
         ),
         FormRow.Of("TestSigning sign-test", Inspector, AtLeakTestAsync),
         new(
@@ -43,6 +44,7 @@ internal static class TestForms
             ("In.Angle", "120"),
             ("In.Etchant", "Keller's reagent, 20 s"),
             ("In.Magnification", "scale bar 5 mm"),
+            ("In.Instrument", "MS-04"),
             ("In.Imperfection", "Hook"),
             ("In.Size", "0.18"),
             ("In.SizeUncertainty", "0.04"),
@@ -56,6 +58,7 @@ internal static class TestForms
             Routes.PressureStep("NR10-0003", 90),
             ("In.Gauge", "G-31"),
             ("In.Thermometer", "TH-3"),
+            ("In.DimensionInstrument", "MS-04"),
             ("In.GaugeUncertainty", "0.05"),
             ("In.TemperatureUncertainty", "0.1"),
             ("In.AtmosphericPressure", "1012"),

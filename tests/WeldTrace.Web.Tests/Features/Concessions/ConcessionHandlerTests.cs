@@ -36,9 +36,9 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
         Assert.Equal(2, await shop.Site.EntriesAsync(concession.Id));
         Assert.Equal(
             [Concession.AskMeaning, Concession.GrantMeaning],
-            (await shop.Handler.FindAsync(concession.Id, CancellationToken.None))!.Signatures.Select(s =>
-                s.Meaning
-            )
+            (
+                await shop.Handler.FindAsync(concession.Id, CancellationToken.None)
+            )!.Signatures.Select(s => s.Meaning)
         );
         Assert.Empty(await shop.Site.LedgerProblemsAsync());
     }
@@ -51,7 +51,9 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
         Accept.All(await GrantAsync(shop, concession.Id, WorkingSite.Password));
 
         await using var db = shop.Site.Database.CreateDbContext();
-        var history = (await db.FindVesselHistoryAsync(shop.Vessel.Serial, CancellationToken.None))!;
+        var history = (
+            await db.FindVesselHistoryAsync(shop.Vessel.Serial, CancellationToken.None)
+        )!;
         var records = await db.LoadRecordsBehindAsync(history, CancellationToken.None);
 
         Assert.Equal(ConcessionState.Granted, Assert.Single(history.Concessions).State);
@@ -178,7 +180,7 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
 
         await using var db = shop.Site.Database.CreateDbContext();
         var failure = await Assert.ThrowsAsync<PostgresException>(() =>
-            db.Database.ExecuteSqlRawAsync(sql)
+            db.Database.ExecuteSqlRawAsync(sql, CancellationToken.None)
         );
         Assert.Contains(
             failure.SqlState,
@@ -232,10 +234,22 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
             shop.Site.Database,
             shop.Site.Passwords,
             shop.Site.Clock
-        ).HandleAsync(shop.Vessel.Serial, step, rule, form, actor ?? shop.Engineer, CancellationToken.None);
+        ).HandleAsync(
+            shop.Vessel.Serial,
+            step,
+            rule,
+            form,
+            actor ?? shop.Engineer,
+            CancellationToken.None
+        );
 
     private static Task<Outcome> GrantAsync(Shop shop, Guid id, string? password) =>
-        shop.Handler.GrantAsync(id, new() { Password = password }, shop.QualityManager, CancellationToken.None);
+        shop.Handler.GrantAsync(
+            id,
+            new() { Password = password },
+            shop.QualityManager,
+            CancellationToken.None
+        );
 
     private static Task<Outcome> StartAsync(Shop shop) =>
         new StartRunHandler(shop.Site.Database, shop.Site.Clock).HandleAsync(

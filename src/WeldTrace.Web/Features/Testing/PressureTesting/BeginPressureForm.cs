@@ -18,6 +18,8 @@ public sealed class BeginPressureForm
 
     public string? AtmosphericPressure { get; set; }
 
+    public string? DimensionInstrument { get; set; }
+
     public string? DimensionName { get; set; }
 
     public string? DimensionBefore { get; set; }
@@ -32,14 +34,14 @@ public sealed class BeginPressureForm
     {
         ArgumentNullException.ThrowIfNull(entries);
         return new PressureSetUp(
-            Gauge ?? "",
+            "",
             entries.Number(
                 GaugeUncertainty,
                 "bar",
                 "Standard uncertainty of the gauge",
                 nameof(GaugeUncertainty)
             ),
-            Thermometer ?? "",
+            "",
             entries.Number(
                 TemperatureUncertainty,
                 "K",

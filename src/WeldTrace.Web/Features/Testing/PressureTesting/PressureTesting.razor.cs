@@ -38,7 +38,7 @@ public sealed partial class PressureTesting
     protected override async Task OnInitializedAsync()
     {
         _actor = await Actors.GetAsync();
-        _facts = await Handler.FindAsync(Serial, Sequence, CancellationToken.None);
+        _facts = await Handler.FindAsync(Serial, Sequence, _actor, CancellationToken.None);
         if (_facts is null)
         {
             Navigation.NotFound();

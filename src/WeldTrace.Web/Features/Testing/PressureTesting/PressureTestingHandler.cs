@@ -16,11 +16,13 @@ public sealed class PressureTestingHandler(
     public async Task<TestFacts?> FindAsync(
         string serial,
         int sequence,
+        Actor actor,
         CancellationToken cancellation
     )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db.FindTestFactsAsync(serial, sequence, cancellation);
+        var examiner = await db.ExaminerAsync(actor, clock.GetUtcNow(), cancellation);
+        return await db.FindTestFactsAsync(serial, sequence, examiner, cancellation);
     }
 
     public async Task<Outcome> BeginAsync(
@@ -38,7 +40,8 @@ public sealed class PressureTestingHandler(
             return Outcome.Accepted;
         }
 
-        if (await db.FindTestFactsAsync(serial, sequence, cancellation) is not { } facts)
+        var examiner = await db.ExaminerAsync(actor, clock.GetUtcNow(), cancellation);
+        if (await db.FindTestFactsAsync(serial, sequence, examiner, cancellation) is not { } facts)
         {
             return StepNotFound.Outcome(serial, sequence);
         }
@@ -50,6 +53,15 @@ public sealed class PressureTestingHandler(
             return Outcome.From(entries.Refusals);
         }
 
+        facts = facts with
+        {
+            Typed = await db.TypedInstrumentsAsync(
+                cancellation,
+                (nameof(form.Gauge), form.Gauge),
+                (nameof(form.Thermometer), form.Thermometer),
+                (nameof(form.DimensionInstrument), form.DimensionInstrument)
+            ),
+        };
         form.Id = FormIdentity.OrNew(form.Id, clock);
         var test = PressureTest.Begin(form.Id, facts, setUp, form.Remark, actor, clock.GetUtcNow());
         if (!test.IsAccepted)
@@ -71,7 +83,8 @@ public sealed class PressureTestingHandler(
     {
         ArgumentNullException.ThrowIfNull(form);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        if (await db.FindTestFactsAsync(serial, sequence, cancellation) is not { } facts)
+        var examiner = await db.ExaminerAsync(actor, clock.GetUtcNow(), cancellation);
+        if (await db.FindTestFactsAsync(serial, sequence, examiner, cancellation) is not { } facts)
         {
             return StepNotFound.Outcome(serial, sequence);
         }

@@ -54,7 +54,7 @@ public sealed partial class RecordLeakTest
     {
         _actor = await Actors.GetAsync();
         _personId = _actor.PersonId;
-        _facts = await Handler.FindAsync(Serial, Sequence, CancellationToken.None);
+        _facts = await Handler.FindAsync(Serial, Sequence, _actor, CancellationToken.None);
         if (_facts is null)
         {
             Navigation.NotFound();

@@ -28,7 +28,9 @@ public sealed class RecordLeakTestForm
 
     public string? VolumeUncertaintyPercent { get; set; }
 
-    public string? Instruments { get; set; }
+    public string? Gauge { get; set; }
+
+    public string? Thermometer { get; set; }
 
     public string? GaugePressure { get; set; }
 
@@ -121,7 +123,7 @@ public sealed class RecordLeakTestForm
                 "Standard uncertainty of the volume",
                 nameof(VolumeUncertaintyPercent)
             ),
-            Instruments ?? ""
+            ""
         );
     }
 
@@ -148,7 +150,7 @@ public sealed class RecordLeakTestForm
             entries.Whole(Bubbles, "bubbles, 0 for none", "Bubbles counted", nameof(Bubbles)),
             entries.Number(BubbleDiameter, "mm", "Diameter of a bubble", nameof(BubbleDiameter)),
             Places ?? "",
-            Instruments ?? ""
+            ""
         );
     }
 

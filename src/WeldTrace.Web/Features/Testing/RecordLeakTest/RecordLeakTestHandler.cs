@@ -15,11 +15,13 @@ public sealed class RecordLeakTestHandler(
     public async Task<TestFacts?> FindAsync(
         string serial,
         int sequence,
+        Actor actor,
         CancellationToken cancellation
     )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db.FindTestFactsAsync(serial, sequence, cancellation);
+        var examiner = await db.ExaminerAsync(actor, clock.GetUtcNow(), cancellation);
+        return await db.FindTestFactsAsync(serial, sequence, examiner, cancellation);
     }
 
     public async Task<Outcome> HandleAsync(
@@ -38,11 +40,20 @@ public sealed class RecordLeakTestHandler(
             return Outcome.Accepted;
         }
 
-        if (await db.FindTestFactsAsync(serial, sequence, cancellation) is not { } facts)
+        var examiner = await db.ExaminerAsync(actor, clock.GetUtcNow(), cancellation);
+        if (await db.FindTestFactsAsync(serial, sequence, examiner, cancellation) is not { } facts)
         {
             return StepNotFound.Outcome(serial, sequence);
         }
 
+        facts = facts with
+        {
+            Typed = await db.TypedInstrumentsAsync(
+                cancellation,
+                (LeakTest.Gauge, form.Gauge),
+                (LeakTest.Thermometer, form.Thermometer)
+            ),
+        };
         var entries = new Entries();
         var at = clock.GetUtcNow();
         var id = form.Id = FormIdentity.OrNew(form.Id, clock);

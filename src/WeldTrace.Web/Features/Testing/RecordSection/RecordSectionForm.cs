@@ -18,6 +18,8 @@ public sealed class RecordSectionForm
 
     public string? Magnification { get; set; }
 
+    public string? Instrument { get; set; }
+
     public string? Imperfection { get; set; }
 
     public string? Size { get; set; }

@@ -17,11 +17,13 @@ public sealed class RecordSectionHandler(
     public async Task<TestFacts?> FindAsync(
         string serial,
         int sequence,
+        Actor actor,
         CancellationToken cancellation
     )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db.FindTestFactsAsync(serial, sequence, cancellation);
+        var examiner = await db.ExaminerAsync(actor, clock.GetUtcNow(), cancellation);
+        return await db.FindTestFactsAsync(serial, sequence, examiner, cancellation);
     }
 
     public async Task<Outcome> HandleAsync(
@@ -39,7 +41,8 @@ public sealed class RecordSectionHandler(
             return Outcome.Accepted;
         }
 
-        if (await db.FindTestFactsAsync(serial, sequence, cancellation) is not { } facts)
+        var examiner = await db.ExaminerAsync(actor, clock.GetUtcNow(), cancellation);
+        if (await db.FindTestFactsAsync(serial, sequence, examiner, cancellation) is not { } facts)
         {
             return StepNotFound.Outcome(serial, sequence);
         }
@@ -52,6 +55,13 @@ public sealed class RecordSectionHandler(
             return Outcome.From([.. entries.Refusals, .. photograph.Refusals]);
         }
 
+        facts = facts with
+        {
+            Typed = await db.TypedInstrumentsAsync(
+                cancellation,
+                (SectionExamination.Instrument, form.Instrument)
+            ),
+        };
         form.Id = FormIdentity.OrNew(form.Id, clock);
         var section = SectionExamination.Record(
             form.Id,

@@ -43,7 +43,8 @@ public sealed class SignTestHandler(
         var at = clock.GetUtcNow();
         var vessel = await db.Vessels.SingleAsync(v => v.Id == test.VesselId, cancellation);
         var weldedBy = await db.WhoWeldedAsync(vessel.Id, cancellation);
-        var signed = test.Sign(vessel, weldedBy, actor, at);
+        var examiner = await db.ExaminerAsync(actor, at, cancellation);
+        var signed = test.Sign(vessel, weldedBy, examiner, actor, at);
         if (!signed.IsAccepted)
         {
             return signed.WithoutValue();

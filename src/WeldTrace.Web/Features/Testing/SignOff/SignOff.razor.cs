@@ -43,7 +43,7 @@ public sealed partial class SignOff
     protected override async Task OnInitializedAsync()
     {
         (_actor, _site) = (await Actors.GetAsync(), await Sites.GetAsync());
-        _shown = await Handler.FindAsync(Serial, Sequence, CancellationToken.None);
+        _shown = await Handler.FindAsync(Serial, Sequence, _actor, CancellationToken.None);
         if (_shown is null)
         {
             Navigation.NotFound();

@@ -25,11 +25,13 @@ public sealed class SignOffHandler(
     public async Task<SignOffFacts?> FindAsync(
         string serial,
         int sequence,
+        Actor actor,
         CancellationToken cancellation
     )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        if (await db.FindTestFactsAsync(serial, sequence, cancellation) is not { } facts)
+        var examiner = await db.ExaminerAsync(actor, clock.GetUtcNow(), cancellation);
+        if (await db.FindTestFactsAsync(serial, sequence, examiner, cancellation) is not { } facts)
         {
             return null;
         }
@@ -72,7 +74,8 @@ public sealed class SignOffHandler(
             return Outcome.Accepted;
         }
 
-        if (await db.FindTestFactsAsync(serial, sequence, cancellation) is not { } facts)
+        var examiner = await db.ExaminerAsync(actor, clock.GetUtcNow(), cancellation);
+        if (await db.FindTestFactsAsync(serial, sequence, examiner, cancellation) is not { } facts)
         {
             return StepNotFound.Outcome(serial, sequence);
         }
