@@ -46,6 +46,7 @@ internal sealed class EveryRecord
         await all.AddAsync(db.JointFitUps, cancellation);
         await all.AddAsync(db.Vessels, cancellation);
         await all.AddAsync(db.WeldRuns, cancellation);
+        await all.AddAsync(db.Concessions, cancellation);
         await all.AddAsync(db.LeakTests, cancellation);
         await all.AddAsync(db.PressureTests, cancellation);
         await all.AddAsync(db.Sections, cancellation);

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
@@ -39,14 +40,28 @@ internal sealed class RoutedVessel : IAsyncDisposable
             shop.Machine,
             shop.Vessel,
             .. shop.Runs,
+            SampleInstruments.Gauge("G-4", "10"),
+            SampleInstruments.Gauge("G-7"),
+            SampleInstruments.Calibrated("T-2", InstrumentKind.Temperature, "°C"),
+            SampleInstruments.Caliper(),
+            .. SampleCertificates.AllMethods(SamplePeople.Welders[0]),
         ]);
         site.Clock.Advance(TimeSpan.FromDays(1));
         return new RoutedVessel(site, shop)
         {
-            Inspector = await site.EnterAsync("Ines Falk", Role.Inspector),
-            Quality = await site.EnterAsync("Quentin Hale", Role.QualityManager),
-            Engineer = await site.EnterAsync("Edda Lund", Role.Engineer),
+            Inspector = await EnterAsync(site, "Ines Falk", Role.Inspector),
+            Quality = await EnterAsync(site, "Quentin Hale", Role.QualityManager),
+            Engineer = await EnterAsync(site, "Edda Lund", Role.Engineer),
         };
+    }
+
+    // Everyone is certified, so that a refusal speaks of the role alone.
+    private static async Task<Actor> EnterAsync(WorkingSite site, string name, Role role)
+    {
+        var person = SamplePeople.Entered(name, role);
+        var actor = await site.EnterAsync(person);
+        await site.Database.AddAsync([.. SampleCertificates.AllMethods(person)]);
+        return actor;
     }
 
     /// <summary>Whoever welded the vessel, and is an inspector too.</summary>

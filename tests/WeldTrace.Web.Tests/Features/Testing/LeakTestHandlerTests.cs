@@ -130,7 +130,7 @@ public sealed class LeakTestHandlerTests(PostgresServerFixture server)
             ObservedSeconds = "600",
             Bubbles = "0",
             BubbleDiameter = "1",
-            Instruments = "G-4",
+            Gauge = "G-4",
         };
         edit?.Invoke(form);
         return form;

@@ -123,6 +123,7 @@ public sealed class PressureTestingHandlerTests(PostgresServerFixture server)
             Gauge = "G-7",
             GaugeUncertainty = "0.01",
             Thermometer = "T-2",
+            DimensionInstrument = "CAL-7",
             TemperatureUncertainty = "0.1",
             AtmosphericPressure = "1013",
             DimensionName = "outer diameter at mid-length",

@@ -107,6 +107,7 @@ public sealed class RecordSectionHandlerTests(PostgresServerFixture server)
             Angle = "90",
             Etchant = "Keller, 15 s",
             Magnification = "10×",
+            Instrument = "CAL-7",
             Imperfection = nameof(Imperfection.Cavity),
             Size = "0.10",
             SizeUncertainty = "0.02",

@@ -132,7 +132,11 @@ public sealed class SignTestHandlerTests(PostgresServerFixture server)
         var test = Accept.Value(
             LeakTest.RecordDecay(
                 Guid.CreateVersion7(vessel.Site.Clock.GetUtcNow()),
-                new TestFacts(stored, stored.Step(30)!, vessel.Shop.Design, []),
+                SampleTests.Facts(vessel.Shop, 30) with
+                {
+                    Vessel = stored,
+                    Step = stored.Step(30)!,
+                },
                 seen,
                 null,
                 vessel.Inspector,
