@@ -11,15 +11,6 @@ public sealed partial class RouteTests
     /// <summary>Addresses that only the framework leads to.</summary>
     private static readonly string[] ByTheFramework = ["/not-found", "/not-allowed", "/failure"];
 
-    /// <summary>Addresses given out before their pages are there.</summary>
-    private static readonly string[] Awaited =
-    [
-        nameof(Routes.Instruments),
-        nameof(Routes.InstrumentsCsv),
-        nameof(Routes.NewInstrument),
-        nameof(Routes.Instrument),
-    ];
-
     private static readonly IReadOnlyList<string> Pages =
     [
         .. typeof(Routes)
@@ -61,7 +52,7 @@ public sealed partial class RouteTests
         SourceTree.AssertNone(
             Members
                 .Where(m => Pages.All(p => Shape(p) != Shape(m.Address.Split('?')[0])))
-                .Where(m => !Awaited.Contains(m.Name) && !IsMapped(m.Name, m.Address, mapped))
+                .Where(m => !IsMapped(m.Name, m.Address, mapped))
                 .Select(m => $"{m.Name}: {m.Address}"),
             "These addresses lead nowhere:"
         );
