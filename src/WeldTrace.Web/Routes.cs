@@ -49,6 +49,7 @@ public static class Routes
     public const string OpenCode = "/open";
     public const string ImportTools = "/tools/import";
     public const string ImportLots = "/equipment/material/import";
+    public const string ImportInstruments = "/equipment/instruments/import";
     public const string People = "/people";
     public const string NewPerson = "/people/new";
     public const string Certificates = "/people/certificates";

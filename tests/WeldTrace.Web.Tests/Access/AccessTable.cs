@@ -139,6 +139,7 @@ internal static class AccessTable
         /equipment/machines/{Id}/maintenance                  in      yes       yes       yes        no       yes      no
         /equipment/instruments                                in      yes       yes       yes        yes      yes      yes
         /equipment/instruments.csv                            in      yes       yes       yes        yes      yes      yes
+        /equipment/instruments/import                         in      yes       no        yes        no       yes      no
         /equipment/instruments/new                            in      yes       no        yes        no       yes      no
         /equipment/instruments/{Id}                           in      yes       yes       yes        yes      yes      yes
         /equipment/material                                   in      yes       yes       yes        yes      yes      yes

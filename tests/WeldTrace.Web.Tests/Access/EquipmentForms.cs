@@ -81,6 +81,17 @@ internal static class EquipmentForms
             ("In.Resolution", "0.01"),
             ("In.LargestError", "0.02")
         ),
+        new(
+            "ImportInstruments import-instruments",
+            FormTable.Bench,
+            Routes.ImportInstruments,
+            ("In.File", ""),
+            (
+                "In.Text",
+                "mark,measures,description,unit,to,resolution,largest error\nCAL-78,length,Calliper,mm,150,0.01,0.02"
+            ),
+            ("In.IsConfirmed", "true")
+        ),
         FormRow.Of(
             "ShowInstrument withdraw-instrument",
             "quality inspector",

@@ -1,4 +1,5 @@
 using WeldTrace.Web.Features.Equipment.Describe;
+using WeldTrace.Web.Features.Equipment.ImportInstruments;
 using WeldTrace.Web.Features.Equipment.Instruments;
 using WeldTrace.Web.Features.Equipment.Machines;
 using WeldTrace.Web.Features.Equipment.Maintain;
@@ -24,6 +25,7 @@ public static class Registration
             .AddScoped<MaintainMachineHandler>()
             .AddScoped<InstrumentListReader>()
             .AddScoped<NewInstrumentHandler>()
+            .AddScoped<ImportInstrumentsHandler>()
             .AddScoped<InstrumentHandler>()
             .AddScoped<MachineReader>();
 

@@ -3,6 +3,7 @@ using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Records;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
+using WeldTrace.Web.Features.Equipment;
 using WeldTrace.Web.Features.Equipment.NewInstrument;
 using WeldTrace.Web.Features.Equipment.ShowInstrument;
 

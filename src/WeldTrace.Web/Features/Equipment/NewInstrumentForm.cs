@@ -1,7 +1,7 @@
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Web.Components.Forms;
 
-namespace WeldTrace.Web.Features.Equipment.NewInstrument;
+namespace WeldTrace.Web.Features.Equipment;
 
 public sealed class NewInstrumentForm
 {
