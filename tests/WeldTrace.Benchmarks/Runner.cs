@@ -24,6 +24,7 @@ internal static class Runner
             .AddDiagnoser(MemoryDiagnoser.Default)
             .AddColumnProvider(DefaultColumnProviders.Instance)
             .AddValidator(JitOptimizationsValidator.FailOnError)
+            .WithArtifactsPath(Path.Combine(Path.GetTempPath(), "weld-records-benchmarks"))
             .AddLogger(ConsoleLogger.Default);
         var summaries = BenchmarkSwitcher.FromAssembly(typeof(Runner).Assembly).Run(args, config);
         return summaries.Any(s => s.HasCriticalValidationErrors || s.Reports.Any(r => !r.Success))
