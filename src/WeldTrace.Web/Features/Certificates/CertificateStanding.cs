@@ -14,10 +14,7 @@ public sealed record CertificateStanding(Mark Mark, string Word, DateOnly Ends)
     public static CertificateStanding Of(Certificate certificate, DateOnly today)
     {
         ArgumentNullException.ThrowIfNull(certificate);
-        var ends =
-            certificate.ConfirmationDue < certificate.ExpiresOn
-                ? certificate.ConfirmationDue.Value
-                : certificate.ExpiresOn;
+        var ends = certificate.EndsOn;
         return certificate.IsRevoked ? new(Mark.Ended, "revoked", ends)
             : today >= certificate.ExpiresOn ? new(Mark.Failed, "expired", ends)
             : today >= ends ? new(Mark.Failed, "not confirmed in time", ends)

@@ -8,18 +8,15 @@ using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Components.Marks;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Home;
 
-/// <summary>Something that waits for a person.</summary>
-/// <param name="Mark">Shape of its urgency.</param>
-/// <param name="Word">Its urgency in a word.</param>
-/// <param name="Title">What to do.</param>
-/// <param name="Address">Where.</param>
-public sealed record WaitingWork(Mark Mark, string Word, string Title, string Address);
-
 /// <summary>What waits for a person, most urgent first.</summary>
-public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts)
+public sealed class WorkReader(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    SiteDay day
+)
 {
     private const int MostSteps = 20;
     private const double LittleLife = 0.1;
@@ -31,14 +28,18 @@ public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts)
     {
         ArgumentNullException.ThrowIfNull(actor);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return
+        var today = await day.TodayAsync(cancellation);
+        List<WaitingWork> all =
         [
             .. await FindingsAsync(db, actor, cancellation),
             .. await UnsignedAsync(db, actor, cancellation),
+            .. await SignatureWork.ReadAsync(db, actor, cancellation),
+            .. await DeadlineWork.ReadAsync(db, actor, today, cancellation),
             .. await ProceduresAsync(db, actor, cancellation),
             .. await ToolsAsync(db, actor, cancellation),
             .. await StepsAsync(db, actor, cancellation),
         ];
+        return [.. all.OrderBy(w => w.Urgency)];
     }
 
     private static async Task<IEnumerable<WaitingWork>> FindingsAsync(
@@ -49,7 +50,7 @@ public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts)
     {
         if (!actor.HasAny(Role.Inspector, Role.QualityManager))
         {
-            return [];
+            return await HeldAsync(db, actor, cancellation);
         }
 
         var findings = await db
@@ -60,18 +61,48 @@ public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts)
         return findings.Select(f =>
             f.State == FindingState.Open
                 ? new WaitingWork(
+                    Urgency.Stopped,
                     Mark.Held,
                     "on hold",
                     $"Decide on {f.Label}, vessel {f.VesselSerial}",
                     Routes.Finding(f.Id)
                 )
                 : new WaitingWork(
+                    Urgency.ToSign,
                     Mark.InProgress,
                     "to verify",
                     $"Verify and close {f.Label}, vessel {f.VesselSerial}",
                     Routes.Finding(f.Id)
                 )
         );
+    }
+
+    // Those who can't decide on a finding still want to know what stands still.
+    private static async Task<IEnumerable<WaitingWork>> HeldAsync(
+        WeldTraceDbContext db,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (!actor.HasAny(Role.Operator, Role.Engineer))
+        {
+            return [];
+        }
+
+        var held = await db
+            .Vessels.AsNoTracking()
+            .Where(v => v.State == VesselState.OnHold)
+            .OrderBy(v => v.Serial)
+            .Select(v => v.Serial)
+            .Take(MostSteps)
+            .ToListAsync(cancellation);
+        return held.Select(serial => new WaitingWork(
+            Urgency.Stopped,
+            Mark.Held,
+            "on hold",
+            $"{serial} waits for a decision on its findings",
+            Routes.Vessel(serial)
+        ));
     }
 
     private static async Task<IEnumerable<WaitingWork>> UnsignedAsync(
@@ -86,6 +117,7 @@ public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts)
             .OrderBy(r => r.StartedAt)
             .ToListAsync(cancellation);
         return runs.Select(r => new WaitingWork(
+            Urgency.ToSign,
             Mark.Warning,
             "not signed",
             $"Finish and sign your run of {r.Label}",
@@ -120,6 +152,7 @@ public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts)
                     : p.AuthorId == actor.PersonId
             )
             .Select(p => new WaitingWork(
+                Urgency.Ready,
                 Mark.Ready,
                 ProcedureRevision.StateWord(p.State),
                 $"Take procedure {p.Label} on",
@@ -146,6 +179,7 @@ public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts)
         return tools
             .Where(t => t.Remaining / t.LifeLimit < LittleLife)
             .Select(t => new WaitingWork(
+                Urgency.Month,
                 Mark.Warning,
                 "little life left",
                 FormattableString.Invariant($"Tool {t.Mark} has {t.Remaining.Metres:0.0} m left"),
@@ -168,6 +202,7 @@ public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts)
             .Where(v => v.NextStep is { } next && RolesFor(next.Kind).Any(r => actor.HasAny(r)))
             .Take(MostSteps)
             .Select(v => new WaitingWork(
+                Urgency.Ready,
                 Mark.Ready,
                 "ready",
                 $"{v.Serial}: {v.NextStep!.Title}",
