@@ -78,8 +78,7 @@ public sealed class Certificate : Record
         };
 
     /// <summary>First day on which it no longer holds as things stand: the nearer of expiry and due confirmation.</summary>
-    public DateOnly EndsOn =>
-        ConfirmationDue is { } due && due < ExpiresOn ? due : ExpiresOn;
+    public DateOnly EndsOn => ConfirmationDue is { } due && due < ExpiresOn ? due : ExpiresOn;
 
     /// <summary>Whether it covers nothing any more.</summary>
     public bool IsRevoked => Revocations.Any(r => r.JointTypes.Count == 0);

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Preparation;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sites;
 using WeldTrace.Domain.Vessels;
 
 namespace WeldTrace.Persistence.Loading;
@@ -12,14 +13,14 @@ public sealed record VesselMaterial(
     IReadOnlyList<CutComponent> Components,
     IReadOnlyList<HeatTreatment> HeatTreatments,
     PreparationFacts Preparation,
-    InspectionDocumentType? SiteDocument
+    Site? Site
 )
 {
     public static VesselMaterial None { get; } =
         new([], [], [], new PreparationFacts([], []), null);
 
     /// <summary>What floor rule F7 looks at.</summary>
-    public MaterialFacts Facts => new(Lots, HeatTreatments, SiteDocument);
+    public MaterialFacts Facts => new(Lots, HeatTreatments, Site?.RequiredDocument);
 
     /// <summary>The records about this vessel alone.</summary>
     public IEnumerable<Record> OwnRecords =>
@@ -63,7 +64,7 @@ public static class VesselMaterialLoading
                     .OrderBy(f => f.MeasuredAt)
                     .ToListAsync(cancellation)
             ),
-            await db.Sites.Select(s => s.RequiredDocument).SingleOrDefaultAsync(cancellation)
+            await db.Sites.AsNoTracking().SingleOrDefaultAsync(cancellation)
         );
     }
 

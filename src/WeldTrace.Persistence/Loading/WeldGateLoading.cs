@@ -34,21 +34,29 @@ public static class WeldGateLoading
     {
         ArgumentNullException.ThrowIfNull(db);
         ArgumentNullException.ThrowIfNull(choice);
-        var vessel = await db.Vessels.SingleOrDefaultAsync(v => v.Serial == serial, cancellation);
-        return vessel?.Step(sequence) is { Kind: StepKind.Weld } step
-            ? await LoadAsync(db, vessel, step, choice, cancellation)
+        var found = await db
+            .Vessels.Where(v => v.Serial == serial)
+            .Join(
+                db.VesselDesigns,
+                v => v.DesignId,
+                d => d.Id,
+                (v, d) => new { Vessel = v, Design = d }
+            )
+            .SingleOrDefaultAsync(cancellation);
+        return found?.Vessel.Step(sequence) is { Kind: StepKind.Weld } step
+            ? await LoadAsync(db, (found.Vessel, found.Design), step, choice, cancellation)
             : null;
     }
 
     private static async Task<WeldGateFacts> LoadAsync(
         WeldTraceDbContext db,
-        Vessel vessel,
+        (Vessel Vessel, VesselDesign Design) drawn,
         RouteStep step,
         WeldChoice choice,
         CancellationToken cancellation
     )
     {
-        var design = await db.VesselDesigns.SingleAsync(d => d.Id == vessel.DesignId, cancellation);
+        var (vessel, design) = drawn;
         var number = design.Content.Joint(step.JointCode)?.ProcedureNumber;
         var revision = await db.ProcedureRevisions.SingleOrDefaultAsync(
             p => p.Number == number && p.State == ProcedureState.Released,
@@ -59,7 +67,6 @@ public static class WeldGateLoading
             .ToList();
         var toolDesign = choice.Tool?.DesignId;
         var welder = choice.Welder.PersonId;
-        var site = await db.Sites.AsNoTracking().SingleOrDefaultAsync(cancellation);
         var material = await db.LoadMaterialAsync(vessel, cancellation);
         return new WeldGateFacts(
             vessel,
@@ -72,13 +79,15 @@ public static class WeldGateLoading
         )
         {
             Machine = choice.Machine,
-            ToolDesign = await db.ToolDesigns.SingleOrDefaultAsync(
-                d => d.Id == toolDesign,
-                cancellation
-            ),
-            Instruments = await db
-                .Instruments.Where(i => instruments.Contains(i.Id))
-                .ToListAsync(cancellation),
+            ToolDesign = toolDesign is null
+                ? null
+                : await db.ToolDesigns.SingleAsync(d => d.Id == toolDesign, cancellation),
+            Instruments =
+                instruments.Count == 0
+                    ? []
+                    : await db
+                        .Instruments.Where(i => instruments.Contains(i.Id))
+                        .ToListAsync(cancellation),
             Welder = choice.Welder,
             Certificates = await db
                 .Certificates.Where(c => c.PersonId == welder)
@@ -90,7 +99,7 @@ public static class WeldGateLoading
                 .OrderBy(c => c.Id)
                 .ToListAsync(cancellation),
             Now = choice.At,
-            Today = site?.DayOf(choice.At) ?? DateOnly.FromDateTime(choice.At.UtcDateTime),
+            Today = material.Site?.DayOf(choice.At) ?? DateOnly.FromDateTime(choice.At.UtcDateTime),
         };
     }
 }

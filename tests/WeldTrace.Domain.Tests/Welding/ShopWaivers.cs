@@ -139,9 +139,7 @@ internal sealed class ShopWaivers(SampleShop shop)
 
     private void Decide(bool isGrant)
     {
-        if (
-            shop.Concessions.LastOrDefault(c => c.State == ConcessionState.Asked) is not { } asked
-        )
+        if (shop.Concessions.LastOrDefault(c => c.State == ConcessionState.Asked) is not { } asked)
         {
             return;
         }

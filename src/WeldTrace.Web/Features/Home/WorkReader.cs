@@ -13,10 +13,7 @@ using WeldTrace.Web.Reading;
 namespace WeldTrace.Web.Features.Home;
 
 /// <summary>What waits for a person, most urgent first.</summary>
-public sealed class WorkReader(
-    IDbContextFactory<WeldTraceDbContext> contexts,
-    SiteDay day
-)
+public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts, SiteDay day)
 {
     private const int MostSteps = 20;
     private const double LittleLife = 0.1;
