@@ -1,5 +1,3 @@
-using WeldTrace.Domain.Certification;
-using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.TestSupport.Database;
