@@ -23,6 +23,11 @@ internal sealed class Keyboard(IPage page)
         }
         """;
 
+    private const string IsFilled = "() => (document.activeElement.value ?? '') !== ''";
+
+    private const string IsSelected =
+        "() => getSelection().toString() === document.activeElement.value";
+
     /// <summary>Goes on with Tab until the control of that name has the focus, which must be seen.</summary>
     public async Task ReachAsync(string name)
     {
@@ -51,7 +56,13 @@ internal sealed class Keyboard(IPage page)
     public async Task TypeAsync(string label, string text)
     {
         await ReachAsync(label);
-        await page.Keyboard.PressAsync("Control+A");
+        if (await page.EvaluateAsync<bool>(IsFilled))
+        {
+            // A busy browser selects late: the first key would be selected with the rest, and replaced by the second.
+            await page.Keyboard.PressAsync("Control+A");
+            await page.WaitForFunctionAsync(IsSelected);
+        }
+
         await page.Keyboard.TypeAsync(text);
     }
 

@@ -105,7 +105,7 @@ internal static class DemoAddresses
             record.Id,
             record.Plan.Tests[0].Id
         );
-        var piece = await IdAsync(db.TestPieces);
+        var piece = await IdAsync(db.TestPieces.Where(p => p.Log != null));
         addresses["/procedures/qualifications/pieces/{Id}"] = Routes.TestPiece(piece);
         addresses["/procedures/qualifications/pieces/{id}/log.csv"] = Routes.TestPieceLog(piece);
         addresses["/procedures/qualifications/results/{Id}"] = Routes.Result(
@@ -140,5 +140,5 @@ internal static class DemoAddresses
     }
 
     private static async Task<Guid> IdAsync<T>(IQueryable<T> records)
-        where T : Record => (await records.FirstAsync()).Id;
+        where T : Record => (await records.OrderBy(r => r.Id).FirstAsync()).Id;
 }

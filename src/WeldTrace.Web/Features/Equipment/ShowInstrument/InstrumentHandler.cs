@@ -3,6 +3,7 @@ using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Attachments;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Files;
 using WeldTrace.Web.Reading;
@@ -47,6 +48,26 @@ public sealed class InstrumentHandler(
             .SingleOrDefaultAsync(i => i.Id == id, cancellation);
     }
 
+    /// <summary>What rests on it and must be looked at again; empty unless it was found out of tolerance.</summary>
+    public async Task<IReadOnlyList<MeasuredWith>> ToReviewAsync(
+        Instrument instrument,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(instrument);
+        if (instrument.Latest is not { IsWithinLimit: false })
+        {
+            return [];
+        }
+
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return await db.LoadMeasuredWithAsync(
+            instrument.Id,
+            instrument.LastGoodBeforeLatest,
+            cancellation
+        );
+    }
+
     public async Task<Outcome> CalibrateAsync(
         Guid id,
         CalibrateForm form,
@@ -68,6 +89,7 @@ public sealed class InstrumentHandler(
             return Outcome.From(refusals);
         }
 
+        var at = clock.GetUtcNow();
         var outcome = instrument.Calibrate(
             form.On!.Value,
             form.Laboratory ?? "",
@@ -76,11 +98,17 @@ public sealed class InstrumentHandler(
             error,
             await day.TodayAsync(cancellation),
             actor,
-            clock.GetUtcNow()
+            at
         );
         if (!outcome.IsAccepted)
         {
             return outcome;
+        }
+
+        var asked = await CalibrationFindings.AddAsync(db, instrument, actor, at, cancellation);
+        if (!asked.IsAccepted)
+        {
+            return asked;
         }
 
         if (file is not null)
