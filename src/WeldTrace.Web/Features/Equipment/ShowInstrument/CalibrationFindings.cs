@@ -3,7 +3,6 @@ using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Preparation;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
-using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 
