@@ -36,7 +36,7 @@ internal sealed class Keyboard(IPage page)
         {
             await page.Keyboard.PressAsync("Tab");
             var focused = await page.EvaluateAsync<string>(FocusedName);
-            if (focused.StartsWith(name, StringComparison.Ordinal))
+            if (IsNamed(focused, name))
             {
                 Assert.True(
                     await page.EvaluateAsync<bool>(IsFocusShown),
@@ -52,6 +52,11 @@ internal sealed class Keyboard(IPage page)
             $"'{name}' is not reached by Tab on {page.Url}; reached: {string.Join(" | ", passed.Distinct())}"
         );
     }
+
+    // A unit or a hint may follow the name; "Machines" is another name than "Machine".
+    private static bool IsNamed(string focused, string name) =>
+        focused.StartsWith(name, StringComparison.Ordinal)
+        && (focused.Length == name.Length || !char.IsLetter(focused[name.Length]));
 
     public async Task TypeAsync(string label, string text)
     {
