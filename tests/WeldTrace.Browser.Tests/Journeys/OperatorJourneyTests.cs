@@ -75,6 +75,34 @@ public sealed class OperatorJourneyTests(SiteFixture site)
         await visitor.SeesAsync("on hold");
     }
 
+    /// <summary>A scanner types with no field in focus, key after key as fast as it can: no key of the code is lost.</summary>
+    [Fact]
+    public async Task Scan_WithNoFieldInFocus_FillsTheFirstFieldWhole()
+    {
+        await using var visitor = await OperatorAsync();
+        await visitor.GoToAsync("/vessels/NR10-0009/weld/20");
+        // The scripts of the page are there once the field for the tool has been given the focus.
+        await visitor.Page.WaitForFunctionAsync(
+            "() => document.activeElement.hasAttribute('data-scan-first')"
+        );
+
+        await visitor.Page.EvaluateAsync(
+            """
+            () => {
+              document.activeElement.blur();
+              for (const key of 'Ga') {
+                document.activeElement.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
+              }
+            }
+            """
+        );
+
+        Assert.Equal(
+            "Ga",
+            await visitor.Page.GetByLabel("Machine", new() { Exact = true }).InputValueAsync()
+        );
+    }
+
     [Fact]
     public async Task Vessel_OfANonexistentSerial_SaysSo()
     {

@@ -2,6 +2,7 @@
 // only from the last. Keys that arrive as fast as a scanner's, with no field in focus, go to the first empty scan field.
 const FastMilliseconds = 35;
 let last = 0;
+let before = "";
 
 export function watchScanner() {
   document.addEventListener("keydown", (event) => {
@@ -13,11 +14,10 @@ export function watchScanner() {
       return;
     }
     const isTyping = target.matches?.("input, textarea, select, [contenteditable]");
-    const now = event.timeStamp;
-    const isFast = now - last < FastMilliseconds;
-    last = now;
     if (!isTyping && event.key.length === 1 && !event.ctrlKey && !event.altKey && !event.metaKey) {
-      takeOver(isFast);
+      const isFast = event.timeStamp - last < FastMilliseconds;
+      takeOver(event, isFast ? before : "");
+      [last, before] = [event.timeStamp, event.key];
     }
   });
 }
@@ -37,10 +37,13 @@ function goOn(event, field) {
   }
 }
 
-// The first key of a scan is lost to no field: it arrives with the focus already moved.
-function takeOver(isFast) {
+// Only the second key shows that it is a scanner: the first is put into the field with it, and none is lost.
+function takeOver(event, earlier) {
   const field = [...document.querySelectorAll("input[data-scan]")].find((f) => f.value === "");
-  if (field && (isFast || field.hasAttribute("data-scan-first"))) {
+  if (field && (earlier || field.hasAttribute("data-scan-first"))) {
+    event.preventDefault();
     field.focus();
+    field.value = earlier + event.key;
+    field.dispatchEvent(new Event("input", { bubbles: true }));
   }
 }
