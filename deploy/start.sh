@@ -62,7 +62,8 @@ fi
 published=$PWD/src/WeldTrace.Web/bin/start-$(cksum <<<"$data" | cut -d ' ' -f 1)
 echo "Building ..."
 log=$(mktemp)
-dotnet publish src/WeldTrace.Web --configuration Release --output "$published" --nologo --verbosity quiet >"$log" 2>&1 ||
+dotnet publish src/WeldTrace.Web --configuration Release --output "$published" --nologo --verbosity quiet \
+    -p:RunAnalyzers=false >"$log" 2>&1 ||
     { cat "$log" >&2 && rm -f "$log" && fail "The build failed."; }
 rm -f "$log"
 
