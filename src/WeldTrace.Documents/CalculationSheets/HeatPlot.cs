@@ -38,9 +38,9 @@ public static class HeatPlot
         {
             Description = string.Create(
                 CultureInfo.InvariantCulture,
-                $"Band of the peak temperature, {axes.Degrees(band.Low):0} to {axes.Degrees(band.High):0} {axes.Unit} at {middle:0} rpm, rising with the spindle speed."
+                $"Band of the peak temperature, {axes.Degrees(band.Low):0} to {axes.Degrees(band.High):0} {axes.Unit} at {middle:0} rev/min, rising with the spindle speed."
             ),
-            Across = new("spindle speed, rpm", Ticks(axes.Across)),
+            Across = new("spindle speed, rev/min", Ticks(axes.Across)),
             Up = new($"peak temperature, {axes.Unit}", Ticks(axes.Up)),
             Lines =
             [

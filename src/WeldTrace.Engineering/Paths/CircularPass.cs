@@ -67,7 +67,7 @@ public sealed record CircularPass
             .Positive("track radius", TrackRadius.Millimetres, "mm")
             .Between("overlap angle", OverlapAngle.Degrees, 0, 359.999, "°")
             .Positive("travel speed", TravelSpeed.MillimetresPerMinute, "mm/min")
-            .Positive("spindle speed", SpindleSpeed.RevolutionsPerMinute, "rpm")
+            .Positive("spindle speed", SpindleSpeed.RevolutionsPerMinute, "rev/min")
             .NotNegative("plunge depth", PlungeDepth.Millimetres, "mm")
             .Positive("plunge rate", PlungeRate.MillimetresPerMinute, "mm/min")
             .NotNegative("retract distance", RetractDistance.Millimetres, "mm")

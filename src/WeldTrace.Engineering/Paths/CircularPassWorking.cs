@@ -13,7 +13,12 @@ internal static class CircularPassWorking
             .Result("L", "path length", layout.PathLength.Millimetres, "mm")
             .Result("t", "traverse time", layout.TraverseTime.TotalSeconds, "s")
             .Result("t_run", "run time", layout.RunTime.TotalSeconds, "s")
-            .Result("Ω", "rotary axis speed", layout.RotaryAxisSpeed.RevolutionsPerMinute, "rpm")
+            .Result(
+                "Ω",
+                "rotary axis speed",
+                layout.RotaryAxisSpeed.RevolutionsPerMinute,
+                "rev/min"
+            )
             .Result(
                 "v_in",
                 "feed at inner edge",

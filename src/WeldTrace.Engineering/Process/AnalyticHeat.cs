@@ -57,7 +57,7 @@ public sealed record AnalyticHeat : IWorked
             .Positive("pin radius", tool.PinRadius.Millimetres, "mm")
             .NotNegative("pin length", tool.PinLength.Millimetres, "mm")
             .Between("cone angle", tool.ConeAngle.Degrees, 0, 80, "°")
-            .Positive("spindle speed", spindle.RevolutionsPerMinute, "rpm")
+            .Positive("spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Positive("contact shear stress", shear.Megapascals, "MPa")
             .Require(
                 tool.ShoulderRadius > tool.PinRadius,
@@ -93,7 +93,7 @@ public sealed record AnalyticHeat : IWorked
             .Input("Rp", "pin radius", tool.PinRadius.Millimetres, "mm")
             .Input("Hp", "pin length", tool.PinLength.Millimetres, "mm")
             .Input("α", "cone angle of the shoulder", tool.ConeAngle.Degrees, "°")
-            .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rpm")
+            .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Input("τ", "contact shear stress", shear.Megapascals, "MPa")
             .Step("Q1", "heat of the shoulder", Shoulder.Watts, "W")
             .Step("Q2", "heat of the pin side", PinSide.Watts, "W")

@@ -67,7 +67,7 @@ public sealed record HeatIndex : IWorked
     )
     {
         var check = new InputCheck()
-            .Positive("spindle speed", spindle.RevolutionsPerMinute, "rpm")
+            .Positive("spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Positive("travel speed", travel.MillimetresPerMinute, "mm/min")
             .Positive("melting temperature", melting.DegreesCelsius, "°C")
             .Positive("solidus", solidus?.DegreesCelsius ?? 1, "°C");
@@ -89,9 +89,9 @@ public sealed record HeatIndex : IWorked
         Working
             .Of(
                 "Heat index and peak temperature",
-                "Φ = n²/(v·10⁴), n in rpm, v in in/min; T = Tm·K·Φ^α in °C, K 0.65..0.75, α 0.04..0.06"
+                "Φ = n²/(v·10⁴), n in rev/min, v in in/min; T = Tm·K·Φ^α in °C, K 0.65..0.75, α 0.04..0.06"
             )
-            .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rpm")
+            .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Input("v", "travel speed", travel.InchesPerMinute, "in/min")
             .Input("Tm", "melting temperature", Melting.DegreesCelsius, "°C")
             .OptionalInput("", "solidus, caps the band", Solidus?.DegreesCelsius, "°C")

@@ -27,7 +27,7 @@ public sealed record PowerInput : IWorked
         );
         Working = Working
             .Of("Power and line energy", "P = ω·M + Fx·v; q = η·P/v")
-            .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rpm")
+            .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Input("M", "spindle torque", torque.NewtonMetres, "N·m")
             .Input("v", "travel speed", travel.MillimetresPerMinute, "mm/min")
             .Input("η", "share into the work", share)
@@ -72,7 +72,7 @@ public sealed record PowerInput : IWorked
     )
     {
         var check = new InputCheck()
-            .Positive("spindle speed", spindle.RevolutionsPerMinute, "rpm")
+            .Positive("spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .NotNegative("spindle torque", torque.NewtonMetres, "N·m")
             .Positive("travel speed", travel.MillimetresPerMinute, "mm/min")
             .Positive("share into the work", share)

@@ -19,7 +19,7 @@ public sealed record WeldKinematics : IWorked
         RetreatingEdgeSpeed = ShoulderSpeed - travel;
         Working = Working
             .Of("Weld pitch and tool speeds", "p = v/n; u = π·d·n; u_AS = u + v; u_RS = u − v")
-            .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rpm")
+            .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Input("v", "travel speed", travel.MillimetresPerMinute, "mm/min")
             .Input("d", "shoulder diameter", shoulder.Millimetres, "mm")
             .OptionalInput("d_p", "pin diameter", pin?.Millimetres, "mm")
@@ -74,7 +74,7 @@ public sealed record WeldKinematics : IWorked
     )
     {
         var check = new InputCheck()
-            .Positive("spindle speed", spindle.RevolutionsPerMinute, "rpm")
+            .Positive("spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Positive("travel speed", travel.MillimetresPerMinute, "mm/min")
             .Positive("shoulder diameter", shoulderDiameter.Millimetres, "mm")
             .Positive("pin diameter", pinDiameter?.Millimetres ?? 1, "mm");

@@ -50,7 +50,7 @@ public sealed record SpindleLine : IWorked
     {
         double[] samples = [.. signal];
         var check = new InputCheck()
-            .Positive("spindle speed", spindle.RevolutionsPerMinute, "rpm")
+            .Positive("spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Positive("samples per second", sampleHertz, "Hz")
             .Require(
                 samples.Length >= 16,
@@ -120,7 +120,7 @@ public sealed record SpindleLine : IWorked
     private Working Show(int count, double sampleHertz, RotationSpeed spindle) =>
         Working
             .Of("Line of the spindle in a signal", "f = n/60; a = 2·|X|/N; ratio = L/(a/√2)")
-            .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rpm")
+            .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Input("N", "samples", count)
             .Input("", "samples per second", sampleHertz, "Hz")
             .Result("f", "spindle frequency", Hertz, "Hz")

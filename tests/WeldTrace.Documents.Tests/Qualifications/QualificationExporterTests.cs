@@ -22,7 +22,7 @@ public sealed class QualificationExporterTests
             new PieceSheet("Piece 1, lowest heat input", new StateMark("welded", MarkShape.Disc))
             {
                 Particulars = [new("Material", "L-7, 6082-T6, cast 4711")],
-                AsRun = [new("Spindle speed", "rpm", "779", "780", "781")],
+                AsRun = [new("Spindle speed", "rev/min", "779", "780", "781")],
             },
         ],
         Results =

@@ -25,7 +25,7 @@ public sealed class QuantityUnitsTests
             x => Speed.FromInchesPerMinute(x).SiValue,
             x => Speed.FromSi(x).InchesPerMinute
         ),
-        ["rpm"] = (
+        ["rev/min"] = (
             "1/s",
             x => RotationSpeed.FromRevolutionsPerMinute(x).SiValue,
             x => RotationSpeed.FromSi(x).RevolutionsPerMinute

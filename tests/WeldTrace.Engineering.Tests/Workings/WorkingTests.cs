@@ -29,7 +29,7 @@ public sealed class WorkingTests
             .Of("Weld pitch", "p = v/n")
             .Input("v", "travel speed", 200, "mm/min")
             .OptionalInput("x", "left out", null)
-            .Input("n", "spindle speed", 800, "rpm")
+            .Input("n", "spindle speed", 800, "rev/min")
             .Step("", "on the way", 1)
             .Result("p", "weld pitch", 0.25, "mm/rev")
             .From("Definition.")

@@ -19,7 +19,7 @@ public static class SiteUnit
         [(typeof(Pressure), UnitScale.Fine)] = ("mbar", "psi"),
         [(typeof(Pressure), UnitScale.Stress)] = ("MPa", "psi"),
         [(typeof(Speed), UnitScale.Usual)] = ("mm/min", "in/min"),
-        [(typeof(RotationSpeed), UnitScale.Usual)] = ("rpm", "rpm"),
+        [(typeof(RotationSpeed), UnitScale.Usual)] = ("rev/min", "rev/min"),
         [(typeof(WeldPitch), UnitScale.Usual)] = ("mm/rev", "in/rev"),
         [(typeof(Force), UnitScale.Usual)] = ("kN", "lbf"),
         [(typeof(Torque), UnitScale.Usual)] = ("N·m", "lbf·ft"),

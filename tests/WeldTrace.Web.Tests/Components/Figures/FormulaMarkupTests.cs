@@ -39,7 +39,7 @@ public sealed partial class FormulaMarkupTests
     [InlineData("Σ t^β·ln t/Σ t^β − 1/β − Σ_f ln t/r = 0; η = (Σ t^β/r)^(1/β)")]
     [InlineData("R(x | t) = exp((t/η)^β − ((t + x)/η)^β); m = η/β·exp((t/η)^β)·Γ(1/β, (t/η)^β)")]
     [InlineData("u0 = V/Δt·√(2·u_p² + 2·(p·u_T/T)²); threshold = 1.645·u0")]
-    [InlineData("Φ = n²/(v·10⁴), n in rpm, v in in/min; T = Tm·K·Φ^α in °C, K 0.65..0.75")]
+    [InlineData("Φ = n²/(v·10⁴), n in rev/min, v in in/min; T = Tm·K·Φ^α in °C, K 0.65..0.75")]
     [InlineData("isentropic E = P·V/(k − 1)·(1 − (Pa/P)^((k−1)/k)); Brode (P − Pa)·V/(k − 1)")]
     [InlineData("power law max ∫ K·εⁿ/(exp(√3·ε) − 1) dε; each × weld factor")]
     [InlineData("k = t'(n − 1; C; z_p·√n)/√n")]
