@@ -49,14 +49,12 @@ public sealed record Photograph(
 
 /// <summary>One signature as recorded in the ledger.</summary>
 /// <param name="PrintedName">Name of the person.</param>
-/// <param name="Role">Role in which the person signed.</param>
 /// <param name="Meaning">What the signature states.</param>
 /// <param name="SignedAt">When.</param>
 /// <param name="Record">Reference of the record that was signed.</param>
 /// <param name="RecordHash">SHA-256 of the signed record in hexadecimal; printed shortened to 16 digits.</param>
 public sealed record SignatureEntry(
     string PrintedName,
-    string Role,
     string Meaning,
     DateTimeOffset SignedAt,
     string Record,

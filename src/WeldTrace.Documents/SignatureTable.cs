@@ -8,7 +8,7 @@ internal static class SignatureTable
     private const int HashDigits = 16;
 
     public const string Explanation =
-        "Each signature was given with the password or passkey and is bound to the record whose SHA-256 begins with"
+        "Each signature was given with the password and is bound to the record whose SHA-256 begins with"
         + " the digits shown.";
 
     public static Table Of(IReadOnlyList<SignatureEntry> signatures, TimeZoneInfo zone)
@@ -16,15 +16,13 @@ internal static class SignatureTable
         TableColumn[] columns =
         [
             new("Name", 21),
-            new("Role", 16),
-            new("Meaning", 22),
+            new("Meaning", 30),
             new("Signed", 19),
-            new("Record", 16),
+            new("Record", 24),
             new("SHA-256 begins", 19),
         ];
         var rows = signatures.Select(entry => new TableRow([
             new Cell(entry.PrintedName) { IsHead = true },
-            entry.Role,
             entry.Meaning,
             SiteTime.Second(entry.SignedAt, zone),
             entry.Record,

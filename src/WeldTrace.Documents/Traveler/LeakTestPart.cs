@@ -9,7 +9,7 @@ internal static class LeakTestPart
     {
         var struck = test.Superseded is not null;
         yield return new Heading(
-            $"Leak test {test.Reference}: {test.Method}",
+            $"Leak test, {test.Reference}: {test.Method}",
             3,
             test.Verdict,
             struck

@@ -9,7 +9,7 @@ internal static class SectionPart
     {
         var struck = section.Superseded is not null;
         yield return new Heading(
-            $"{section.Title} {section.Reference}",
+            $"{section.Title}, {section.Reference}",
             3,
             section.Verdict,
             struck

@@ -40,8 +40,12 @@ internal sealed class ChangedRecords
             }
         }
 
-        // Signatures last: they hold the hash of what they sign.
-        return new ChangedRecords([.. changed.OrderBy(r => r is Signature)]);
+        // In the order in which it was done; signatures last, since they hold the hash of what they sign.
+        return new ChangedRecords([
+            .. changed
+                .OrderBy(r => r is Signature)
+                .ThenBy(r => r.PendingActs.Count == 0 ? default : r.PendingActs[^1].At),
+        ]);
     }
 
     /// <summary>Counts versions up and binds signatures; the records then have the form that is stored.</summary>

@@ -176,6 +176,11 @@ internal sealed class DemoVessel(
         CancellationToken cancellation
     )
     {
+        if (facts.Step.Kind == StepKind.Preparation)
+        {
+            await _welding.PrepareAsync(vessel, shop.Design.Content.Joints[0].Code, cancellation);
+        }
+
         var at = clock.AfterMinutes(40);
         var signer = facts.Step.Kind == StepKind.Preparation ? cast.Operator : cast.Inspector;
         var signOff = StepSignOff

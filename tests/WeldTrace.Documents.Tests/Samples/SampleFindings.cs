@@ -70,19 +70,14 @@ internal static class SampleFindings
 
     public static SignatureEntry[] Signatures() =>
         [
-            Signed("Tomé Arriaga", "operator", "welded as recorded", 13, "WR-0881"),
-            Signed("Tomé Arriaga", "operator", "welded as recorded", 13, "WR-0882"),
-            Signed("Inês Falcão", "inspector", "examined and accepted", 15, "step 50"),
-            Signed("Inês Falcão", "inspector", "tested and accepted", 16, "LT-0311"),
-            Signed("Inês Falcão", "inspector", "tested and accepted", 17, "PT-0207"),
-            Signed("Duarte Nogueira", "welding engineer", "disposition decided", 15, "NCR-0052"),
+            Signed("Tomé Arriaga", "welded as recorded", 13, "WR-0881"),
+            Signed("Tomé Arriaga", "welded as recorded", 13, "WR-0882"),
+            Signed("Inês Falcão", "examined and accepted", 15, "step 50"),
+            Signed("Inês Falcão", "tested and accepted", 16, "LT-0311"),
+            Signed("Inês Falcão", "tested and accepted", 17, "PT-0207"),
+            Signed("Duarte Nogueira", "disposition decided", 15, "NCR-0052"),
         ];
 
-    private static SignatureEntry Signed(
-        string name,
-        string role,
-        string meaning,
-        int day,
-        string record
-    ) => new(name, role, meaning, SampleTraveler.At(day, 17, 40), record, Hash);
+    private static SignatureEntry Signed(string name, string meaning, int day, string record) =>
+        new(name, meaning, SampleTraveler.At(day, 17, 40), record, Hash);
 }

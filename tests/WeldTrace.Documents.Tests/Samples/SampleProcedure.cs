@@ -95,8 +95,8 @@ internal static class SampleProcedure
             ],
             Signatures =
             [
-                Signed("Duarte Nogueira", "welding engineer", "written", 1),
-                Signed("Leonor Vaz", "quality manager", "approved for release", 2),
+                Signed("Duarte Nogueira", "written", 1),
+                Signed("Leonor Vaz", "approved for release", 2),
             ],
             Sources =
             [
@@ -129,10 +129,9 @@ internal static class SampleProcedure
             Remark = isEssential ? "" : null,
         };
 
-    private static SignatureEntry Signed(string name, string role, string meaning, int day) =>
+    private static SignatureEntry Signed(string name, string meaning, int day) =>
         new(
             name,
-            role,
             meaning,
             SampleTraveler.At(day, 8, 30),
             "WPS 12 C",

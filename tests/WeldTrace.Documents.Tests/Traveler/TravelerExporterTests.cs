@@ -78,9 +78,9 @@ public sealed class TravelerExporterTests
             "Components and material",
             "Joint J1: Shell to upper end",
             "Run WR-0881: joint J1, pass 1",
-            "Leak test LT-0311: pressure decay",
+            "Leak test, LT-0311: pressure decay",
             "Pressure test, water, PT-0207",
-            "Macro section SX-0098",
+            "Macro section, SX-0098",
             "Finding NCR-0052",
             "F8: time since cleaning",
             "5d3f9a1c77e0b248",
@@ -187,7 +187,7 @@ public sealed class TravelerExporterTests
         Assert.Contains(titles, node => node is { Title: "Weld runs", Level: 1, PageNumber: > 1 });
         Assert.Contains(
             titles,
-            node => node is { Title: "Leak test LT-0318: immersion", Level: 2 }
+            node => node is { Title: "Leak test, LT-0318: immersion", Level: 2 }
         );
     }
 

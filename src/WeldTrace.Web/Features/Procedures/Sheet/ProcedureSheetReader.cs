@@ -104,7 +104,6 @@ public sealed class ProcedureSheetReader(
             [
                 .. view.Signatures.Select(s => new SignatureEntry(
                     s.PrintedName,
-                    "",
                     s.Meaning,
                     s.At,
                     FormattableString.Invariant($"{revision.Label}, version {s.SignedVersion}"),

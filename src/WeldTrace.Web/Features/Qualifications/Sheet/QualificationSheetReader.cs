@@ -132,7 +132,6 @@ public sealed class QualificationSheetReader(
             ?? view.Records.Record.Number;
         return new SignatureEntry(
             signature.PrintedName,
-            "",
             signature.Meaning,
             signature.At,
             FormattableString.Invariant($"{label}, version {signature.SignedVersion}"),

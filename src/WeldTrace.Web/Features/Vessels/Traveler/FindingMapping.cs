@@ -18,7 +18,7 @@ internal static class FindingMapping
             OpenedBy = finding.OpenedBy,
             OpenedAt = finding.OpenedAt,
             RaisedFrom = FormattableString.Invariant(
-                $"step {finding.StepSequence}, {finding.EvidenceKind ?? "report"}"
+                $"step {finding.StepSequence}, {finding.EvidenceKind?.Replace('-', ' ') ?? "report"}"
             ),
             Description = finding.Description,
             Dispositions = [.. Decisions(finding)],

@@ -4,6 +4,7 @@ using WeldTrace.Documents.Traveler;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Engineering.LeakTesting;
 using WeldTrace.Engineering.Quantities;
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Vessels.Traveler;
@@ -70,12 +71,11 @@ internal static class LeakMapping
             Temperature.FromDegreesCelsius(reading.GasTemperature.InUnit())
         );
 
+    private static string Digits(double value) => SensibleDigits.Show(value, 3);
+
     private static string Rate(LeakRate rate)
     {
         var standard = LeakRates.StandardCubicCentimetresPerSecond(rate, Reference, Standard);
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{rate.SiValue:0.00E+0} Pa·m³/s = {rate.MillibarLitresPerSecond:0.00E+0} mbar·l/s = {standard:0.00E+0} std cm³/s (0 °C)"
-        );
+        return $"{Digits(rate.SiValue)} Pa·m³/s = {Digits(rate.MillibarLitresPerSecond)} mbar·l/s = {Digits(standard)} std cm³/s (0 °C)";
     }
 }

@@ -6,6 +6,7 @@ using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering.Quantities;
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Components.Marks;
 using WeldTrace.Web.Reading;
 
@@ -89,9 +90,7 @@ internal static class RunMapping
 
     private static string? Observed(ParameterWindow window, double? si) =>
         si is { } value
-            ? ParameterUnits
-                .FromSi(window.Parameter, value, window.Unit)
-                .ToString("G4", CultureInfo.InvariantCulture)
+            ? SensibleDigits.Show(ParameterUnits.FromSi(window.Parameter, value, window.Unit))
             : null;
 
     private static IEnumerable<ExcursionLine> Excursions(

@@ -112,7 +112,6 @@ public static class TravelerMapping
         var label = record is null ? signature.SignedKind : record.Label;
         return new SignatureEntry(
             signature.PrintedName,
-            "",
             signature.Meaning,
             signature.At,
             FormattableString.Invariant($"{label}, version {signature.SignedVersion}"),
