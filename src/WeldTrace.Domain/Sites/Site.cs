@@ -66,10 +66,10 @@ public sealed class Site : Record
         DateTimeOffset at
     )
     {
-        var refusals = Check(name, timeZoneId);
+        var refusals = FaultsOf(name, timeZoneId);
         if (refusals.Count > 0)
         {
-            return refusals;
+            return refusals.ToList();
         }
 
         var site = new Site(Guid.CreateVersion7(at))
@@ -92,7 +92,7 @@ public sealed class Site : Record
         DateTimeOffset at
     )
     {
-        var refusals = Check(name, timeZoneId);
+        var refusals = FaultsOf(name, timeZoneId);
         if (refusals.Count > 0)
         {
             return Outcome.From(refusals);
@@ -118,7 +118,10 @@ public sealed class Site : Record
         }
     }
 
-    private static List<Refusal> Check(string name, string timeZoneId)
+    /// <summary>What is wrong with a name and a time zone; empty when nothing is.</summary>
+    /// <param name="name">Name of the site; 1 to <see cref="LongestName"/> characters.</param>
+    /// <param name="timeZoneId">IANA name of the time zone.</param>
+    public static IReadOnlyList<Refusal> FaultsOf(string? name, string? timeZoneId)
     {
         List<Refusal> refusals = [];
         if (string.IsNullOrWhiteSpace(name) || name.Length > LongestName)

@@ -58,8 +58,8 @@ public sealed record Measured
         Value >= 0 ? this : new(0, Unit, Math.Max(ExpandedUncertainty ?? 0, -Value));
 
     /// <summary>
-    /// Value, uncertainty and unit for people: the uncertainty to two significant digits, the value to the same decimal
-    /// place (GUM 7.2.6).
+    /// Value, uncertainty and unit for people: the uncertainty to at most two significant digits, the value to the same
+    /// decimal place (GUM 7.2.6).
     /// </summary>
     public override string ToString() =>
         ExpandedUncertainty is { } width and > 0
@@ -68,16 +68,27 @@ public sealed record Measured
 
     private string WithUncertainty(double width)
     {
-        var place = (int)Math.Floor(Math.Log10(width)) - 1;
+        var shown = Figures.Format(width, 2);
+        var place = LastPlaceOf(shown, width);
         var step = Math.Pow(10, place);
         var rounded = Math.Round(Value / step) * step;
         if (place is < 0 and >= FinestPlace && Math.Abs(Value) < LargestEveryday)
         {
             var format = FormattableString.Invariant($"F{-place}");
-            return $"{rounded.ToString(format, CultureInfo.InvariantCulture)} ± {width.ToString(format, CultureInfo.InvariantCulture)}";
+            return $"{rounded.ToString(format, CultureInfo.InvariantCulture)} ± {shown}";
         }
 
         var digits = rounded == 0 ? 1 : (int)Math.Floor(Math.Log10(Math.Abs(rounded))) - place + 1;
-        return $"{Figures.Format(rounded, Math.Clamp(digits, 1, 15))} ± {Figures.Format(width, 2)}";
+        return $"{Figures.Format(rounded, Math.Clamp(digits, 1, 15))} ± {shown}";
+    }
+
+    /// <summary>Power of ten of the last digit that is written: -2 for 0.04, 0 for 5, 1 for 210.</summary>
+    private static int LastPlaceOf(string shown, double width)
+    {
+        var ofTwoDigits = (int)Math.Floor(Math.Log10(width)) - 1;
+        var point = shown.IndexOf('.', StringComparison.Ordinal);
+        return shown.Contains('E', StringComparison.Ordinal) ? ofTwoDigits
+            : point >= 0 ? point + 1 - shown.Length
+            : Math.Max(0, ofTwoDigits);
     }
 }

@@ -33,6 +33,9 @@ public sealed class FirstRunJourneyTests(SiteFixture shared)
     {
         await visitor.GoToAsync("/vessels");
         await visitor.SeesAsync("Set up the site");
+        await visitor.PressAsync("Set up");
+        await visitor.SeesAsync("Give the site's name");
+        await visitor.SeesAsync("Give the printed name");
         await visitor.FillAsync("Name of the site", "Skerry Pressure Works");
         await visitor.ChooseAsync("Time zone", "Europe/Lisbon");
         await visitor.ChooseAsync("Preferred units", "InchPound");

@@ -33,17 +33,7 @@ public sealed class FirstRunHandler(
             null,
             at
         );
-        var site = person.IsAccepted
-            ? Site.SetUp(
-                form.Name ?? "",
-                form.TimeZoneId ?? "",
-                form.Units,
-                false,
-                person.Value.AsActor(),
-                at
-            )
-            : null;
-        List<Refusal> refusals = [.. person.Refusals, .. site?.Refusals ?? []];
+        List<Refusal> refusals = [.. Site.FaultsOf(form.Name, form.TimeZoneId), .. person.Refusals];
         if (PasswordRules.FaultOf(form.Password ?? "", form.SignInName ?? "") is { } fault)
         {
             refusals.Add(new Refusal("password", fault, nameof(form.Password)));
@@ -54,12 +44,19 @@ public sealed class FirstRunHandler(
             return Outcome.From(refusals);
         }
 
+        var actor = person.Value!.AsActor();
+        var site = Site.SetUp(form.Name!, form.TimeZoneId!, form.Units, false, actor, at);
+        if (!site.IsAccepted)
+        {
+            return site.WithoutValue();
+        }
+
         db.AddRange(
             person.Value!,
-            site!.Value!,
+            site.Value,
             accounts.For(person.Value!, form.Password!, mustChangePassword: false)
         );
-        db.AddRange(ShippedLimits.Missing([], person.Value!.AsActor(), at));
+        db.AddRange(ShippedLimits.Missing([], actor, at));
         var saved = await db.SaveAsync(cancellation);
         sites.Forget();
         return saved;
