@@ -15,6 +15,7 @@ public static class Routes
     public const string Vessels = "/vessels";
     public const string NewVessel = "/vessels/new";
     public const string Designs = "/designs";
+    public const string DesignsCsv = "/designs.csv";
     public const string NewDesign = "/designs/new";
     public const string Procedures = "/procedures";
     public const string NewProcedure = "/procedures/new";
@@ -27,11 +28,14 @@ public static class Routes
     public const string Tools = "/tools";
     public const string NewTool = "/tools/new";
     public const string ToolDesigns = "/tools/designs";
+    public const string ToolDesignsCsv = "/tools/designs.csv";
     public const string NewToolDesign = "/tools/designs/new";
     public const string Tests = "/tests";
     public const string TestsCsv = "/tests.csv";
     public const string Findings = "/findings";
     public const string FindingsCsv = "/findings.csv";
+    public const string Concessions = "/concessions";
+    public const string ConcessionsCsv = "/concessions.csv";
     public const string Equipment = "/equipment";
     public const string MachinesCsv = "/equipment/machines.csv";
     public const string NewMachine = "/equipment/machines/new";
@@ -51,6 +55,7 @@ public static class Routes
     public const string ImportLots = "/equipment/material/import";
     public const string ImportInstruments = "/equipment/instruments/import";
     public const string People = "/people";
+    public const string PeopleCsv = "/people.csv";
     public const string NewPerson = "/people/new";
     public const string Certificates = "/people/certificates";
     public const string CertificatesCsv = "/people/certificates.csv";
@@ -59,6 +64,7 @@ public static class Routes
     public const string InstrumentsCsv = "/equipment/instruments.csv";
     public const string NewInstrument = "/equipment/instruments/new";
     public const string Ledger = "/ledger";
+    public const string LedgerCsv = "/ledger.csv";
     public const string Desk = "/desk";
     public const string DeskPassLayout = "/desk/pass-layout";
     public const string DeskWindow = "/desk/window-and-heat";
@@ -87,7 +93,7 @@ public static class Routes
     public static string AskConcession(string serial, int sequence, string ruleId) =>
         $"{WeldStep(serial, sequence)}/concession/{ruleId}";
 
-    public static string Concession(Guid id) => $"/concessions/{id:D}";
+    public static string Concession(Guid id) => $"{Concessions}/{id:D}";
 
     public static string LeakStep(string serial, int sequence) =>
         FormattableString.Invariant($"{Vessel(serial)}/leak/{sequence}");

@@ -36,9 +36,9 @@ public static class Registration
             .AddScoped<SignInHandler>()
             .AddScoped<FirstRunHandler>()
             .AddScoped<WorkReader>()
-            .AddScoped<PeopleHandler>()
             .AddScoped<SiteSettingsHandler>()
             .AddScoped<LedgerHandler>()
+            .AddPeople()
             .AddCertificates()
             .AddConcessions()
             .AddMaterial()
@@ -56,6 +56,10 @@ public static class Registration
 
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
     {
+        endpoints.MapPeople();
+        endpoints.MapLedgerCsv();
+        endpoints.MapConcessions();
+        endpoints.MapDesigns();
         endpoints.MapCertificates();
         endpoints.MapEquipment();
         endpoints.MapMaterial();

@@ -44,6 +44,8 @@ internal static class AccessTable
         /vessels/{Serial}/prepare/{JointCode}                 in      yes       yes       yes        no       yes      no
         /vessels/{Serial}/weld/{Sequence}                     in      yes       yes       yes        no       yes      no
         /vessels/{Serial}/weld/{Sequence}/concession/{RuleId} in      yes       no        no         no       yes      no
+        /concessions                                          in      yes       yes       yes        yes      yes      yes
+        /concessions.csv                                      in      yes       yes       yes        yes      yes      yes
         /concessions/{Id}                                     in      yes       yes       yes        yes      yes      yes
         /vessels/{Serial}/leak/{Sequence}                     in      no        no        yes        no       no       no
         /vessels/{Serial}/pressure/{Sequence}                 in      no        no        yes        no       no       no
@@ -52,6 +54,7 @@ internal static class AccessTable
         /vessels/{Serial}/ship                                in      yes       no        yes        no       yes      no
         /vessels/{Serial}/findings/new                        in      yes       yes       yes        no       yes      no
         /designs                                              in      yes       yes       yes        yes      yes      yes
+        /designs.csv                                          in      yes       yes       yes        yes      yes      yes
         /designs/new                                          in      yes       no        no         no       no       no
         /designs/{Id}                                         in      yes       yes       yes        yes      yes      yes
         /designs/{Id}/edit                                    in      yes       no        no         no       no       no
@@ -125,6 +128,7 @@ internal static class AccessTable
         /tools/{Id}/inspect                                   in      yes       yes       yes        no       yes      no
         /tools/{Id}/parts                                     in      yes       yes       yes        no       yes      no
         /tools/designs                                        in      yes       yes       yes        yes      yes      yes
+        /tools/designs.csv                                    in      yes       yes       yes        yes      yes      yes
         /tools/designs/new                                    in      yes       no        no         no       no       no
         /tools/designs/{Id}                                   in      yes       yes       yes        yes      yes      yes
 
@@ -158,6 +162,7 @@ internal static class AccessTable
 
         # People, ledger and site
         /people                                               in      yes       yes       yes        yes      yes      yes
+        /people.csv                                           in      yes       yes       yes        yes      yes      yes
         /people/new                                           in      no        no        no         no       yes      yes
         /people/{Id}                                          in      no        no        no         no       yes      yes
         /people/certificates                                  in      yes       yes       yes        yes      yes      yes
@@ -165,6 +170,7 @@ internal static class AccessTable
         /people/certificates/new                              in      yes       no        no         no       yes      no
         /people/certificates/{Id}                             in      yes       yes       yes        yes      yes      yes
         /ledger                                               in      yes       yes       yes        yes      yes      yes
+        /ledger.csv                                           in      yes       yes       yes        yes      yes      yes
         /ledger/{Number}                                      in      yes       yes       yes        yes      yes      yes
         /site                                                 in      no        no        no         no       no       yes
 

@@ -12,4 +12,6 @@ public static class Registration
             .AddScoped<DesignReader>()
             .AddScoped<ReleaseDesignHandler>()
             .AddScoped<DrawDesignHandler>();
+
+    public static void MapDesigns(this IEndpointRouteBuilder endpoints) => endpoints.MapDesignCsv();
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Persistence;
@@ -16,27 +17,23 @@ public sealed record LedgerPage(
 
 public sealed class LedgerHandler(IDbContextFactory<WeldTraceDbContext> contexts)
 {
+    public const string KindFilter = "kind";
+    public const string VesselFilter = "serial";
+
+    private const string ByNumber = "number";
+    private const string ByKind = "kind";
+
+    public static IReadOnlyList<string> SortKeys { get; } = [ByNumber, ByKind];
+
     public async Task<LedgerPage> ReadAsync(TableQuery query, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(query);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        var rows = db.LedgerEntries.AsNoTracking();
-        if (query.Filter("kind") is { Length: > 0 } kind)
-        {
-            rows = rows.Where(r => r.RecordKind == kind);
-        }
-
-        if (query.Filter("serial").Trim() is { Length: > 0 } serial)
-        {
-            rows = rows.Where(r =>
-                db.Vessels.Any(v => v.Serial == serial && r.Vessels.Contains(v.Id))
-            );
-        }
-
+        var rows = Filter(db, query);
         var frontier = MerkleFrontier.FromBytes(
             (await db.LedgerHeads.AsNoTracking().SingleAsync(cancellation)).Frontier
         );
-        var page = await rows.OrderByDescending(r => r.Number)
+        var page = await Sort(rows, query)
             .Skip(query.Skip)
             .Take(query.PageSize)
             .ToListAsync(cancellation);
@@ -46,6 +43,21 @@ public sealed class LedgerHandler(IDbContextFactory<WeldTraceDbContext> contexts
             frontier.Size,
             Convert.ToHexStringLower(frontier.Root())
         );
+    }
+
+    /// <summary>Every entry that fits, one after the other.</summary>
+    public async IAsyncEnumerable<LedgerEntry> ReadAllAsync(
+        TableQuery query,
+        [EnumeratorCancellation] CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var rows = Sort(Filter(db, query), query).AsAsyncEnumerable();
+        await foreach (var row in rows.WithCancellation(cancellation))
+        {
+            yield return LedgerReading.Read(row);
+        }
     }
 
     public async Task<LedgerEntry?> FindAsync(long number, CancellationToken cancellation)
@@ -62,4 +74,33 @@ public sealed class LedgerHandler(IDbContextFactory<WeldTraceDbContext> contexts
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         return await db.CheckLedgerAsync(cancellation);
     }
+
+    private static IQueryable<LedgerRow> Filter(WeldTraceDbContext db, TableQuery query)
+    {
+        var rows = db.LedgerEntries.AsNoTracking();
+        if (query.Filter(KindFilter).Trim() is { Length: > 0 } kind)
+        {
+            rows = rows.Where(r => r.RecordKind == kind);
+        }
+
+        if (query.Filter(VesselFilter).Trim() is { Length: > 0 } serial)
+        {
+            rows = rows.Where(r =>
+                db.Vessels.Any(v => v.Serial == serial && r.Vessels.Contains(v.Id))
+            );
+        }
+
+        return rows;
+    }
+
+    // Entries are numbered in the order of time.
+    private static IQueryable<LedgerRow> Sort(IQueryable<LedgerRow> rows, TableQuery query) =>
+        (query.Sort, query.Descending) switch
+        {
+            (ByKind, false) => rows.OrderBy(r => r.RecordKind).ThenByDescending(r => r.Number),
+            (ByKind, true) => rows.OrderByDescending(r => r.RecordKind)
+                .ThenByDescending(r => r.Number),
+            (ByNumber, false) => rows.OrderBy(r => r.Number),
+            _ => rows.OrderByDescending(r => r.Number),
+        };
 }

@@ -49,12 +49,6 @@ public sealed class PeopleHandler(
         nameof(PersonForm.Roles)
     );
 
-    public async Task<IReadOnlyList<Person>> AllAsync(CancellationToken cancellation)
-    {
-        await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db.People.AsNoTracking().OrderBy(p => p.PrintedName).ToListAsync(cancellation);
-    }
-
     public async Task<Person?> FindAsync(Guid id, CancellationToken cancellation)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);

@@ -21,12 +21,14 @@ public static class Registration
             .AddScoped<ImportToolsHandler>()
             .AddScoped<EnterToolHandler>()
             .AddScoped<ToolDesignHandler>()
+            .AddScoped<ToolDesignListReader>()
             .AddScoped<ToolUpkeepHandler>()
             .AddScoped<ToolCardReader>();
 
     public static void MapTools(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapToolCsv();
+        endpoints.MapToolDesignCsv();
         endpoints.MapToolCard();
     }
 }

@@ -2,11 +2,13 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Limits;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Components.Tables;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Limits.List;
 
 public sealed class LimitListReader(IDbContextFactory<WeldTraceDbContext> contexts)
 {
+    public const string CodeFilter = "code";
     public const string KindFilter = "kind";
     public const string StandingFilter = "standing";
     public const string Current = "current";
@@ -40,6 +42,13 @@ public sealed class LimitListReader(IDbContextFactory<WeldTraceDbContext> contex
             Unchecked => tables.Where(t => t.SupersededById == null && t.OwnCheck == null),
             _ => tables,
         };
+        if (query.Filter(CodeFilter).Trim() is { Length: > 0 } code)
+        {
+            tables = tables.Where(t =>
+                EF.Functions.ILike(t.Code, LikeText.Containing(code), LikeText.EscapeMark)
+            );
+        }
+
         return Enum.TryParse<LimitKind>(query.Filter(KindFilter), out var kind)
             ? tables.Where(t => t.Covers == kind)
             : tables;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Web.Components.Tables;
 using WeldTrace.Web.Reading;
@@ -40,7 +39,7 @@ public static class QualificationCsv
             record.ProcedureLabel,
             QualificationRecord.StateWord(record.State),
             record.PlannedByName,
-            record.ClosedAt?.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture),
+            record.ClosedAt is { } closed ? CsvText.Instant(closed) : null,
             record.Range is { } range ? RangeWords.Sentence(range) : null,
         ];
 }

@@ -35,7 +35,7 @@ public static class TestsCsv
 
     private static IReadOnlyList<string?> Cells(TestRow row) =>
         [
-            row.TestedAt.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture),
+            CsvText.Instant(row.TestedAt),
             row.Serial,
             row.Step.ToString(CultureInfo.InvariantCulture),
             row.KindWord,

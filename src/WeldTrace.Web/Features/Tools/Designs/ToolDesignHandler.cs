@@ -34,16 +34,6 @@ public sealed class ToolDesignHandler(
     TimeProvider clock
 )
 {
-    public async Task<IReadOnlyList<ToolDesign>> AllAsync(CancellationToken cancellation)
-    {
-        await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db
-            .ToolDesigns.AsNoTracking()
-            .OrderBy(d => d.Number)
-            .ThenByDescending(d => d.RevisionIndex)
-            .ToListAsync(cancellation);
-    }
-
     public async Task<Outcome<ToolDesign>> HandleAsync(
         ToolDesignForm form,
         Actor actor,
