@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
@@ -30,6 +31,8 @@ namespace WeldTrace.Persistence;
 public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> options)
     : IdentityUserContext<Account, Guid>(options)
 {
+    private readonly List<ProcessLogCopy> _copies = [];
+
     /// <summary>Tables to which the application's role may only add.</summary>
     public static IReadOnlyCollection<string> AppendOnlyTables { get; } =
     [
@@ -91,14 +94,36 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     )
     {
         var records = ChangedRecords.Of(ChangeTracker);
-        return records.IsEmpty
+        return records.IsEmpty && _copies.Count == 0
             ? base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken)
-            : LedgerSave.RunAsync(
-                this,
-                records,
-                token => base.SaveChangesAsync(false, token),
-                cancellationToken
-            );
+            : SaveWithLedgerAsync(records, cancellationToken);
+    }
+
+    /// <summary>Samples to be written in the transaction of the next save.</summary>
+    internal void CopyWithNextSave(ProcessLogCopy copy) => _copies.Add(copy);
+
+    private async Task<int> SaveWithLedgerAsync(
+        ChangedRecords records,
+        CancellationToken cancellation
+    )
+    {
+        var written = await LedgerSave.RunAsync(
+            this,
+            records,
+            CopySamplesAsync,
+            token => base.SaveChangesAsync(false, token),
+            cancellation
+        );
+        _copies.Clear();
+        return written;
+    }
+
+    private async Task CopySamplesAsync(CancellationToken cancellation)
+    {
+        foreach (var copy in _copies)
+        {
+            await copy.WriteAsync((NpgsqlConnection)Database.GetDbConnection(), cancellation);
+        }
     }
 
     protected override void OnModelCreating(ModelBuilder builder)

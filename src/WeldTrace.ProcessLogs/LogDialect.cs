@@ -10,6 +10,14 @@ public enum LogEncoding
     Latin1,
 }
 
+/// <summary>How the file of a log was packed.</summary>
+public enum LogPacking
+{
+    None,
+    Gzip,
+    Zstd,
+}
+
 /// <summary>How a log is written down. Lines are counted from 1; zero means that there is no such line.</summary>
 public sealed record LogDialect
 {
@@ -24,6 +32,9 @@ public sealed record LogDialect
     public int FirstDataLine { get; init; } = 2;
 
     public LogEncoding Encoding { get; init; }
+
+    /// <summary>How the file was packed; the CSV that is written again is not.</summary>
+    public LogPacking Packing { get; init; }
 
     public bool HasByteOrderMark { get; init; }
 

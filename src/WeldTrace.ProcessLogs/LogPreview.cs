@@ -8,12 +8,14 @@ namespace WeldTrace.ProcessLogs;
 /// <param name="Unit">The unit as written; empty when there is none.</param>
 /// <param name="UnitIsBelow">Whether the unit stands in a row of its own below the name.</param>
 /// <param name="IsNumeric">Whether every previewed field is a number.</param>
+/// <param name="IsTimeStamp">Whether every previewed field is a date with a time of day.</param>
 public sealed record PreviewColumn(
     string Header,
     string Name,
     string Unit,
     bool UnitIsBelow,
-    bool IsNumeric
+    bool IsNumeric,
+    bool IsTimeStamp = false
 );
 
 /// <summary>The start of a log, to be shown before anything is kept.</summary>
@@ -42,10 +44,21 @@ public sealed record LogPreview
     )
     {
         ArgumentNullException.ThrowIfNull(stream);
-        var (source, problem) = await LogSource.OpenAsync(stream, options ?? new(), cancellation);
-        using (source)
+        try
         {
-            return problem is null ? new(From(source), []) : new(null, [problem]);
+            var (source, problem) = await LogSource.OpenAsync(
+                stream,
+                options ?? new(),
+                cancellation
+            );
+            using (source)
+            {
+                return problem is null ? new(From(source), []) : new(null, [problem]);
+            }
+        }
+        catch (DamagedArchiveException)
+        {
+            return new(null, [Problem.Damaged()]);
         }
     }
 
@@ -54,7 +67,14 @@ public sealed record LogPreview
         var columns = LogColumns.Read(source.Pending, source.Dialect);
         var rows = Take(source);
         var numeric = columns.Select(
-            (column, i) => column with { IsNumeric = AllNumbers(rows, i, source.Dialect) }
+            (column, i) =>
+                column with
+                {
+                    IsNumeric = AllNumbers(rows, i, source.Dialect),
+                    IsTimeStamp =
+                        rows.Count > 0
+                        && rows.All(row => i < row.Count && Stamp(row[i]) is not null),
+                }
         );
         PreviewColumn[] judged = [.. numeric];
         var guess = new LogMapping(ChannelGuess.Guess(judged));
@@ -100,6 +120,21 @@ public sealed record LogPreview
             ? value
             : null;
 
+    private static long? Stamp(string text) =>
+        TimeStampText.TryRead(System.Text.Encoding.UTF8.GetBytes(text), out var nanoseconds, out _)
+            ? nanoseconds
+            : null;
+
+    private static double? Between(
+        string first,
+        string last,
+        ColumnMapping time,
+        LogDialect dialect
+    ) =>
+        time.Unit == LogUnits.TimeStamp
+            ? (Stamp(last) - Stamp(first)) / 1e9
+            : (Number(last, dialect) - Number(first, dialect)) * LogUnits.Find(time.Unit)?.Factor;
+
     private static double? RateOf(
         List<IReadOnlyList<string>> rows,
         LogMapping guess,
@@ -112,9 +147,7 @@ public sealed record LogPreview
             return null;
         }
 
-        var seconds =
-            (Number(rows[^1][time], dialect) - Number(rows[0][time], dialect))
-            * LogUnits.Find(guess.Columns[time].Unit)?.Factor;
+        var seconds = Between(rows[0][time], rows[^1][time], guess.Columns[time], dialect);
         return seconds > 0 ? (rows.Count - 1) / seconds : null;
     }
 }

@@ -5,6 +5,7 @@ public enum LogProblemCode
     EmptyFile,
     TooLarge,
     BinaryContent,
+    DamagedArchive,
     UnreadableText,
     NoDataRows,
     TooFewRows,

@@ -5,6 +5,9 @@ namespace WeldTrace.ProcessLogs;
 /// <summary>The units that a log may use, with their usual spellings.</summary>
 public static class LogUnits
 {
+    /// <summary>Unit of a column whose time is written as a date with a time of day; its samples are seconds from the first.</summary>
+    public const string TimeStamp = "time stamp";
+
     private static readonly Dictionary<string, LogUnit> ByKey = [];
 
     private static readonly List<LogUnit> Known = [];
@@ -16,6 +19,8 @@ public static class LogUnits
         Add("µs", LogQuantity.Time, 1e-6, "us", "usec");
         Add("min", LogQuantity.Time, 60, "minute", "minutes");
         Add("h", LogQuantity.Time, 3600, "hr", "hour", "hours");
+        Add("d", LogQuantity.Time, 86_400, "day", "days");
+        Add(TimeStamp, LogQuantity.Time, 1, "timestamp", "datetime", "iso8601");
         Add(
             "rpm",
             LogQuantity.RotationSpeed,

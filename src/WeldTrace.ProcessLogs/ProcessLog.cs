@@ -10,6 +10,7 @@ namespace WeldTrace.ProcessLogs;
 /// <param name="Factor">Multiplies each number before it is converted to SI, for instance -1.</param>
 /// <param name="Decimals">Most decimals of any number in the column.</param>
 /// <param name="IsFixedDecimal">Whether every number is kept as a whole number of last digits.</param>
+/// <param name="IsUniform">Whether every number was written with the same number of decimals.</param>
 public sealed record LogColumn(
     int Ordinal,
     string Name,
@@ -17,7 +18,8 @@ public sealed record LogColumn(
     string Unit,
     double Factor,
     int Decimals,
-    bool IsFixedDecimal
+    bool IsFixedDecimal,
+    bool IsUniform = false
 )
 {
     /// <summary>Unit of the numbers as logged.</summary>
@@ -62,6 +64,9 @@ public sealed record LogHeader
     public required double StartSeconds { get; init; }
 
     public required double DurationSeconds { get; init; }
+
+    /// <summary>The first time stamp when time is written as date and time of day; else none.</summary>
+    public LogStart? Start { get; init; }
 
     /// <summary>SHA-256 of the file as received, lower-case hexadecimal.</summary>
     public required string OriginalSha256 { get; init; }

@@ -25,12 +25,19 @@ public static class ProcessLogReader
             return Refused(invalid, options);
         }
 
-        var (source, problem) = await LogSource.OpenAsync(stream, options, cancellation);
-        using (source)
+        try
         {
-            return problem is null
-                ? await ReadAsync(source, mapping, options, cancellation)
-                : Refused([problem], options);
+            var (source, problem) = await LogSource.OpenAsync(stream, options, cancellation);
+            using (source)
+            {
+                return problem is null
+                    ? await ReadAsync(source, mapping, options, cancellation)
+                    : Refused([problem], options);
+            }
+        }
+        catch (DamagedArchiveException)
+        {
+            return Refused([Problem.Damaged()], options);
         }
     }
 

@@ -12,8 +12,13 @@ namespace WeldTrace.Benchmarks;
 // Not "Program": that is the application, which the benchmarks start.
 internal static class Runner
 {
-    private static int Main(string[] args)
+    private static async Task<int> Main(string[] args)
     {
+        if (args is ["logs"])
+        {
+            return await Logs.LogRatios.RunAsync();
+        }
+
         // In process: the generated project of the usual toolchain cannot be restored from the locked package list.
         var config = ManualConfig
             .CreateEmpty()

@@ -12,6 +12,8 @@ internal static class AttachmentExtension
             "image/tiff" => "tif",
             "application/pdf" => "pdf",
             "text/csv" => "csv",
+            "application/gzip" => "csv.gz",
+            "application/zstd" => "csv.zst",
             "text/plain" => "txt",
             _ => FromName(attachment.FileName),
         };

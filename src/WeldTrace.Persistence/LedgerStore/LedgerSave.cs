@@ -9,6 +9,7 @@ internal static class LedgerSave
     public static async Task<int> RunAsync(
         WeldTraceDbContext db,
         ChangedRecords records,
+        Func<CancellationToken, Task> copySamples,
         Func<CancellationToken, Task<int>> saveRecords,
         CancellationToken cancellation
     )
@@ -25,6 +26,8 @@ internal static class LedgerSave
             .ExecuteInTransactionAsync(
                 async token =>
                 {
+                    // Samples need no number: a long log does not keep the other writers waiting.
+                    await copySamples(token);
                     var frontier = await LockAsync(db, token);
                     if (pending is null)
                     {
@@ -131,7 +134,7 @@ internal static class LedgerSave
         CancellationToken cancellation
     )
     {
-        if (pending is null)
+        if (pending is null or [])
         {
             return false;
         }

@@ -5,6 +5,18 @@ namespace WeldTrace.Persistence.ProcessLogStore;
 
 public static class LogKeeping
 {
+    /// <summary>Media type of the file of a log as it was brought.</summary>
+    public static string MediaTypeOf(LogHeader header)
+    {
+        ArgumentNullException.ThrowIfNull(header);
+        return header.Dialect.Packing switch
+        {
+            LogPacking.Gzip => "application/gzip",
+            LogPacking.Zstd => "application/zstd",
+            _ => "text/csv",
+        };
+    }
+
     /// <summary>Adds a log to be saved with the next save, and its original bytes when the samples don't give them back.</summary>
     /// <param name="db">Context that holds the record that the log is of.</param>
     /// <param name="ownerId">That record; it has no log yet.</param>
@@ -32,7 +44,7 @@ public static class LogKeeping
             new Attachment
             {
                 Sha256 = log.Header.OriginalSha256,
-                MediaType = "text/csv",
+                MediaType = MediaTypeOf(log.Header),
                 Length = original.LongLength,
                 Bytes = original,
             },

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.ProcessLogs;
 
@@ -29,8 +28,7 @@ public static class ProcessLogStorage
                 OriginalAttachment = originalAttachment,
             }
         );
-        db.AddRange(log.Chunks.Select(chunk => Row(runId, chunk)));
-        db.AddRange(log.Pyramid.Select(level => Row(runId, level)));
+        db.CopyWithNextSave(new ProcessLogCopy(runId, log));
     }
 
     /// <summary>Everything about a run's log but its samples; null when it has none.</summary>
@@ -99,20 +97,6 @@ public static class ProcessLogStorage
         return [.. rows.Select(Level)];
     }
 
-    private static ProcessLogChunkRow Row(Guid runId, EncodedChunk chunk) =>
-        new()
-        {
-            RunId = runId,
-            Ordinal = chunk.Ordinal,
-            Position = chunk.Index,
-            Count = chunk.Count,
-            Minimum = chunk.MinimumAsLogged,
-            Maximum = chunk.MaximumAsLogged,
-            Sum = chunk.SumAsLogged,
-            Codec = (int)chunk.Codec,
-            Bytes = BytesOf(chunk.Bytes),
-        };
-
     private static EncodedChunk Chunk(ProcessLogChunkRow row) =>
         new(
             row.Ordinal,
@@ -125,24 +109,6 @@ public static class ProcessLogStorage
             row.Bytes
         );
 
-    private static ProcessLogLevelRow Row(Guid runId, PyramidLevel level) =>
-        new()
-        {
-            RunId = runId,
-            Ordinal = level.Ordinal,
-            SamplesPerBucket = level.SamplesPerBucket,
-            Count = level.Count,
-            Bytes = BytesOf(level.Bytes),
-        };
-
     private static PyramidLevel Level(ProcessLogLevelRow row) =>
         new(row.Ordinal, row.SamplesPerBucket, row.Count, row.Bytes);
-
-    // A long log has hundreds of megabytes of these; they are not copied when they fill their array.
-    private static byte[] BytesOf(ReadOnlyMemory<byte> bytes) =>
-        MemoryMarshal.TryGetArray(bytes, out var whole)
-        && whole is { Array: { } array, Offset: 0 }
-        && array.Length == bytes.Length
-            ? array
-            : bytes.ToArray();
 }

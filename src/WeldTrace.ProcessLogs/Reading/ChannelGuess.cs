@@ -31,9 +31,14 @@ internal static class ChannelGuess
         var guessed = new List<ColumnMapping>(columns.Count);
         foreach (var column in columns)
         {
-            var channel = column.IsNumeric ? ChannelOf(column, taken) : LogChannel.Ignored;
+            var isTime = column.IsTimeStamp && !taken.Contains(LogChannel.Time);
+            var channel =
+                isTime ? LogChannel.Time
+                : column.IsNumeric ? ChannelOf(column, taken)
+                : LogChannel.Ignored;
             taken.Add(channel);
-            guessed.Add(new(column.Header, channel, UnitOf(column), FactorOf(column, channel)));
+            var unit = isTime ? LogUnits.TimeStamp : UnitOf(column);
+            guessed.Add(new(column.Header, channel, unit, FactorOf(column, channel)));
         }
 
         return guessed;

@@ -6,13 +6,15 @@ namespace WeldTrace.ProcessLogs.Reading;
 internal static class ContentKind
 {
     private const int Inspected = 4096;
+    private static readonly byte[] Gzip = [0x1F, 0x8B];
+    private static readonly byte[] Zstd = [0x28, 0xB5, 0x2F, 0xFD];
 
     private static readonly (byte[] Signature, string Name)[] Signatures =
     [
         ("%PDF"u8.ToArray(), "a PDF document"),
         ("PK\u0003\u0004"u8.ToArray(), "a ZIP archive or spreadsheet"),
-        ([0x1F, 0x8B], "a gzip archive"),
-        ([0x28, 0xB5, 0x2F, 0xFD], "a zstd archive"),
+        (Gzip, "an archive in an archive"),
+        (Zstd, "an archive in an archive"),
         ([0x89, 0x50, 0x4E, 0x47], "a PNG image"),
         ([0xFF, 0xD8, 0xFF], "a JPEG image"),
         ([0xD0, 0xCF, 0x11, 0xE0], "an old office document"),
@@ -24,6 +26,12 @@ internal static class ContentKind
         ("<html"u8.ToArray(), "a web page"),
         ("<?xml"u8.ToArray(), "an XML document"),
     ];
+
+    /// <summary>How a file is packed, by its first bytes.</summary>
+    public static LogPacking PackingOf(ReadOnlySpan<byte> head) =>
+        head.StartsWith(Gzip) ? LogPacking.Gzip
+        : head.StartsWith(Zstd) ? LogPacking.Zstd
+        : LogPacking.None;
 
     /// <summary>The encoding of a text; none when the bytes are not text.</summary>
     public static LogEncoding? EncodingOf(ReadOnlySpan<byte> head)

@@ -107,8 +107,13 @@ internal static class DialectGuess
         while (splitter.TryNext(out var field))
         {
             fields++;
-            var form = NumberText.Read(FieldSplitter.Bare(field), mark, out _);
-            numbers += form is NumberForm.Number or NumberForm.NotFinite ? 1 : 0;
+            var bare = FieldSplitter.Bare(field);
+            var form = NumberText.Read(bare, mark, out _);
+            numbers +=
+                form is NumberForm.Number or NumberForm.NotFinite
+                || TimeStampText.TryRead(bare, out _, out var _)
+                    ? 1
+                    : 0;
         }
 
         return (fields, numbers);

@@ -7,6 +7,11 @@ internal sealed record FieldPlan(string Name, int Ordinal, ColumnMapping Mapping
 
     public bool IsTime => Mapping.Channel == LogChannel.Time;
 
+    /// <summary>Whether the time is written as a date with a time of day.</summary>
+    public bool IsTimeStamp { get; } =
+        Mapping.Channel == LogChannel.Time
+        && LogUnits.Find(Mapping.Unit)?.Symbol == LogUnits.TimeStamp;
+
     /// <summary>The fields of a file in their order; the file and the mapping agree.</summary>
     public static FieldPlan[] Of(IReadOnlyList<PreviewColumn> columns, LogMapping mapping)
     {

@@ -35,6 +35,7 @@ internal static class LogAssembly
             SampleCount = chunks.RowCount,
             StartSeconds = time.ToSi(rows.Times.First),
             DurationSeconds = time.ToSi(rows.Times.Last) - time.ToSi(rows.Times.First),
+            Start = rows.Start,
             OriginalSha256 = source.Sha256(),
             OriginalLengthBytes = source.BytesRead,
             CsvSha256 = "",
@@ -64,8 +65,9 @@ internal static class LogAssembly
                     channel,
                     unit,
                     factor,
-                    buffer.Decimals,
-                    buffer.IsFixedDecimal
+                    buffer.IsUniform ? buffer.WrittenDecimals : buffer.Decimals,
+                    buffer.IsFixedDecimal,
+                    buffer.IsUniform
                 )
             );
         }

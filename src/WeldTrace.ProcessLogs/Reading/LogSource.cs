@@ -12,6 +12,7 @@ internal sealed class LogSource : IDisposable
     private Stream _text;
     private int _start;
     private int _end;
+    private UnpackedStream? _unpacked;
 
     private LogSource(MeasuredStream measured) => (_measured, _text) = (measured, measured);
 
@@ -34,7 +35,7 @@ internal sealed class LogSource : IDisposable
 
     public bool IsFull => _start == 0 && _end == BufferSize;
 
-    public bool IsOverLimit => _measured.IsOverLimit;
+    public bool IsOverLimit => _measured.IsOverLimit || _unpacked is { IsOverLimit: true };
 
     public long BytesRead => _measured.BytesRead;
 
@@ -74,6 +75,7 @@ internal sealed class LogSource : IDisposable
     public void Dispose()
     {
         _text.Dispose();
+        _unpacked?.Dispose();
         _measured.Dispose();
     }
 
@@ -82,6 +84,13 @@ internal sealed class LogSource : IDisposable
         CancellationToken cancellation
     )
     {
+        if (IsOverLimit)
+        {
+            return Problem.TooLarge(options.LengthLimitBytes);
+        }
+
+        var packing = ContentKind.PackingOf(Pending);
+        await UnpackAsync(packing, options.LengthLimitBytes, cancellation);
         if (IsOverLimit)
         {
             return Problem.TooLarge(options.LengthLimitBytes);
@@ -104,7 +113,7 @@ internal sealed class LogSource : IDisposable
         }
 
         var dialect = DialectGuess.From(Pending, IsEnded);
-        Dialect = (dialect ?? Dialect) with { Encoding = encoding };
+        Dialect = (dialect ?? Dialect) with { Encoding = encoding, Packing = packing };
         return dialect is null ? Problem.NoDataRows() : null;
     }
 
@@ -114,11 +123,28 @@ internal sealed class LogSource : IDisposable
         return withoutMark.Trim(" \t\r\n"u8).IsEmpty;
     }
 
+    private async Task UnpackAsync(
+        LogPacking packing,
+        long limitBytes,
+        CancellationToken cancellation
+    )
+    {
+        if (packing == LogPacking.None)
+        {
+            return;
+        }
+
+        var packed = new PrefixedStream(Pending.ToArray(), _measured);
+        _text = _unpacked = UnpackedStream.Open(packing, packed, _measured, limitBytes);
+        (_start, _end, IsEnded) = (0, 0, false);
+        await FillAsync(cancellation);
+    }
+
     private async Task DecodeAsync(LogEncoding encoding, CancellationToken cancellation)
     {
         if (encoding != LogEncoding.Utf8)
         {
-            var raw = new PrefixedStream(Pending.ToArray(), _measured);
+            var raw = new PrefixedStream(Pending.ToArray(), _text);
             _text = Encoding.CreateTranscodingStream(
                 raw,
                 encoding.ToText(),

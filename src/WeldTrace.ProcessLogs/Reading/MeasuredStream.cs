@@ -9,6 +9,9 @@ internal sealed class MeasuredStream(Stream inner, long limitBytes) : ReadOnlySt
 
     public long BytesRead { get; private set; }
 
+    /// <summary>The last four bytes read, as a number, the lowest first.</summary>
+    public uint Tail { get; private set; }
+
     public bool IsOverLimit => BytesRead > limitBytes;
 
     public string Sha256() => Convert.ToHexStringLower(_hash.GetCurrentHash());
@@ -39,6 +42,11 @@ internal sealed class MeasuredStream(Stream inner, long limitBytes) : ReadOnlySt
     {
         _hash.AppendData(buffer[..read]);
         BytesRead += read;
+        foreach (var last in buffer[Math.Max(0, read - sizeof(uint))..read])
+        {
+            Tail = (Tail >> 8) | ((uint)last << 24);
+        }
+
         return IsOverLimit ? 0 : read;
     }
 }

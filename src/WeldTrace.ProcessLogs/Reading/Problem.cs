@@ -31,6 +31,13 @@ internal static class Problem
             "Export the log as CSV or tab-separated text and upload that file."
         );
 
+    public static LogProblem Damaged() =>
+        new(
+            DamagedArchive,
+            "The packed file can't be unpacked to its end, or holds more than one archive.",
+            "The copy was cut off or damaged; pack and copy the file again, or bring it unpacked."
+        );
+
     public static LogProblem NoDataRows() =>
         new(
             LogProblemCode.NoDataRows,
@@ -128,6 +135,15 @@ internal static class Problem
                 "Correct the export, or set the column to 'not kept'."
             ),
         };
+
+    public static LogProblem NoTimeStamp(long line, string column, string text) =>
+        At(
+            LogProblemCode.NotANumber,
+            line,
+            column,
+            $"'{text}' is not a time stamp such as 2026-03-01T08:00:00.000",
+            "Correct the export, or give the column the unit of its numbers instead of 'time stamp'."
+        );
 
     public static LogProblem Time(long line, string column, double seconds, double before) =>
         seconds == before

@@ -10,13 +10,19 @@ internal sealed class RowReader(
     List<LogProblem> problems
 )
 {
-    private const int LongestQuoted = 24;
+    private const int LongestQuoted = 32;
+
+    // The samples don't hold a comment, so a file with comments among its rows is kept beside them.
+    private const byte Comment = (byte)'#';
 
     private readonly byte _delimiter = (byte)dialect.Delimiter;
     private readonly byte _mark = (byte)dialect.DecimalMark;
     private readonly int _time = fields.First(field => field.IsTime).Ordinal;
     private double _lastTime = double.NegativeInfinity;
     private long _blankLine;
+
+    /// <summary>The first time stamp, when time is written as date and time of day.</summary>
+    public LogStart? Start { get; private set; }
 
     /// <summary>Time stamps as logged, of the first and the last row.</summary>
     public (double First, double Last) Times { get; private set; }
@@ -29,6 +35,11 @@ internal sealed class RowReader(
         if (line.IsEmpty || line.Trim(" \t"u8).IsEmpty)
         {
             _blankLine = _blankLine == 0 ? number : _blankLine;
+            return;
+        }
+
+        if (line[0] == Comment && _delimiter != Comment)
+        {
             return;
         }
 
@@ -74,9 +85,10 @@ internal sealed class RowReader(
             long mantissa = 0;
             var (isNegative, decimals) = (false, 0);
             if (
-                ordinal < 0
-                    ? !TrySkip(line, ref at)
-                    : !PlainNumber.TryRead(
+                ordinal < 0 ? !TrySkip(line, ref at)
+                : fields[f].IsTimeStamp
+                    ? !TryReadStamp(line, ref at, out isNegative, out mantissa, out decimals)
+                : !PlainNumber.TryRead(
                         line,
                         _mark,
                         ref at,
@@ -103,6 +115,32 @@ internal sealed class RowReader(
         }
 
         return true;
+    }
+
+    private bool TryReadStamp(
+        ReadOnlySpan<byte> line,
+        ref int at,
+        out bool isNegative,
+        out long mantissa,
+        out int decimals
+    )
+    {
+        (isNegative, mantissa, decimals) = (false, 0, 0);
+        var rest = line[Math.Min(at, line.Length)..];
+        var length = rest.IndexOf(_delimiter);
+        var field = length < 0 ? rest : rest[..length];
+        if (!TimeStampText.TryRead(field, out var nanoseconds, out var form))
+        {
+            return false;
+        }
+
+        at += field.Length;
+        Start ??= new LogStart(nanoseconds, form);
+        decimals = form.Decimals;
+        var since = nanoseconds - Start.Nanoseconds;
+        isNegative = since < 0;
+        mantissa = Math.Abs(since) / PowersOfTen.AsInteger(TimeStampText.MostDecimals - decimals);
+        return mantissa < PowersOfTen.AsDouble(PowersOfTen.MostDigits);
     }
 
     private bool TrySkip(ReadOnlySpan<byte> line, ref int at)
@@ -142,6 +180,11 @@ internal sealed class RowReader(
     {
         var column = chunks.Columns[field.Ordinal];
         var at = 0;
+        if (field.IsTimeStamp)
+        {
+            return TryReadStampField(field, text, number);
+        }
+
         if (
             PlainNumber.TryRead(
                 text,
@@ -172,6 +215,20 @@ internal sealed class RowReader(
                 ? Problem.Mixed(number, name, shown, (char)_mark)
                 : Problem.OfNumber(form, number, name, shown)
         );
+        return false;
+    }
+
+    private bool TryReadStampField(FieldPlan field, ReadOnlySpan<byte> text, long number)
+    {
+        var at = 0;
+        if (TryReadStamp(text, ref at, out var isNegative, out var mantissa, out var decimals))
+        {
+            chunks.Columns[field.Ordinal].Set(chunks.Row, isNegative, mantissa, decimals);
+            return true;
+        }
+
+        var shown = LogText.Of(text[..Math.Min(text.Length, LongestQuoted)]);
+        problems.Add(Problem.NoTimeStamp(number, LogText.Of(field.Name), shown));
         return false;
     }
 

@@ -26,6 +26,9 @@ internal sealed class ColumnBuffer
     /// <summary>Whether every number so far was written with the same number of decimals.</summary>
     public bool IsUniform { get; private set; } = true;
 
+    /// <summary>Decimals of the first number.</summary>
+    public int WrittenDecimals { get; private set; }
+
     private bool IsStarted { get; set; }
 
     /// <summary>Rows in which zero was written with a minus sign, ascending.</summary>
@@ -56,11 +59,11 @@ internal sealed class ColumnBuffer
         SetUnusual(row, isNegative, mantissa, decimals);
     }
 
+    /// <summary>Sets a sample that is written with an exponent.</summary>
     public void Set(int row, double value)
     {
-        ToFloat(row);
         IsUniform = false;
-        _values[row] = value;
+        SetFloat(row, value);
     }
 
     public void Clear()
@@ -80,7 +83,8 @@ internal sealed class ColumnBuffer
 
     private void SetUnusual(int row, bool isNegative, long mantissa, int decimals)
     {
-        IsUniform &= !IsStarted || IsFloat || decimals == Decimals;
+        WrittenDecimals = IsStarted ? WrittenDecimals : decimals;
+        IsUniform &= decimals == WrittenDecimals;
         IsStarted = true;
         if (!IsFloat && decimals > Decimals && decimals <= PowersOfTen.MostDecimals)
         {
@@ -97,7 +101,13 @@ internal sealed class ColumnBuffer
         }
 
         var value = mantissa / PowersOfTen.AsDouble(decimals);
-        Set(row, isNegative ? -value : value);
+        SetFloat(row, isNegative ? -value : value);
+    }
+
+    private void SetFloat(int row, double value)
+    {
+        ToFloat(row);
+        _values[row] = value;
     }
 
     private void Refine(int rows, int decimals)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WeldTrace.ProcessLogs.Reading;
 
 namespace WeldTrace.ProcessLogs.Storage;
 
@@ -6,7 +7,14 @@ namespace WeldTrace.ProcessLogs.Storage;
 internal sealed class CsvRenderer : IDisposable
 {
     private const int PieceSize = 64 * 1024;
-    private const int LongestNumber = 32;
+    private const int LongestNumber = 40;
+
+    private static readonly string[] FixedFormats =
+    [
+        .. Enumerable
+            .Range(0, PowersOfTen.MostDigits + 1)
+            .Select(decimals => string.Create(CultureInfo.InvariantCulture, $"F{decimals}")),
+    ];
 
     private readonly ProcessLog _log;
     private readonly ChannelCodec _codec = new();
@@ -77,11 +85,11 @@ internal sealed class CsvRenderer : IDisposable
         var length = 0;
         for (var ordinal = 0; ordinal < _blocks.Length; ordinal++)
         {
-            length += Render(
-                _blocks[ordinal],
-                _log.Header.Columns[ordinal].Decimals,
-                text[length..]
-            );
+            var column = _log.Header.Columns[ordinal];
+            length +=
+                _log.Header.Start is { } start && column.Channel == LogChannel.Time
+                    ? Render(_blocks[ordinal], start, text[length..])
+                    : Render(_blocks[ordinal], column, text[length..]);
             text[length++] = (byte)_log.Header.Dialect.Delimiter;
         }
 
@@ -97,16 +105,27 @@ internal sealed class CsvRenderer : IDisposable
         return length + _newLine.Length;
     }
 
-    private int Render(SampleBlock block, int decimals, Span<byte> text)
+    private int Render(SampleBlock block, LogStart start, Span<byte> text)
+    {
+        var since = block.IsFixedDecimal
+            ? block.Codes[_row] * PowersOfTen.AsInteger(TimeStampText.MostDecimals - block.Decimals)
+            : (long)Math.Round(block.FloatValues[_row] * 1e9);
+        return TimeStampText.Write(start.Nanoseconds + since, start.Form, text);
+    }
+
+    private int Render(SampleBlock block, LogColumn column, Span<byte> text)
     {
         if (block.IsFixedDecimal)
         {
             var code = block.Codes[_row];
             var isNegative = code < 0 || (code == 0 && block.NegativeZeros.BinarySearch(_row) >= 0);
-            return DecimalText.Write(code, isNegative, block.Decimals, decimals, _mark, text);
+            return DecimalText.Write(code, isNegative, block.Decimals, column.Decimals, _mark, text);
         }
 
-        block.FloatValues[_row].TryFormat(text, out var length, "R", CultureInfo.InvariantCulture);
+        var format = column.IsUniform ? FixedFormats[column.Decimals] : "R";
+        block
+            .FloatValues[_row]
+            .TryFormat(text, out var length, format, CultureInfo.InvariantCulture);
         text[..length].Replace((byte)'.', _mark);
         return length;
     }

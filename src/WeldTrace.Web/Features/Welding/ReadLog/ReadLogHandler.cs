@@ -218,7 +218,7 @@ public sealed class ReadLogHandler(
         return new Attachment
         {
             Sha256 = header.OriginalSha256,
-            MediaType = "text/csv",
+            MediaType = LogKeeping.MediaTypeOf(header),
             Length = bytes.Length,
             Bytes = bytes,
         };
