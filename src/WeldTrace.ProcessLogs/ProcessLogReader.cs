@@ -56,10 +56,14 @@ public static class ProcessLogReader
 
         var fields = FieldPlan.Of(columns, mapping);
         var problems = new List<LogProblem>();
-        using var chunks = new ChunkWriter(fields.Count(field => field.IsKept));
-        var rows = new RowReader(source.Dialect, fields, chunks, problems);
-        var preamble = source.Pending[..source.StartOfData].ToArray();
-        source.Use(preamble.Length);
+        var brought = source.Pending[..source.StartOfData].ToArray();
+        source.Use(brought.Length);
+        var preamble = LogAssembly.Preamble(fields, source.Dialect, brought);
+        var time = fields.First(field => field.IsTime).Ordinal;
+        var count = fields.Count(field => field.IsKept);
+        using var check = new RenderCheck(source.Dialect, preamble, time, count);
+        using var chunks = new ChunkWriter(count, check);
+        var rows = new RowReader(source.Dialect, fields, chunks, problems) { Check = check };
         var lines = new LineReader(source, rows, problems, options);
         await lines.ReadAllAsync(cancellation);
         if (problems.Count == 0 && chunks.RowCount < options.MinimumRows)

@@ -8,7 +8,8 @@ namespace WeldTrace.ProcessLogs.Tests;
 /// <summary>Packed logs, recognised by their first bytes.</summary>
 public sealed class PackedLogTests
 {
-    private static readonly byte[] Plain = Encoding.Unicode.GetPreamble()
+    private static readonly byte[] Plain = Encoding
+        .Unicode.GetPreamble()
         .Concat(Encoding.Unicode.GetBytes(new SmallLog().Text))
         .ToArray();
 
@@ -36,8 +37,13 @@ public sealed class PackedLogTests
     [MemberData(nameof(Packings))]
     public async Task ReadAsync_CutOff_IsRefused(LogPacking packing)
     {
-        var text = Enumerable.Range(0, 60_000).Select(i => $"{i * 0.1:F1},{i * 7919 % 9973 / 1000.0:F3},200.0,-3.0000\n");
-        var file = Pack(packing, Encoding.UTF8.GetBytes(SmallLog.Header + "\n" + string.Concat(text)));
+        var text = Enumerable
+            .Range(0, 60_000)
+            .Select(i => $"{i * 0.1:F1},{i * 7919 % 9973 / 1000.0:F3},200.0,-3.0000\n");
+        var file = Pack(
+            packing,
+            Encoding.UTF8.GetBytes(SmallLog.Header + "\n" + string.Concat(text))
+        );
         var whole = await SmallLog.ReadAsync(file);
         Assert.Equal(60_000, whole.Log!.Header.SampleCount);
 
@@ -53,7 +59,12 @@ public sealed class PackedLogTests
     [MemberData(nameof(Packings))]
     public async Task ReadAsync_SmallArchiveOfAHugeText_StopsAtTheLimit(LogPacking packing)
     {
-        var file = Pack(packing, new byte[40_000_000].Select(_ => (byte)'1').ToArray());
+        var file = Pack(
+            packing,
+            new byte[40_000_000]
+                .Select(_ => (byte)'1')
+                .ToArray()
+        );
         var options = new LogReadOptions { LengthLimitBytes = 5_000_000 };
         var before = GC.GetAllocatedBytesForCurrentThread();
         var result = await ProcessLogReader.ReadAsync(

@@ -24,7 +24,9 @@ public sealed class TimeStampTests
     {
         var text = Write(
             "Timestamp",
-            i => First.AddMilliseconds(i * 50).ToString(pattern, CultureInfo.InvariantCulture) + zone,
+            i =>
+                First.AddMilliseconds(i * 50).ToString(pattern, CultureInfo.InvariantCulture)
+                + zone,
             delimiter
         );
         var preview = await PreviewAsync(text);
@@ -32,10 +34,7 @@ public sealed class TimeStampTests
         Assert.Equal(20, preview.SamplesPerSecond!.Value, 6);
 
         var log = await SmallLog.ReadWholeAsync(text, preview.Guess);
-        Assert.Equal(
-            Enumerable.Range(0, 40).Select(i => i * 50 / 1000.0),
-            SmallLog.Values(log, 0)
-        );
+        Assert.Equal(Enumerable.Range(0, 40).Select(i => i * 50 / 1000.0), SmallLog.Values(log, 0));
         using var copy = new MemoryStream();
         ProcessLogExport.WriteCsv(log, copy);
         Assert.Equal(text, Encoding.UTF8.GetString(copy.ToArray()));
@@ -47,10 +46,7 @@ public sealed class TimeStampTests
         // 02:30 summer time is followed by 01:30 winter time; in between one second passes.
         var text = Write(
             "time",
-            i =>
-                i < 20
-                    ? $"2026-10-25T02:30:{i:00}.0+02:00"
-                    : $"2026-10-25T01:30:{i:00}.0+01:00",
+            i => i < 20 ? $"2026-10-25T02:30:{i:00}.0+02:00" : $"2026-10-25T01:30:{i:00}.0+01:00",
             ','
         );
         var log = await SmallLog.ReadWholeAsync(text, (await PreviewAsync(text)).Guess);
@@ -80,11 +76,7 @@ public sealed class TimeStampTests
     [InlineData("12.5")]
     public async Task ReadAsync_NoTimeStamp_IsNamedWithItsLine(string bad)
     {
-        var text = Write(
-            "time",
-            i => i == 7 ? bad : $"2026-03-01T08:00:{i:00}.000",
-            ','
-        );
+        var text = Write("time", i => i == 7 ? bad : $"2026-03-01T08:00:{i:00}.000", ',');
         var result = await SmallLog.ReadAsync(
             text,
             new LogMapping([

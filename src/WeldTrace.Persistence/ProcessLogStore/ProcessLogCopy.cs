@@ -22,10 +22,7 @@ internal sealed class ProcessLogCopy(Guid runId, ProcessLog log)
         await WriteLevelsAsync(connection, cancellation);
     }
 
-    private async Task WriteChunksAsync(
-        NpgsqlConnection connection,
-        CancellationToken cancellation
-    )
+    private async Task WriteChunksAsync(NpgsqlConnection connection, CancellationToken cancellation)
     {
         await using var copy = await connection.BeginBinaryImportAsync(Chunks, cancellation);
         foreach (var chunk in log.Chunks)
@@ -45,10 +42,7 @@ internal sealed class ProcessLogCopy(Guid runId, ProcessLog log)
         await copy.CompleteAsync(cancellation);
     }
 
-    private async Task WriteLevelsAsync(
-        NpgsqlConnection connection,
-        CancellationToken cancellation
-    )
+    private async Task WriteLevelsAsync(NpgsqlConnection connection, CancellationToken cancellation)
     {
         await using var copy = await connection.BeginBinaryImportAsync(Levels, cancellation);
         foreach (var level in log.Pyramid)

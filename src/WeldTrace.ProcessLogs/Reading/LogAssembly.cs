@@ -18,12 +18,11 @@ internal static class LogAssembly
         var pyramid = chunks.Complete();
         var dialect = source.Dialect with { EndsWithNewLine = lines.EndsWithNewLine };
         var columns = Columns(fields, chunks);
-        var isWhole = fields.All(field => field.IsKept);
         var time = columns.First(column => column.Channel == LogChannel.Time);
         var header = new LogHeader
         {
             Columns = columns,
-            Dialect = isWhole
+            Dialect = IsWhole(fields)
                 ? dialect
                 : dialect with
                 {
@@ -31,21 +30,29 @@ internal static class LogAssembly
                     UnitLine = 0,
                     FirstDataLine = 2,
                 },
-            Preamble = isWhole ? preamble : HeaderOf(columns, dialect),
+            Preamble = preamble,
             SampleCount = chunks.RowCount,
             StartSeconds = time.ToSi(rows.Times.First),
             DurationSeconds = time.ToSi(rows.Times.Last) - time.ToSi(rows.Times.First),
             Start = rows.Start,
             OriginalSha256 = source.Sha256(),
             OriginalLengthBytes = source.BytesRead,
-            CsvSha256 = "",
+            CsvSha256 = chunks.RenderedSha256(lines.EndsWithNewLine) ?? "",
         };
         var log = new ProcessLog(header, chunks.Chunks, pyramid);
-        return log with
-        {
-            Header = header with { CsvSha256 = ProcessLogExport.WriteCsv(log, Stream.Null) },
-        };
+        return header.CsvSha256.Length > 0
+            ? log
+            : log with
+            {
+                Header = header with { CsvSha256 = ProcessLogExport.WriteCsv(log, Stream.Null) },
+            };
     }
+
+    /// <summary>The lines before the rows: as brought, or a heading of the kept columns alone.</summary>
+    public static byte[] Preamble(FieldPlan[] fields, LogDialect dialect, byte[] brought) =>
+        IsWhole(fields) ? brought : HeaderOf(fields.Where(field => field.IsKept), dialect);
+
+    private static bool IsWhole(FieldPlan[] fields) => fields.All(field => field.IsKept);
 
     private static LogColumn[] Columns(FieldPlan[] fields, ChunkWriter chunks)
     {
@@ -65,9 +72,9 @@ internal static class LogAssembly
                     channel,
                     unit,
                     factor,
-                    buffer.IsUniform ? buffer.WrittenDecimals : buffer.Decimals,
+                    buffer.Style.Decimals,
                     buffer.IsFixedDecimal,
-                    buffer.IsUniform
+                    buffer.Style.IsUniform
                 )
             );
         }
@@ -76,7 +83,7 @@ internal static class LogAssembly
     }
 
     /// <summary>A heading for the kept columns alone.</summary>
-    private static byte[] HeaderOf(LogColumn[] columns, LogDialect dialect)
+    private static byte[] HeaderOf(IEnumerable<FieldPlan> columns, LogDialect dialect)
     {
         var names = columns.Select(column => $"\"{column.Name.Replace('"', '\'')}\"");
         var mark = dialect.HasByteOrderMark ? "\uFEFF" : "";

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using WeldTrace.ProcessLogs.Storage;
 
 namespace WeldTrace.ProcessLogs.Reading;
@@ -15,32 +16,42 @@ internal static class PlainNumber
         out int decimals
     )
     {
-        var i = at;
-        isNegative = i < line.Length && line[i] == (byte)'-';
-        i += isNegative ? 1 : 0;
-        var first = i;
+        var rest = line[at..];
+        isNegative = rest is [(byte)'-', ..];
+        rest = isNegative ? rest[1..] : rest;
         mantissa = 0;
-        var markAt = -1;
-        for (; i < line.Length; i++)
+        var whole = Digits(rest, ref mantissa);
+        decimals = 0;
+        var used = whole;
+        if (whole < rest.Length && rest[whole] == mark)
         {
-            var digit = (uint)(line[i] - '0');
-            if (digit <= 9)
-            {
-                mantissa = unchecked((mantissa * 10) + digit);
-            }
-            else if (line[i] == mark && markAt < 0)
-            {
-                markAt = i;
-            }
-            else
+            decimals = Digits(rest[(whole + 1)..], ref mantissa);
+            used = whole + 1 + decimals;
+        }
+
+        at += (isNegative ? 1 : 0) + used;
+        var digits = whole + decimals;
+        return digits is > 0 and <= PowersOfTen.MostDigits;
+    }
+
+    /// <summary>Appends the leading digits to a number, and counts them.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static int Digits(ReadOnlySpan<byte> text, ref long mantissa)
+    {
+        var value = mantissa;
+        var i = 0;
+        for (; i < text.Length; i++)
+        {
+            var digit = (uint)(text[i] - '0');
+            if (digit > 9)
             {
                 break;
             }
+
+            value = unchecked((value * 10) + digit);
         }
 
-        at = i;
-        decimals = markAt < 0 ? 0 : i - markAt - 1;
-        var digits = i - first - (markAt < 0 ? 0 : 1);
-        return digits is > 0 and <= PowersOfTen.MostDigits;
+        mantissa = value;
+        return i;
     }
 }

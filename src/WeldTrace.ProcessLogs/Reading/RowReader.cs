@@ -21,8 +21,15 @@ internal sealed class RowReader(
     private double _lastTime = double.NegativeInfinity;
     private long _blankLine;
 
+    /// <summary>Renders the rows again; it has to know the first time stamp.</summary>
+    public required RenderCheck Check { get; init; }
+
     /// <summary>The first time stamp, when time is written as date and time of day.</summary>
-    public LogStart? Start { get; private set; }
+    public LogStart? Start
+    {
+        get;
+        private set => Check.Start = field = value;
+    }
 
     /// <summary>Time stamps as logged, of the first and the last row.</summary>
     public (double First, double Last) Times { get; private set; }
@@ -89,13 +96,13 @@ internal sealed class RowReader(
                 : fields[f].IsTimeStamp
                     ? !TryReadStamp(line, ref at, out isNegative, out mantissa, out decimals)
                 : !PlainNumber.TryRead(
-                        line,
-                        _mark,
-                        ref at,
-                        out isNegative,
-                        out mantissa,
-                        out decimals
-                    )
+                    line,
+                    _mark,
+                    ref at,
+                    out isNegative,
+                    out mantissa,
+                    out decimals
+                )
             )
             {
                 return false;

@@ -115,7 +115,9 @@ internal static class TimeStampText
             return false;
         }
 
-        ticks = new DateTime(year, month, day, 0, 0, 0, DateTimeKind.Utc).Ticks - DateTime.UnixEpoch.Ticks;
+        ticks =
+            new DateTime(year, month, day, 0, 0, 0, DateTimeKind.Utc).Ticks
+            - DateTime.UnixEpoch.Ticks;
         return true;
     }
 
@@ -160,7 +162,8 @@ internal static class TimeStampText
         }
 
         form = form with { Decimals = decimals };
-        nanoseconds = ((((hours * 60L) + minutes) * 60) + seconds) * NanosecondsPerSecond + fraction;
+        nanoseconds =
+            ((((hours * 60L) + minutes) * 60) + seconds) * NanosecondsPerSecond + fraction;
         return decimals <= MostDecimals;
     }
 

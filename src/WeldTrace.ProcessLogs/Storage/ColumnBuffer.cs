@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace WeldTrace.ProcessLogs.Storage;
 
 /// <summary>
@@ -10,8 +8,8 @@ internal sealed class ColumnBuffer
 {
     public const int Capacity = 16_384;
 
-    private readonly int[] _codes = new int[Capacity];
-    private readonly List<int> _negativeZeros = [];
+    private int[] _codes = new int[Capacity];
+    private List<int> _negativeZeros = [];
     private double[] _values = [];
 
     /// <summary>Decimals of the last digit of the codes.</summary>
@@ -29,14 +27,10 @@ internal sealed class ColumnBuffer
     /// <summary>Decimals of the first number.</summary>
     public int WrittenDecimals { get; private set; }
 
+    /// <summary>How the column is rendered, as far as it is known.</summary>
+    public ColumnStyle Style => new(IsUniform ? WrittenDecimals : Decimals, IsUniform);
+
     private bool IsStarted { get; set; }
-
-    /// <summary>Rows in which zero was written with a minus sign, ascending.</summary>
-    public ReadOnlySpan<int> NegativeZeros => CollectionsMarshal.AsSpan(_negativeZeros);
-
-    public ReadOnlySpan<int> Codes(int count) => _codes.AsSpan(0, count);
-
-    public ReadOnlySpan<double> Values(int count) => _values.AsSpan(0, count);
 
     public double ValueAt(int row) =>
         IsFloat ? _values[row] : _codes[row] / PowersOfTen.AsDouble(Decimals);
@@ -66,8 +60,14 @@ internal sealed class ColumnBuffer
         SetFloat(row, value);
     }
 
-    public void Clear()
+    /// <summary>Gives the samples away and goes on with the arrays that the slice had.</summary>
+    public void GiveTo(ColumnSlice slice, int count)
     {
+        (slice.Codes, _codes) = (_codes, slice.Codes);
+        (slice.Values, _values) = (_values, slice.Values);
+        (slice.NegativeZeros, _negativeZeros) = (_negativeZeros, slice.NegativeZeros);
+        (slice.Count, slice.IsFloat, slice.Decimals) = (count, IsFloat, Decimals);
+        slice.Style = Style;
         IsFloat = false;
         _negativeZeros.Clear();
     }

@@ -11,18 +11,16 @@ internal sealed class PyramidBuilder(int ordinal)
     private readonly List<double> _maxima = [];
 
     /// <summary>Takes a chunk and gives its smallest and largest sample and the sum. Only the last chunk may be short.</summary>
-    public (double Minimum, double Maximum, double Sum) Add(ColumnBuffer buffer, int count)
+    public (double Minimum, double Maximum, double Sum) Add(ColumnSlice slice)
     {
+        var count = slice.Count;
         var (minimum, maximum, sum) = (double.PositiveInfinity, double.NegativeInfinity, 0.0);
         for (var from = 0; from < count; from += SamplesPerBucket)
         {
             var length = Math.Min(SamplesPerBucket, count - from);
-            var bucket = buffer.IsFloat
-                ? Of(buffer.Values(count).Slice(from, length))
-                : Of(
-                    buffer.Codes(count).Slice(from, length),
-                    PowersOfTen.AsDouble(buffer.Decimals)
-                );
+            var bucket = slice.IsFloat
+                ? Of(slice.Values.AsSpan(from, length))
+                : Of(slice.Codes.AsSpan(from, length), PowersOfTen.AsDouble(slice.Decimals));
             _minima.Add(bucket.Minimum);
             _maxima.Add(bucket.Maximum);
             minimum = Math.Min(minimum, bucket.Minimum);

@@ -23,6 +23,8 @@ public sealed class SampleBlock
     /// <summary>Places, ascending, where a zero was written with a minus sign.</summary>
     public ReadOnlySpan<int> NegativeZeros => _negativeZeros;
 
+    internal bool HasNegativeZeros => _negativeZeros.Length > 0;
+
     /// <summary>The samples when they are not fixed decimals; else empty.</summary>
     public ReadOnlySpan<double> FloatValues => _values.AsSpan(0, IsFixedDecimal ? 0 : Count);
 

@@ -129,7 +129,10 @@ internal sealed class LogRatios(string file, SiteDatabase database)
         var most = 0;
         var max = await Stopwatches.MedianAsync(
             9,
-            () => most = codes.Max(column => System.Numerics.Tensors.TensorPrimitives.Max<int>(column))
+            () =>
+                most = codes.Max(column =>
+                    System.Numerics.Tensors.TensorPrimitives.Max<int>(column)
+                )
         );
         var judge = await Stopwatches.MedianAsync(Turns, () => LogEvaluation.Evaluate(log, Plan));
         Add(Ratio.OfTimes("judging, unpacking included", judge, "one maximum", max, 15));

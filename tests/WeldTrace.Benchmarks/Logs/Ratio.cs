@@ -8,7 +8,13 @@ namespace WeldTrace.Benchmarks.Logs;
 /// <param name="Reference">The reference in words.</param>
 /// <param name="Value">The ratio, or the value that is compared.</param>
 /// <param name="Bar">Largest that holds.</param>
-internal sealed record Ratio(string What, string Measured, string Reference, double Value, double Bar)
+internal sealed record Ratio(
+    string What,
+    string Measured,
+    string Reference,
+    double Value,
+    double Bar
+)
 {
     public bool Holds => Value <= Bar;
 

@@ -88,8 +88,16 @@ public sealed class ReferenceLog(int rows = ReferenceLog.FullRows, ulong seed = 
         var at = 0;
         at += Number(seconds, 4, text[at..]);
         at += Number(Converted(force + Noise(0.02), 0.000_763), 4, text[at..]);
-        at += Number(Converted((load * 1.4) + (0.08 * runOut) + Noise(0.015), 0.000_763), 4, text[at..]);
-        at += Number(Converted((load * 0.6) + (0.05 * runOut) + Noise(0.012), 0.000_763), 4, text[at..]);
+        at += Number(
+            Converted((load * 1.4) + (0.08 * runOut) + Noise(0.015), 0.000_763),
+            4,
+            text[at..]
+        );
+        at += Number(
+            Converted((load * 0.6) + (0.05 * runOut) + Noise(0.012), 0.000_763),
+            4,
+            text[at..]
+        );
         at += Number(Converted(torque + Noise(0.12), 0.003_052), 3, text[at..]);
         at += Number(isDown ? 800 + Noise(0.6) : 0, 1, text[at..]);
         at += Number(isTravelling ? 200 + Noise(0.25) : 0, 1, text[at..]);
@@ -145,7 +153,12 @@ public sealed class ReferenceLog(int rows = ReferenceLog.FullRows, ulong seed = 
         value.TryFormat(
             text,
             out var length,
-            decimals switch { 1 => "F1", 3 => "F3", _ => "F4" },
+            decimals switch
+            {
+                1 => "F1",
+                3 => "F3",
+                _ => "F4",
+            },
             System.Globalization.CultureInfo.InvariantCulture
         );
         text[length] = (byte)',';
