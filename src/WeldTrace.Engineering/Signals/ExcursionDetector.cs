@@ -61,6 +61,32 @@ public sealed class ExcursionDetector
         _high.Add(valueInSampleUnit > _upper, timeSeconds, valueInSampleUnit, positionMetres);
     }
 
+    /// <summary>Takes a batch of samples; those inside the window while no stretch is open are passed over together.</summary>
+    /// <param name="timeSeconds">Time stamps in s, increasing.</param>
+    /// <param name="valuesInSampleUnit">The values, in the unit of the limits; as many as time stamps.</param>
+    /// <param name="positionMetres">Positions along the seam in m; as many as time stamps.</param>
+    public void Add(
+        ReadOnlySpan<double> timeSeconds,
+        ReadOnlySpan<double> valuesInSampleUnit,
+        ReadOnlySpan<double> positionMetres
+    )
+    {
+        for (var next = 0; next < valuesInSampleUnit.Length; next++)
+        {
+            if (!_low.IsOpen && !_high.IsOpen)
+            {
+                var inside = LeadingSamples.Inside(valuesInSampleUnit[next..], _lower, _upper);
+                SampleCount += inside;
+                next += inside;
+            }
+
+            if (next < valuesInSampleUnit.Length)
+            {
+                Add(timeSeconds[next], valuesInSampleUnit[next], positionMetres[next]);
+            }
+        }
+    }
+
     /// <summary>Ends the stretch under judgement; the next sample starts a new one.</summary>
     public void Interrupt()
     {

@@ -11,8 +11,9 @@ internal sealed class ExcursionSideTracker(
     private readonly double _debounce = rule.Debounce.TotalSeconds;
     private readonly double _mergeGap = rule.MergeGap.TotalSeconds;
     private Excursion _open;
-    private bool _isOpen;
     private bool _wasOutside;
+
+    public bool IsOpen { get; private set; }
 
     public long Stretches { get; private set; }
 
@@ -20,7 +21,7 @@ internal sealed class ExcursionSideTracker(
 
     public void Add(bool outside, double timeSeconds, double value, double positionMetres)
     {
-        if (!outside && !_isOpen)
+        if (!outside && !IsOpen)
         {
             return;
         }
@@ -44,26 +45,26 @@ internal sealed class ExcursionSideTracker(
 
     public void Close()
     {
-        if (_isOpen && _open.EndSeconds - _open.StartSeconds >= _debounce - _slack)
+        if (IsOpen && _open.EndSeconds - _open.StartSeconds >= _debounce - _slack)
         {
             excursions.Add(_open);
         }
 
-        (_isOpen, _wasOutside) = (false, false);
+        (IsOpen, _wasOutside) = (false, false);
     }
 
     private void Extend(double timeSeconds, double value, double positionMetres)
     {
         Samples++;
         Stretches += _wasOutside ? 0 : 1;
-        if (_isOpen && timeSeconds - _open.EndSeconds > _mergeGap + _slack)
+        if (IsOpen && timeSeconds - _open.EndSeconds > _mergeGap + _slack)
         {
             Close();
         }
 
-        if (!_isOpen)
+        if (!IsOpen)
         {
-            _isOpen = true;
+            IsOpen = true;
             _open = new(side, timeSeconds, 0, positionMetres, positionMetres, value, timeSeconds);
         }
 

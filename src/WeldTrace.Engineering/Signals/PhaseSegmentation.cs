@@ -12,8 +12,7 @@ public sealed class PhaseSegmentation(PhaseThresholds thresholds)
 {
     private readonly double _contactNewtons = thresholds.ContactForce.Newtons;
     private readonly double _travelSpeed = thresholds.TraverseSpeed.MetresPerSecond;
-    private readonly double _steadySpeed =
-        thresholds.SteadySpeed?.MetresPerSecond ?? double.PositiveInfinity;
+    private readonly double? _steadySpeed = thresholds.SteadySpeed?.MetresPerSecond;
     private readonly double _toleranceMetres = thresholds.DepthTolerance.Metres;
     private readonly double _holdSeconds = thresholds.TravelHold.TotalSeconds;
     private readonly double _dwellSeconds = thresholds.ProgrammedDwell.TotalSeconds;
@@ -52,6 +51,28 @@ public sealed class PhaseSegmentation(PhaseThresholds thresholds)
         _last = point;
     }
 
+    /// <summary>
+    /// Takes a batch of samples. While the tool is under way at its speed nothing but the end of that stretch matters, so such samples
+    /// are passed over together.
+    /// </summary>
+    /// <param name="samples">The next samples in time; may be empty.</param>
+    public void Add(in ToolSamples samples)
+    {
+        for (var next = 0; next < samples.Count; )
+        {
+            var underWay = UnderWay(samples.SpeedMetresPerSecond[next..]);
+            if (underWay > 0)
+            {
+                PassOver(samples, next, underWay);
+                next += underWay;
+            }
+            else
+            {
+                Add(samples[next++]);
+            }
+        }
+    }
+
     /// <summary>Ends the log and gives the phases found; further samples are not allowed.</summary>
     public RunPhases Complete()
     {
@@ -61,6 +82,26 @@ public sealed class PhaseSegmentation(PhaseThresholds thresholds)
         }
 
         return new RunPhases(_passes, _first, _last with { Index = _index });
+    }
+
+    /// <summary>Leading samples of a traverse at its steady speed; with no such level, at travel speed.</summary>
+    private int UnderWay(ReadOnlySpan<double> speeds) =>
+        _contact is not null && _travelling
+            ? LeadingSamples.AtLeast(speeds, Math.Max(_travelSpeed, _steadySpeed ?? _travelSpeed))
+            : 0;
+
+    private void PassOver(in ToolSamples samples, int first, int count)
+    {
+        var point = new LogPoint(_index, samples.TimeSeconds[first]);
+        var last = new LogPoint(_index + count - 1, samples.TimeSeconds[first + count - 1]);
+        (_travelEnd, _last, _index) = (last, last, last.Index + 1);
+        (_exitStart, _retract) = (null, null);
+        _depthAtTravelEnd = samples.DepthMetres[first + count - 1];
+        if (_steadySpeed is not null)
+        {
+            _steadyStart ??= point;
+            _steadyEnd = last;
+        }
     }
 
     private bool Touches(in ToolSample sample) =>

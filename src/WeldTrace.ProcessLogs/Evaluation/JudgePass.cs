@@ -76,12 +76,9 @@ internal sealed class JudgePass
     private ReadOnlySpan<double> Seconds(LogFrames frames)
     {
         _seconds = _seconds.Length < frames.Count ? new double[frames.Count] : _seconds;
-        for (var i = 0; i < frames.Count; i++)
-        {
-            _seconds[i] = frames.Si(_channels.Time, i);
-        }
-
-        return _seconds.AsSpan(0, frames.Count);
+        var seconds = _seconds.AsSpan(0, frames.Count);
+        frames.CopySi(_channels.Time, seconds);
+        return seconds;
     }
 
     private void CountPhases(LogFrames frames)

@@ -36,6 +36,17 @@ internal sealed class LogFrames : IDisposable
     public double Si(LogColumn column, int index) =>
         _conversions[column.Ordinal].ToSi(_values[column.Ordinal][index]);
 
+    /// <summary>The numbers of this frame in SI.</summary>
+    public void CopySi(LogColumn column, Span<double> si)
+    {
+        var values = Values(column);
+        var conversion = _conversions[column.Ordinal];
+        for (var i = 0; i < values.Length; i++)
+        {
+            si[i] = conversion.ToSi(values[i]);
+        }
+    }
+
     public bool MoveNext()
     {
         (First, Count) = (First + Count, 0);

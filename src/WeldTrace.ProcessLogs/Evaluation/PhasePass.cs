@@ -13,9 +13,10 @@ internal static class PhasePass
                 ? new AxisTravelSpeed(plan.Track!.Radius)
                 : null;
         using var frames = new LogFrames(log, channels.Columns);
+        var samples = new PhaseSamples(channels, axis);
         while (frames.MoveNext())
         {
-            Add(frames, channels, segmentation, axis);
+            segmentation.Add(samples.Of(frames));
         }
 
         return segmentation.Complete();
@@ -28,29 +29,4 @@ internal static class PhasePass
                 plan.Thresholds.SteadySpeed
                 ?? (plan.ProgrammedSpeed is { } speed ? speed * plan.SteadySpeedShare : null),
         };
-
-    private static void Add(
-        LogFrames frames,
-        RunChannels channels,
-        PhaseSegmentation segmentation,
-        AxisTravelSpeed? axis
-    )
-    {
-        for (var i = 0; i < frames.Count; i++)
-        {
-            var seconds = frames.Si(channels.Time, i);
-            var travel = Sample(frames, channels.Travel, i);
-            segmentation.Add(
-                new ToolSample(
-                    seconds,
-                    Sample(frames, channels.Force, i),
-                    Sample(frames, channels.Depth, i),
-                    axis?.Add(seconds, travel) ?? Math.Abs(travel)
-                )
-            );
-        }
-    }
-
-    private static double Sample(LogFrames frames, LogColumn? column, int index) =>
-        column is null ? double.NaN : frames.Si(column, index);
 }

@@ -39,13 +39,7 @@ internal sealed class WindowJudge
         ReadOnlySpan<double> seconds,
         ReadOnlySpan<double> asLogged,
         ReadOnlySpan<double> metres
-    )
-    {
-        for (var i = 0; i < asLogged.Length; i++)
-        {
-            _detector.Add(seconds[i], asLogged[i], metres[i]);
-        }
-    }
+    ) => _detector.Add(seconds, asLogged, metres);
 
     public void Interrupt() => _detector.Interrupt();
 

@@ -50,19 +50,24 @@ public class LogSweepBenchmark
             new ExcursionRule(TimeSpan.FromSeconds(1 / SamplesPerSecond))
         );
         var statistics = new RunningStatistics[Columns];
-        var (time, axial, depth, speed) = (_columns[0], _columns[1], _columns[2], _columns[3]);
+        var metres = new double[Batch];
         for (var from = 0; from < Rows; from += Batch)
         {
-            var to = Math.Min(from + Batch, Rows);
-            for (var i = from; i < to; i++)
+            var rows = from..Math.Min(from + Batch, Rows);
+            var time = _columns[0].AsSpan(rows);
+            var axial = _columns[1].AsSpan(rows);
+            var depth = _columns[2].AsSpan(rows);
+            var speed = _columns[3].AsSpan(rows);
+            for (var i = 0; i < time.Length; i++)
             {
-                phases.Add(new ToolSample(time[i], axial[i], depth[i], speed[i]));
-                force.Add(time[i], axial[i], time[i] * speed[i]);
+                metres[i] = time[i] * speed[i];
             }
 
+            phases.Add(new ToolSamples(time, axial, depth, speed));
+            force.Add(time, axial, metres.AsSpan(0, time.Length));
             for (var column = 0; column < Columns; column++)
             {
-                statistics[column].Add(_columns[column].AsSpan(from, to - from));
+                statistics[column].Add(_columns[column].AsSpan(rows));
             }
         }
 
