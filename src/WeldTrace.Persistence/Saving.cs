@@ -28,6 +28,8 @@ public static class Saving
         ["ix_sections_one_unsigned"] = AnotherTest,
         ["ix_vessels_serial"] =
             "This serial number exists already; a serial is given once. Check the number.",
+        ["ix_production_lots_number"] =
+            "A production lot of this number exists already; choose another number.",
         ["ix_tools_mark"] = "This tool mark exists already; a mark is given once. Check the mark.",
         ["ix_certificates_number"] =
             "A certificate of this number is entered already; check the number.",

@@ -7,6 +7,7 @@ using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Limits;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Preparation;
@@ -69,6 +70,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<JointCleaning> JointCleanings => Set<JointCleaning>();
     public DbSet<JointFitUp> JointFitUps => Set<JointFitUp>();
     public DbSet<Vessel> Vessels => Set<Vessel>();
+    public DbSet<ProductionLot> ProductionLots => Set<ProductionLot>();
     public DbSet<WeldRun> WeldRuns => Set<WeldRun>();
     public DbSet<Concession> Concessions => Set<Concession>();
     public DbSet<LeakTest> LeakTests => Set<LeakTest>();

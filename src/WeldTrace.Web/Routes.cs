@@ -32,6 +32,9 @@ public static class Routes
     public const string NewToolDesign = "/tools/designs/new";
     public const string Tests = "/tests";
     public const string TestsCsv = "/tests.csv";
+    public const string Lots = "/lots";
+    public const string LotsCsv = "/lots.csv";
+    public const string NewLot = "/lots/new";
     public const string Findings = "/findings";
     public const string FindingsCsv = "/findings.csv";
     public const string Concessions = "/concessions";
@@ -188,6 +191,8 @@ public static class Routes
     public static string PressureTest(Guid id) => $"/tests/pressure/{id:D}";
 
     public static string Section(Guid id) => $"/tests/sections/{id:D}";
+
+    public static string Lot(Guid id) => $"{Lots}/{id:D}";
 
     public static string Finding(Guid id) => $"/findings/{id:D}";
 

@@ -20,7 +20,9 @@ public static class ConcessionRules
                 "Without a released procedure there is nothing to weld to; have one released.",
             "F5" when facts.Machine is null => "Choose the machine first.",
             "F6" when facts.Tool is null => "Choose the tool first.",
-            "F2" or "F3" or "F4" or "F5" or "F6" or "F7" or "F8" or "F9" => null,
+            "F20" when facts.Lot is not { Samples.Count: > 0 } =>
+                "Samples are recorded before welding starts; that is never waived. Form the lot and choose its samples.",
+            "F20" or "F2" or "F3" or "F4" or "F5" or "F6" or "F7" or "F8" or "F9" => null,
             _ => $"There is no rule {ruleId} before a weld.",
         };
     }

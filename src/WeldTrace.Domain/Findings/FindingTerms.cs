@@ -53,6 +53,9 @@ public enum FindingOrigin
 
     /// <summary>Seen and reported by someone.</summary>
     Report,
+
+    /// <summary>A destructive sample of its lot did not pass.</summary>
+    LotSample,
 }
 
 /// <summary>Where on the seam a finding lies.</summary>

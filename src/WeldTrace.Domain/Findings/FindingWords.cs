@@ -33,6 +33,7 @@ public static class FindingWords
             FindingOrigin.PressureTest => "pressure test",
             FindingOrigin.Examination => "examination",
             FindingOrigin.Report => "report",
+            FindingOrigin.LotSample => "sample of the lot",
             _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, "Unknown origin."),
         };
 }

@@ -1,6 +1,7 @@
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
@@ -89,7 +90,7 @@ public sealed record SectionCut(
 );
 
 /// <summary>A section of a weld, photographed, measured and judged.</summary>
-public sealed class SectionExamination : TestRecord
+public sealed class SectionExamination : TestRecord, ISampleTest
 {
     /// <summary>Field that names what it was measured with.</summary>
     public const string Instrument = nameof(Instrument);
@@ -164,6 +165,21 @@ public sealed class SectionExamination : TestRecord
         section.Note(actor, at, "section recorded");
         return section;
     }
+
+    /// <inheritdoc/>
+    public SampleResult? AsSample() =>
+        SignedAt is { } at && Verdict is { } verdict
+            ? new(
+                SampleKind.Section,
+                VesselId,
+                VesselSerial,
+                RecordName.Of(this),
+                verdict,
+                VerdictSentence,
+                null,
+                at
+            )
+            : null;
 
     /// <summary>The trade's words for an imperfection.</summary>
     public static string ImperfectionWord(Imperfection imperfection) =>

@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
@@ -228,5 +229,12 @@ public sealed class StepSignOff : Record
                 null,
                 "NASA-STD-5006A GWR 81-83"
             );
+        if (
+            LotRules.AgainstAcceptance(facts.Vessel, facts.Design, facts.Lot, facts.Findings) is
+            { } refusal
+        )
+        {
+            checks.Add([refusal]);
+        }
     }
 }

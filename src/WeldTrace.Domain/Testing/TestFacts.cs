@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
 
@@ -19,6 +20,9 @@ public sealed record TestFacts(
 {
     /// <summary>Whoever tests or signs.</summary>
     public required ExaminerFacts Examiner { get; init; }
+
+    /// <summary>Production lot of the vessel; null when it is in none.</summary>
+    public ProductionLot? Lot { get; init; }
 
     /// <summary>Instruments as typed, each with what the register has of it.</summary>
     public IReadOnlyList<TypedInstrument> Typed { get; init; } = [];

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Records;
 using WeldTrace.Engineering.Quantities;
@@ -28,6 +29,9 @@ public sealed record DesignContent(
     InspectionDocumentType? RequiredDocument = null
 )
 {
+    /// <summary>Destructive samples of each production lot; null when the design asks for none.</summary>
+    public SamplePlan? Samples { get; init; }
+
     /// <summary>The joint of a code; null when there is none.</summary>
     public Joint? Joint(string? code) => Joints.FirstOrDefault(j => j.Code == code);
 
@@ -74,7 +78,9 @@ public sealed record DesignContent(
         }
 
         Pressures.Check(checks);
+        Samples?.Check(checks);
         CheckRoute(checks);
+        CheckSampleSteps(checks);
         return checks.Refusals;
     }
 
@@ -121,6 +127,33 @@ public sealed record DesignContent(
                 count == 1,
                 "route",
                 $"Pass {pass.Number} of joint {joint.Code} is welded by {count} steps of the route; one is right.",
+                nameof(Route)
+            );
+        }
+    }
+
+    private void CheckSampleSteps(Checks checks)
+    {
+        foreach (var step in Route)
+        {
+            checks.That(
+                step.OnlyFor is not { } sample
+                    || (
+                        step.Kind is not (StepKind.Weld or StepKind.Acceptance)
+                        && Samples?.Demands.Any(d => d.Kind == sample) == true
+                    ),
+                "route",
+                $"Step {step.Sequence} is for samples only; the design must ask for such samples, and it can be neither a weld nor the acceptance.",
+                nameof(Route)
+            );
+        }
+
+        foreach (var demand in Samples?.Demands ?? [])
+        {
+            checks.That(
+                Route.Any(s => s.OnlyFor == demand.Kind),
+                "route",
+                $"The design asks for {SamplePlan.KindWord(demand.Kind)} samples, but no step of the route is for them.",
                 nameof(Route)
             );
         }

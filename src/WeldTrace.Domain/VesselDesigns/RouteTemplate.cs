@@ -1,3 +1,5 @@
+using WeldTrace.Domain.Lots;
+
 namespace WeldTrace.Domain.VesselDesigns;
 
 /// <summary>What a step of the route is.</summary>
@@ -45,11 +47,13 @@ public enum StopPoint
 /// <param name="JointCode">Joint, for a weld or a section.</param>
 /// <param name="PassNumber">Pass, for a weld.</param>
 /// <param name="Stop">Hold or witness point.</param>
+/// <param name="OnlyFor">Kind of destructive sample that alone goes through it; null for a step of every vessel.</param>
 public sealed record RouteTemplateStep(
     int Sequence,
     StepKind Kind,
     string Title,
     string? JointCode,
     int? PassNumber,
-    StopPoint Stop
+    StopPoint Stop,
+    SampleKind? OnlyFor = null
 );

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
@@ -34,6 +35,12 @@ public sealed partial class Vessel : Record
     /// <summary>Production lot.</summary>
     public string ProductionLot { get; private set; } = "";
 
+    /// <summary>Record of the production lot; null while it is gathered into none.</summary>
+    public Guid? LotId { get; private set; }
+
+    /// <summary>What it is sacrificed for; null when it is no destructive sample.</summary>
+    public SampleDuty? Sample { get; private set; }
+
     /// <summary>State.</summary>
     public VesselState State { get; private set; }
 
@@ -49,6 +56,12 @@ public sealed partial class Vessel : Record
     /// <summary>Whether nothing more happens to the vessel here.</summary>
     public bool IsFinal =>
         State is VesselState.Shipped or VesselState.Expended or VesselState.Scrapped;
+
+    /// <summary>Whether a weld of it has been begun.</summary>
+    public bool HasWeldingBegun =>
+        Steps.Any(s =>
+            s.Kind == StepKind.Weld && s.State is not (StepState.Waiting or StepState.Ready)
+        );
 
     /// <summary>The step of a sequence number; null when the route has none.</summary>
     public RouteStep? Step(int sequence) => Steps.FirstOrDefault(s => s.Sequence == sequence);
@@ -94,7 +107,7 @@ public sealed partial class Vessel : Record
             DesignLabel = design.Label,
             ProductionLot = productionLot.Trim(),
             Components = [.. components],
-            Steps = [.. design.Content.Route.Select(Begin)],
+            Steps = [.. design.Content.Route.Where(s => s.OnlyFor is null).Select(Begin)],
         };
         vessel.Note(actor, at, "vessel planned");
         return vessel;
@@ -146,7 +159,7 @@ public sealed partial class Vessel : Record
     {
         if (State == VesselState.OnHold)
         {
-            State = NextStep is null ? VesselState.Accepted : VesselState.InWork;
+            State = NextStep is null ? WhenDone : VesselState.InWork;
             Note(actor, at, "hold lifted");
         }
     }

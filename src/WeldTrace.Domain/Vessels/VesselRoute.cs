@@ -127,7 +127,7 @@ public sealed partial class Vessel
         State = State switch
         {
             VesselState.OnHold or VesselState.Scrapped => State,
-            _ => NextStep is null ? VesselState.Accepted : VesselState.InWork,
+            _ => NextStep is null ? WhenDone : VesselState.InWork,
         };
     }
 

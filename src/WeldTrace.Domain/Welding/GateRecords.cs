@@ -28,6 +28,7 @@ internal static class GateRecords
                 facts.Preparation.FitUpOf(facts.Joint.Code),
             ],
             "F9" => facts.Runs.Where(r => r.JointCode == facts.Joint.Code),
+            "F20" => [facts.Lot],
             _ => [],
         };
         return

@@ -1,6 +1,7 @@
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Preparation;
 using WeldTrace.Domain.Qualification;
@@ -20,7 +21,7 @@ public static partial class WeldGate
     {
         ArgumentNullException.ThrowIfNull(facts);
         var content = facts.Revision?.Content;
-        RuleVerdict[] verdicts =
+        IReadOnlyList<RuleVerdict?> verdicts =
         [
             RouteOrder(facts),
             ReleasedProcedure(facts),
@@ -42,12 +43,15 @@ public static partial class WeldGate
             MaterialRules.ForWelding(facts.Vessel, facts.Design.Content, content, facts.Material),
             PreparationRules.ForWelding(facts.Joint.Code, content, facts.Preparation, facts.Now),
             EarlierPasses(facts),
+            LotRules.ForWelding(facts),
         ];
         return
         [
-            .. verdicts.Select(v =>
-                Waived(v with { Behind = GateRecords.Behind(v.RuleId, facts) }, facts)
-            ),
+            .. verdicts
+                .OfType<RuleVerdict>()
+                .Select(v =>
+                    Waived(v with { Behind = GateRecords.Behind(v.RuleId, facts) }, facts)
+                ),
         ];
     }
 

@@ -2,6 +2,7 @@ using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Preparation;
 using WeldTrace.Domain.Procedures;
@@ -54,6 +55,9 @@ public sealed record WeldGateFacts(
 
     /// <summary>Concessions about the vessel, oldest first.</summary>
     public required IReadOnlyList<Concession> Concessions { get; init; }
+
+    /// <summary>Production lot of the vessel; null when it is in none.</summary>
+    public ProductionLot? Lot { get; init; }
 
     /// <summary>UTC instant at which the run would begin.</summary>
     public required DateTimeOffset Now { get; init; }

@@ -44,6 +44,7 @@ public static class RecordsBehind
                 .Where(m => machineIds.Contains(m.Id))
                 .ToListAsync(cancellation),
             .. history.Material.Lots,
+            .. history.Lot is { } lot ? [lot] : Array.Empty<Record>(),
         ];
         records.AddRange(await QualificationsBehindAsync(db, procedures, cancellation));
         records.AddRange(await GateBehindAsync(db, history, cancellation));

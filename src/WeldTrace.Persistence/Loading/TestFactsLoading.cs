@@ -31,6 +31,7 @@ public static class TestFactsLoading
         )
         {
             Examiner = examiner,
+            Lot = await db.FindLotOfAsync(vessel, cancellation),
             Unsigned = await UnsignedAsync(db, vessel.Id, sequence, cancellation),
         };
     }

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Testing;
@@ -25,6 +26,9 @@ public sealed record VesselHistory(
 {
     /// <summary>What the vessel is made of, and what was done to it before welding.</summary>
     public VesselMaterial Material { get; init; } = VesselMaterial.None;
+
+    /// <summary>Its production lot; null when it is in none.</summary>
+    public ProductionLot? Lot { get; init; }
 
     /// <summary>Rules that were waived for its steps, or asked to be.</summary>
     public IReadOnlyList<Concession> Concessions { get; init; } = [];
@@ -109,6 +113,7 @@ public static class VesselHistoryLoading
         )
         {
             Material = await db.LoadMaterialAsync(vessel, cancellation),
+            Lot = await db.FindLotOfAsync(vessel, cancellation),
             Concessions = await ConcessionsAsync(db, id, cancellation),
         };
     }

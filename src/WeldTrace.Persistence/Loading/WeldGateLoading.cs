@@ -98,6 +98,7 @@ public static class WeldGateLoading
                 .Concessions.Where(c => c.VesselId == vessel.Id)
                 .OrderBy(c => c.Id)
                 .ToListAsync(cancellation),
+            Lot = await db.FindLotOfAsync(vessel, cancellation),
             Now = choice.At,
             Today = material.Site?.DayOf(choice.At) ?? DateOnly.FromDateTime(choice.At.UtcDateTime),
         };

@@ -142,7 +142,9 @@ internal sealed class VesselMapping : IEntityTypeConfiguration<Vessel>
         builder.Property(v => v.Components).IsJson();
         builder.HasIndex(v => v.Serial).IsUnique();
         builder.HasIndex(v => v.DesignId);
+        builder.Property(v => v.Sample).IsJson();
         builder.HasIndex(v => v.ProductionLot);
+        builder.HasIndex(v => v.LotId);
         builder.HasIndex(v => v.Components).HasMethod("gin");
     }
 }

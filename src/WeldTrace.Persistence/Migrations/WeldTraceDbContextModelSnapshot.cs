@@ -507,6 +507,88 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("limit_tables", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.Lots.ProductionLot", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Acceptance")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("acceptance");
+
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("design_id");
+
+                    b.Property<string>("DesignLabel")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("design_label");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Plan")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("plan");
+
+                    b.Property<string>("Results")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("results");
+
+                    b.Property<string>("Rule")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("rule");
+
+                    b.Property<DateTimeOffset?>("SampledAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("sampled_at");
+
+                    b.Property<string>("SampledBy")
+                        .HasColumnType("text")
+                        .HasColumnName("sampled_by");
+
+                    b.Property<string>("Samples")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("samples");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("state");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<string>("Vessels")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("vessels");
+
+                    b.HasKey("Id")
+                        .HasName("pk_production_lots");
+
+                    b.HasIndex("DesignId")
+                        .HasDatabaseName("ix_production_lots_design_id");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_production_lots_number");
+
+                    b.ToTable("production_lots", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Material.CutComponent", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1938,11 +2020,19 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("text")
                         .HasColumnName("design_label");
 
+                    b.Property<Guid?>("LotId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("lot_id");
+
                     b.Property<string>("ProductionLot")
                         .IsRequired()
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("production_lot");
+
+                    b.Property<string>("Sample")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("sample");
 
                     b.Property<string>("Serial")
                         .IsRequired()
@@ -1976,6 +2066,9 @@ namespace WeldTrace.Persistence.Migrations
 
                     b.HasIndex("DesignId")
                         .HasDatabaseName("ix_vessels_design_id");
+
+                    b.HasIndex("LotId")
+                        .HasDatabaseName("ix_vessels_lot_id");
 
                     b.HasIndex("ProductionLot")
                         .HasDatabaseName("ix_vessels_production_lot");

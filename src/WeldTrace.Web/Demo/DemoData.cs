@@ -68,6 +68,7 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
         await vessels[7].WeldBadlyAsync(isInterrupted: true, cancellation);
         await vessels[9].GoToAsync(20, cancellation);
         await DemoConcession.AskAsync(db, shop, vessels[9].Serial, cast, clock, cancellation);
+        await new DemoLots(db, shop, cast, clock).AddAsync(cancellation);
         await GetReadyAsync(db, shop, [vessels[5], vessels[6]], cast, clock, cancellation);
     }
 

@@ -5,6 +5,7 @@ using WeldTrace.Domain.Testing;
 using WeldTrace.Engineering.Paths;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Web.Demo;
 
@@ -166,6 +167,7 @@ internal sealed class DemoTesting(
 
         var at = clock.AfterMinutes(4);
         var signed = test.Sign(facts.Vessel, weldedBy, facts.Examiner, cast.Inspector, at).Must();
+        await db.TakeSampleAsync(test, facts.Vessel, cast.Inspector, at, cancellation);
         db.Add(Signature.Of(test, cast.Inspector, Meaning, at));
         if (signed.Finding is { } finding)
         {

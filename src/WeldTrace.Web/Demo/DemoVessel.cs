@@ -26,6 +26,8 @@ internal sealed class DemoVessel(
 
     public string Serial => vessel.Serial;
 
+    public Vessel Vessel => vessel;
+
     public static async Task<DemoVessel> PlanAsync(
         WeldTraceDbContext db,
         DemoWorkshop shop,

@@ -11,6 +11,7 @@ using WeldTrace.Web.Features.Home;
 using WeldTrace.Web.Features.Labels;
 using WeldTrace.Web.Features.LedgerView;
 using WeldTrace.Web.Features.Limits;
+using WeldTrace.Web.Features.Lots;
 using WeldTrace.Web.Features.Material;
 using WeldTrace.Web.Features.OpenCode;
 using WeldTrace.Web.Features.People;
@@ -43,6 +44,7 @@ public static class Registration
             .AddConcessions()
             .AddMaterial()
             .AddVessels()
+            .AddLots()
             .AddDesigns()
             .AddDesk()
             .AddProcedures()
@@ -65,6 +67,7 @@ public static class Registration
         endpoints.MapMaterial();
         endpoints.MapLabels();
         endpoints.MapVessels();
+        endpoints.MapLots();
         endpoints.MapProcedures();
         endpoints.MapDesk();
         endpoints.MapLimits();

@@ -1,6 +1,7 @@
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
@@ -125,6 +126,16 @@ public static class DomainMarks
             MaintenanceStanding.Overdue => Mark.Warning,
             MaintenanceStanding.Locking => Mark.Held,
             _ => throw new ArgumentOutOfRangeException(nameof(standing), standing, null),
+        };
+
+    public static Mark Of(LotState state) =>
+        state switch
+        {
+            LotState.Gathering => Mark.Waiting,
+            LotState.Sampling => Mark.InProgress,
+            LotState.Failed => Mark.Failed,
+            LotState.Accepted => Mark.Passed,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
         };
 
     public static Mark Of(WeldRunState state) =>

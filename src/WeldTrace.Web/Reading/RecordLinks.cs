@@ -13,6 +13,10 @@ public static class RecordLinks
         {
             "vessel" => Routes.Vessel(name.Label),
             "vessel-design" => Routes.Design(name.Id),
+            "production-lot" => Routes.Lot(name.Id),
+            "leak-test" => Routes.LeakTest(name.Id),
+            "pressure-test" => Routes.PressureTest(name.Id),
+            "section" => Routes.Section(name.Id),
             "concession" => Routes.Concession(name.Id),
             "finding" => Routes.Finding(name.Id),
             "weld-run" => Routes.Run(name.Id),

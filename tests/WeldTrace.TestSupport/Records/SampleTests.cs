@@ -174,17 +174,26 @@ public static class SampleTests
     {
         ArgumentNullException.ThrowIfNull(shop);
         var (at, facts) = (shop.Now, Facts(shop, 50));
-        return SectionExamination.Record(
+        return Section(change?.Invoke(facts) ?? facts, measurement, SamplePeople.Inspector, at);
+    }
+
+    /// <summary>A section of J1 at 90 degrees.</summary>
+    public static Outcome<SectionExamination> Section(
+        TestFacts facts,
+        SectionMeasurement measurement,
+        Actor actor,
+        DateTimeOffset at
+    ) =>
+        SectionExamination.Record(
             Guid.CreateVersion7(at),
-            change?.Invoke(facts) ?? facts,
+            facts,
             new SectionCut("J1", 1, Angle.FromDegrees(90), "Keller, 15 s", "10×"),
             measurement,
             new Photograph(new string('d', 64), "macro.png", "image/png", 1200, 800),
             null,
-            SamplePeople.Inspector,
+            actor,
             at
         );
-    }
 
     private static TypedInstrument Of(string field, Instrument instrument) =>
         new(field, instrument.Mark, instrument);

@@ -59,6 +59,12 @@ internal static class AccessTable
         /designs/{Id}                                         in      yes       yes       yes        yes      yes      yes
         /designs/{Id}/edit                                    in      yes       no        no         no       no       no
 
+        # Production lots
+        /lots                                                 in      yes       yes       yes        yes      yes      yes
+        /lots.csv                                             in      yes       yes       yes        yes      yes      yes
+        /lots/new                                             in      yes       no        no         no       yes      no
+        /lots/{Id}                                            in      yes       yes       yes        yes      yes      yes
+
         # Runs
         /runs/{Id}                                            in      yes       yes       yes        yes      yes      yes
         /runs/{Id}/end                                        in      no        yes       no         no       no       no

@@ -32,6 +32,7 @@ internal static class DemoAddresses
         );
         addresses["/desk/{Name}/worked-out"] = Routes.WorkedOut("vessel");
         addresses["/desk/{name}/sheet.pdf"] = Routes.CalculationSheet("vessel");
+        addresses["/lots/{Id}"] = Routes.Lot(await IdAsync(db.ProductionLots));
         addresses["/concessions/{Id}"] = Routes.Concession(await IdAsync(db.Concessions));
         addresses["/ledger/{Number}"] = Routes.LedgerEntry(1);
         addresses["/attachments/{sha256}"] = Routes.Attachment(

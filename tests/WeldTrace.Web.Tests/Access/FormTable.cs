@@ -19,6 +19,7 @@ internal static class FormTable
         .. QualificationForms.Rows,
         .. WeldForms.Rows,
         .. TestForms.Rows,
+        .. LotForms.Rows,
     ];
 
     public static string Today => In(0);

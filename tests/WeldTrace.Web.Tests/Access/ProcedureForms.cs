@@ -15,7 +15,8 @@ internal static class ProcedureForms
         FormRow.Of(
             "ShowDesign revise",
             Author,
-            async db => Routes.Design((await db.VesselDesigns.SingleAsync()).Id),
+            async db =>
+                Routes.Design((await db.VesselDesigns.SingleAsync(d => d.Number == "NR-10")).Id),
             ("New.Reason", "Thicker wall")
         ),
         FormRow.Of(

@@ -50,6 +50,13 @@ public sealed class DrawDesignForm : IShownVersion
 
     public string? LeakHoldSeconds { get; set; }
 
+    // A form sent without any of its fields arrives as null.
+    public SamplesForm Samples
+    {
+        get;
+        set => field = value ?? new();
+    } = new();
+
     // A form sent without any of them arrives as null.
     public List<JointForm> Joints
     {
@@ -128,6 +135,7 @@ public sealed class DrawDesignForm : IShownVersion
             LeakTestPressure = Text(plan.LeakTestPressure.Bar),
             LeakRateLimit = Text(plan.LeakRateLimit.SiValue),
             LeakHoldSeconds = Text(plan.LeakHoldSeconds),
+            Samples = SamplesForm.Of(content.Samples),
             Joints = [.. content.Joints.Select(JointForm.Of)],
             Passes =
             [
@@ -215,6 +223,8 @@ public sealed class StageForm
 
 public sealed class StepForm
 {
+    public const string EveryVessel = "every";
+
     public StepKind Kind { get; set; }
 
     public string? Title { get; set; }
@@ -224,6 +234,9 @@ public sealed class StepForm
     public string? Pass { get; set; }
 
     public StopPoint Stop { get; set; }
+
+    /// <summary>Kind of sample that alone goes through it, or every vessel.</summary>
+    public string? OnlyFor { get; set; } = EveryVessel;
 
     public bool IsEmpty => string.IsNullOrWhiteSpace(Title);
 
@@ -235,5 +248,6 @@ public sealed class StepForm
             Joint = step.JointCode,
             Pass = step.PassNumber?.ToString(CultureInfo.InvariantCulture),
             Stop = step.Stop,
+            OnlyFor = step.OnlyFor?.ToString() ?? EveryVessel,
         };
 }

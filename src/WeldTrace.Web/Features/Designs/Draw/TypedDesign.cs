@@ -1,4 +1,5 @@
 using System.Globalization;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Quantities;
@@ -33,7 +34,10 @@ internal sealed class TypedDesign(DrawDesignForm form)
             Plan(),
             [.. form.Steps.Where(s => !s.IsEmpty).Select(Step)],
             InspectionDocumentWords.Read(form.RequiredDocument)
-        );
+        )
+        {
+            Samples = TypedSamples.Read(form.Samples, Refusals),
+        };
         return Refusals.Count == 0 ? content : null;
     }
 
@@ -136,7 +140,10 @@ internal sealed class TypedDesign(DrawDesignForm form)
                     $"Pass of step {(index + 1) * StepInterval}",
                     nameof(form.Steps)
                 ),
-            step.Stop
+            step.Stop,
+            Enum.TryParse<SampleKind>(step.OnlyFor, out var kind) && Enum.IsDefined(kind)
+                ? kind
+                : null
         );
 
     private double Number(string? text, string what, string field) =>

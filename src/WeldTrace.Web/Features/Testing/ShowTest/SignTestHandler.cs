@@ -55,6 +55,7 @@ public sealed class SignTestHandler(
             db.Add(finding);
         }
 
+        await db.TakeSampleAsync(test, vessel, actor, at, cancellation);
         db.Add(Signature.Of(test, actor, test.MeaningFor(actor), at));
         return await db.SaveAsync(cancellation);
     }

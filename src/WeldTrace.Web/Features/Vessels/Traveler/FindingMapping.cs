@@ -56,6 +56,7 @@ internal static class FindingMapping
             FindingOrigin.PressureTest => "pressure test",
             FindingOrigin.Examination => "examination",
             FindingOrigin.Report => "report",
+            FindingOrigin.LotSample => "sample of the lot",
             _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, null),
         };
 }

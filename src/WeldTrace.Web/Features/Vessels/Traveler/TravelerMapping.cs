@@ -1,5 +1,6 @@
 using WeldTrace.Documents;
 using WeldTrace.Documents.Traveler;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
@@ -70,7 +71,21 @@ public static class TravelerMapping
             new("Volume", Texts.Of(content.Volume, units)),
             new("Maximum expected operating pressure", Texts.Of(content.Pressures.Meop, units)),
             new("Source of the test factors", content.Pressures.FactorSource),
+            .. Lot(source),
         ];
+    }
+
+    private static IEnumerable<LabelledValue> Lot(TravelerSource source)
+    {
+        if (source.History.Lot is { } lot)
+        {
+            yield return new("Production lot", ProductionLot.StateWord(lot.State));
+        }
+
+        if (source.History.Vessel.Sample is { } duty)
+        {
+            yield return new("Sacrificed", $"{SamplePlan.KindWord(duty.Kind)} sample of the lot");
+        }
     }
 
     private static ComponentLine Component(TravelerSource source, Component component)
