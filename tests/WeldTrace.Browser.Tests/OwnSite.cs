@@ -2,12 +2,18 @@ using System.Net;
 using System.Net.Sockets;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace WeldTrace.Browser.Tests;
 
 /// <summary>An application of a test's own, on a data folder that outlives it, so that it can be started again.</summary>
-internal sealed class OwnSite(string folder, int port, bool isDemonstration)
-    : WebApplicationFactory<Program>
+internal sealed class OwnSite(
+    string folder,
+    int port,
+    bool isDemonstration,
+    TimeProvider? clock = null
+) : WebApplicationFactory<Program>
 {
     public Uri Address => new($"http://127.0.0.1:{port}");
 
@@ -36,5 +42,9 @@ internal sealed class OwnSite(string folder, int port, bool isDemonstration)
         builder.UseSetting("Logging:LogLevel:Default", "Warning");
         builder.UseEnvironment("Testing");
         builder.UseStaticWebAssets();
+        if (clock is not null)
+        {
+            builder.ConfigureTestServices(services => services.AddSingleton(clock));
+        }
     }
 }

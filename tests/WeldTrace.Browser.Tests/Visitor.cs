@@ -9,13 +9,20 @@ internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : I
 {
     public IPage Page { get; private set; } = page;
 
-    public static async Task<Visitor> SignInAsync(
+    public static Task<Visitor> SignInAsync(
         SiteFixture site,
+        DemoPerson person,
+        int width = 1280
+    ) => SignInAsync(site.Browser, site.Address, person, width);
+
+    public static async Task<Visitor> SignInAsync(
+        IBrowser browser,
+        Uri address,
         DemoPerson person,
         int width = 1280
     )
     {
-        var visitor = await OpenAsync(site.Browser, site.Address, width);
+        var visitor = await OpenAsync(browser, address, width);
         await visitor.GoToAsync("/sign-in");
         await visitor.SignInAsync(person.SignInName, DemoPeople.Password);
         await visitor.Page.WaitForURLAsync(url =>
@@ -65,12 +72,30 @@ internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : I
         Page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
 
     public Task FollowAsync(string link) =>
-        Page.GetByRole(AriaRole.Link, new() { Name = link, Exact = true }).First.ClickAsync();
+        OrTellAsync(
+            $"The link '{link}'",
+            Page.GetByRole(AriaRole.Link, new() { Name = link, Exact = true }).First.ClickAsync()
+        );
 
     /// <summary>Nothing in the page as it stands breaks WCAG 2.2 AA, as far as axe can tell.</summary>
     public async Task FindsAccessibleAsync() => Assert.Empty(await AxeScan.ViolationsAsync(Page));
 
-    public Task SeesAsync(string text) => Page.GetByText(text).First.WaitForAsync();
+    public Task SeesAsync(string text) =>
+        OrTellAsync($"'{text}'", Page.GetByText(text).First.WaitForAsync());
+
+    // Whoever reads the failure wants to know what the page said instead.
+    private async Task OrTellAsync(string what, Task waiting)
+    {
+        try
+        {
+            await waiting;
+        }
+        catch (TimeoutException)
+        {
+            var said = await Page.Locator("body").InnerTextAsync();
+            Assert.Fail($"{what} is not on {Page.Url}, which says:\n{said}");
+        }
+    }
 
     /// <summary>Gives the password in the form that the button sends.</summary>
     public async Task SignAsync(string button)

@@ -95,12 +95,47 @@ public sealed partial class FormAccessTests(DemoSite site)
             wrong.Add($"{after - before} entries were made by roles that may not");
         }
 
+        wrong.AddRange(await RefuseFalseFileAsync(row, actor, path, fields));
         var done = await actor.PostAsync(path, row.Handler, fields);
         if (await site.LedgerSizeAsync() == after)
         {
             wrong.Add($"{row.Allowed[0]}, who may, changed nothing: {await DescribeAsync(done)}");
         }
 
+        return wrong;
+    }
+
+    /// <summary>A file that is not what its name says is refused with its reason; nothing is saved, and what was typed still stands.</summary>
+    private async Task<IReadOnlyList<string>> RefuseFalseFileAsync(
+        FormRow row,
+        SiteVisit actor,
+        string path,
+        IReadOnlyList<KeyValuePair<string, string>> fields
+    )
+    {
+        if (fields.All(f => SentForm.BytesOf(f.Value) is null))
+        {
+            return [];
+        }
+
+        var before = await site.LedgerSizeAsync();
+        var answer = await actor.PostAsync(path, row.Handler, SentForm.WithFalseFiles(fields));
+        var page = await SiteVisit.PageAsync(answer);
+        List<string> wrong = [];
+        if (await site.LedgerSizeAsync() != before)
+        {
+            wrong.Add("a web page handed in as a paper was kept");
+        }
+
+        if (page.QuerySelector(".error-summary li, .field-error") is null)
+        {
+            wrong.Add($"a false file got no reason: {await DescribeAsync(answer)}");
+        }
+
+        wrong.AddRange(
+            row.Fields.Where(f => SentForm.IsLost(page, f))
+                .Select(f => $"{f.Field} was lost with the false file")
+        );
         return wrong;
     }
 

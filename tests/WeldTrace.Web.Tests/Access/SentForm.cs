@@ -43,6 +43,26 @@ internal static class SentForm
             ];
     }
 
+    /// <summary>The same with a web page in the place of every file.</summary>
+    public static IEnumerable<KeyValuePair<string, string>> WithFalseFiles(
+        IEnumerable<KeyValuePair<string, string>> fields
+    ) =>
+        fields.Select(f =>
+            BytesOf(f.Value) is null
+                ? f
+                : KeyValuePair.Create(f.Key, File("<html>no paper</html>"u8.ToArray()))
+        );
+
+    /// <summary>Whether a text that was typed no longer stands in its field.</summary>
+    public static bool IsLost(IHtmlDocument page, (string Field, string Value) typed) =>
+        BytesOf(typed.Value) is null
+        && page.QuerySelector($"[name='{typed.Field}']") switch
+        {
+            IHtmlTextAreaElement area => area.TextContent != typed.Value,
+            IHtmlInputElement { Type: "text" or "date" } input => input.Value != typed.Value,
+            _ => false,
+        };
+
     private static string? Shown(IElement field) =>
         field switch
         {
