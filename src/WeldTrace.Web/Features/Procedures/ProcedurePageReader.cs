@@ -5,6 +5,7 @@ using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Web.Features.Procedures;
 
@@ -15,7 +16,8 @@ public sealed record ProcedureView(
     IReadOnlyList<ProcedureRevision> Revisions,
     IReadOnlyList<Signature> Signatures,
     IReadOnlyList<QualificationRecord> Qualifications,
-    IReadOnlyList<Vessel> VesselsWelded
+    IReadOnlyList<Vessel> VesselsWelded,
+    MeasuredPin? Pin
 );
 
 public sealed class ProcedurePageReader(IDbContextFactory<WeldTraceDbContext> contexts)
@@ -51,7 +53,8 @@ public sealed class ProcedurePageReader(IDbContextFactory<WeldTraceDbContext> co
                     .Where(q => q.ProcedureNumber == revision.Number)
                     .OrderBy(q => q.Number)
                     .ToListAsync(cancellation),
-                await VesselsAsync(db, revision, cancellation)
+                await VesselsAsync(db, revision, cancellation),
+                await db.FindMeasuredPinAsync(revision.Content.ToolDesignId, cancellation)
             );
     }
 

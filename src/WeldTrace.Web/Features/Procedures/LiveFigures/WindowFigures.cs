@@ -3,6 +3,7 @@ using WeldTrace.Engineering;
 using WeldTrace.Engineering.Materials;
 using WeldTrace.Engineering.Process;
 using WeldTrace.Engineering.Quantities;
+using MeasuredPin = WeldTrace.Domain.Tooling.MeasuredPin;
 using ToolGeometry = WeldTrace.Domain.Tooling.ToolGeometry;
 
 namespace WeldTrace.Web.Features.Procedures.LiveFigures;
@@ -18,11 +19,18 @@ public sealed record WindowFigures(
     /// <summary>Power and line energy at the set point of the torque; null without a window for it.</summary>
     public Computed<PowerInput>? Energy { get; init; }
 
-    /// <summary>Ligament below the tip; null without a tool design or thickness.</summary>
+    /// <summary>Ligament below the tip, with the pin as last measured or else as drawn; null without a tool design or thickness.</summary>
     public Computed<PenetrationLigament>? Ligament { get; init; }
 
+    /// <summary>The pin that the ligament counts with; null when it is that of the drawing or the depth of the tip is laid down.</summary>
+    public MeasuredPin? Pin { get; init; }
+
     /// <summary>The figures; null while spindle or travel speed has no window.</summary>
-    public static WindowFigures? Of(ProcedureContent content, ToolGeometry? tool)
+    public static WindowFigures? Of(
+        ProcedureContent content,
+        ToolGeometry? tool,
+        MeasuredPin? pin = null
+    )
     {
         ArgumentNullException.ThrowIfNull(content);
         if (
@@ -51,11 +59,12 @@ public sealed record WindowFigures(
             Energy = content.WindowOf(WeldParameter.Torque) is { } torque
                 ? PowerInput.Compute(rotation, Torque.FromSi(torque.SetPointSi), speed)
                 : null,
+            Pin = content.WindowOf(WeldParameter.PlungeDepth) is null ? pin : null,
             Ligament =
                 tool is not null && content.StackThickness > Length.Zero
                     ? PenetrationLigament.Compute(
                         content.StackThickness,
-                        tool.PinLength,
+                        pin?.Length ?? tool.PinLength,
                         Depth(content, WeldParameter.PlungeDepth),
                         Depth(content, WeldParameter.HeelPlungeDepth)
                     )

@@ -89,8 +89,8 @@ public sealed class ProcedureSheetReader(
                 ProcedureState.Superseded or ProcedureState.Withdrawn => "No longer in use.",
                 _ => null,
             },
-            Before = [.. Groups(content, g => g < ProcedureGroup.Parameters)],
-            After = [.. Groups(content, g => g > ProcedureGroup.Parameters)],
+            Before = [.. Groups(view, g => g < ProcedureGroup.Parameters)],
+            After = [.. Groups(view, g => g > ProcedureGroup.Parameters)],
             Sketch = sketch is null
                 ? null
                 : new Photograph(sketch.Bytes, "Sketch of the joint", "Sketch of the joint"),
@@ -114,11 +114,11 @@ public sealed class ProcedureSheetReader(
     }
 
     private static IEnumerable<ValueGroup> Groups(
-        ProcedureContent content,
+        ProcedureView view,
         Func<ProcedureGroup, bool> wanted
     ) =>
         ProcedureLines
-            .Of(content)
+            .Of(view.Revision.Content)
             .Where(l => wanted(l.Group))
             .GroupBy(l => l.Group)
             .Select(g => new ValueGroup(
@@ -128,6 +128,9 @@ public sealed class ProcedureSheetReader(
                         l.IsEssential ? l.Name + " (essential)" : l.Name,
                         l.Text
                     )),
+                    .. (g.Key == ProcedureGroup.Tool ? ToolLines.Of(view.Tool) : []).Select(
+                        l => new LabelledValue(l.Name, l.Text)
+                    ),
                 ]
             ));
 

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Features.Procedures.LiveFigures;
 using WeldTrace.Web.Security;
 
@@ -35,6 +36,7 @@ public static class FiguresEndpoint
                         {
                             Content = TypedProcedure.ReadWhatStands(form.In),
                             Tool = tool?.Geometry,
+                            Pin = await db.FindMeasuredPinAsync(form.In.ToolDesignId, cancellation),
                         }
                     );
                 }

@@ -140,4 +140,8 @@ public sealed record WriteProcedureChoices(
     IReadOnlyList<ToolDesign> Tools,
     IReadOnlyList<Machine> Machines,
     IReadOnlyList<Instrument> Instruments
-);
+)
+{
+    /// <summary>Pin last measured of the tool design that the revision names; null when there is none.</summary>
+    public MeasuredPin? Pin { get; init; }
+}

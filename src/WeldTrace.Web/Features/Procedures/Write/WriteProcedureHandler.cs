@@ -5,6 +5,7 @@ using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Attachments;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Files;
 
 namespace WeldTrace.Web.Features.Procedures.Write;
@@ -18,12 +19,13 @@ public sealed class WriteProcedureHandler(
     public async Task<WriteProcedureChoices> ChoicesAsync(Guid? id, CancellationToken cancellation)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var revision = id is null
+            ? null
+            : await db
+                .ProcedureRevisions.AsNoTracking()
+                .SingleOrDefaultAsync(p => p.Id == id, cancellation);
         return new WriteProcedureChoices(
-            id is null
-                ? null
-                : await db
-                    .ProcedureRevisions.AsNoTracking()
-                    .SingleOrDefaultAsync(p => p.Id == id, cancellation),
+            revision,
             await db
                 .ToolDesigns.AsNoTracking()
                 .OrderBy(d => d.Number)
@@ -35,7 +37,12 @@ public sealed class WriteProcedureHandler(
                 .Where(i => i.WithdrawnBecause == null)
                 .OrderBy(i => i.Mark)
                 .ToListAsync(cancellation)
-        );
+        )
+        {
+            Pin = revision is null
+                ? null
+                : await db.FindMeasuredPinAsync(revision.Content.ToolDesignId, cancellation),
+        };
     }
 
     /// <param name="id">Draft to change; null for a new procedure.</param>
