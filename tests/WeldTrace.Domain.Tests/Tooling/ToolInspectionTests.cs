@@ -38,6 +38,21 @@ public sealed class ToolInspectionTests
     }
 
     [Fact]
+    public void Latest_AmongTools_IsOfOneThatIsInService()
+    {
+        var unmeasured = SampleTools.InService(Design, "T-1");
+        var good = SampleTools.InService(Design, "T-2");
+        var worn = SampleTools.InService(Design, "T-3");
+        Accept.All(Inspect(good, Wear("2.95", "4.95")), Inspect(worn, Wear("2.50", "4.95")));
+
+        Assert.Equal(
+            new MeasuredPin("T-2", SampleTime.Day, Length.FromMillimetres(2.95)),
+            MeasuredPin.Latest([unmeasured, good, worn])
+        );
+        Assert.Null(MeasuredPin.Latest([unmeasured, worn]));
+    }
+
+    [Fact]
     public void PutInService_WornBeyondTheLimit_Refused()
     {
         var tool = SampleTools.InService(Design);

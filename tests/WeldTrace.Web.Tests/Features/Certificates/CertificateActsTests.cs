@@ -99,6 +99,43 @@ public sealed class CertificateActsTests(PostgresServerFixture server)
         Assert.Equal("exists:Number", WorkingSite.Text(again.Refusals));
     }
 
+    /// <summary>The one that is renewed must be revoked or have expired: two that hold at once leave open which is confirmed.</summary>
+    [Fact]
+    public async Task Issue_OneThatOverlapsAnother_IsRefusedWithItsNumberAndKeepsNothing()
+    {
+        await using var site = await WorkingSite.OpenAsync(server);
+        var quality = await site.EnterAsync("Quentin Hale", Role.QualityManager);
+        var first = Accept.Value(await IssueAsync(site, quality));
+
+        var second = await IssueAsync(
+            site,
+            quality,
+            f =>
+                (f.Number, f.JointTypes, f.File) = (
+                    "OC-2",
+                    "butt, lap",
+                    WorkingSite.Paper("%PDF-2")
+                )
+        );
+        var later = await IssueAsync(
+            site,
+            quality,
+            f =>
+                (f.Number, f.TestedOn, f.ExpiresOn) = (
+                    "OC-3",
+                    site.Today,
+                    first.ExpiresOn.AddYears(1)
+                )
+        );
+
+        Assert.Equal("overlap:TestedOn", WorkingSite.Text(second.Refusals));
+        Assert.Contains("OC-1", Assert.Single(second.Refusals).Sentence, StringComparison.Ordinal);
+        Assert.Equal("overlap:TestedOn", WorkingSite.Text(later.Refusals));
+        Assert.Equal(1, await site.Database.ReadAsync(db => db.Certificates.CountAsync()));
+        Assert.Equal(1, await site.PapersAsync());
+        Assert.Equal(1, await site.Database.ReadAsync(db => db.Signatures.CountAsync()));
+    }
+
     [Fact]
     public async Task Confirm_InTime_IsSigned_AndMovesTheDueDay()
     {

@@ -51,8 +51,26 @@ public sealed class FiguresOfWindowsTests : ComponentTest
         Assert.Contains("The tip reaches the backing.", page, StringComparison.Ordinal);
     }
 
-    private string Show(ProcedureContent content) =>
+    [Fact]
+    public void Render_PinLastMeasured_TakesThePlaceOfTheDrawnOne()
+    {
+        var content = Content with
+        {
+            JointType = "butt",
+            Thickness = Length.FromMillimetres(3.5),
+            Windows = [.. Content.Windows.Where(w => w.Parameter != WeldParameter.PlungeDepth)],
+        };
+        var pin = new MeasuredPin("T-0141", new DateOnly(2026, 3, 2), Length.FromMillimetres(2.91));
+
+        var page = Show(content, pin);
+
+        // 3.5 − 2.91 = 0.590 mm, worked by hand.
+        Assert.Contains("0.590", page, StringComparison.Ordinal);
+        Assert.Contains("T-0141 as measured on 2026-03-02", page, StringComparison.Ordinal);
+    }
+
+    private string Show(ProcedureContent content, MeasuredPin? pin = null) =>
         Render<FiguresOfWindows>(p =>
-            p.Add(f => f.Content, content).Add(f => f.Tool, Tool.Geometry)
+            p.Add(f => f.Content, content).Add(f => f.Tool, Tool.Geometry).Add(f => f.Pin, pin)
         ).Markup;
 }
