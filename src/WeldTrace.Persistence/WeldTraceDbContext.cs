@@ -6,6 +6,7 @@ using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
@@ -39,6 +40,8 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     [
         "ledger_entries",
         "ledger_nodes",
+        "checkpoints",
+        "checkpoint_stamps",
         "signatures",
         "step_sign_offs",
         "heat_treatments",
@@ -79,6 +82,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<StepSignOff> StepSignOffs => Set<StepSignOff>();
     public DbSet<Finding> Findings => Set<Finding>();
     public DbSet<Signature> Signatures => Set<Signature>();
+    public DbSet<SigningKey> SigningKeys => Set<SigningKey>();
     public DbSet<Attachment> Attachments => Set<Attachment>();
     public DbSet<ProcessLogRow> ProcessLogs => Set<ProcessLogRow>();
     public DbSet<ProcessLogChunkRow> ProcessLogChunks => Set<ProcessLogChunkRow>();
@@ -86,6 +90,8 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<LedgerRow> LedgerEntries => Set<LedgerRow>();
     public DbSet<LedgerNodeRow> LedgerNodes => Set<LedgerNodeRow>();
     public DbSet<LedgerHead> LedgerHeads => Set<LedgerHead>();
+    public DbSet<CheckpointRow> Checkpoints => Set<CheckpointRow>();
+    public DbSet<CheckpointStampRow> CheckpointStamps => Set<CheckpointStampRow>();
 
     public override int SaveChanges(bool acceptAllChangesOnSuccess) =>
         throw new NotSupportedException("Save asynchronously.");

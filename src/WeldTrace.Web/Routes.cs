@@ -68,6 +68,11 @@ public static class Routes
     public const string NewInstrument = "/equipment/instruments/new";
     public const string Ledger = "/ledger";
     public const string LedgerCsv = "/ledger.csv";
+    public const string LedgerCheck = "/ledger/check";
+    public const string LedgerCheckState = "/ledger/check/state";
+    public const string Checkpoints = "/ledger/checkpoints";
+    public const string CheckpointFilePattern = "/ledger/checkpoints/{treeSize:long}/{file}";
+    public const string SiteKey = "/site/key";
     public const string Desk = "/desk";
     public const string DeskPassLayout = "/desk/pass-layout";
     public const string DeskWindow = "/desk/window-and-heat";
@@ -219,6 +224,9 @@ public static class Routes
     public static string HeatTreatment(Guid id) => $"{HeatTreatments}/{id:D}";
 
     public static string MaterialLot(Guid id) => $"/equipment/material/{id:D}";
+
+    public static string CheckpointFile(long treeSize, string file) =>
+        FormattableString.Invariant($"{Checkpoints}/{treeSize}/{file}");
 
     public static string LedgerEntry(long number) =>
         FormattableString.Invariant($"{Ledger}/{number}");

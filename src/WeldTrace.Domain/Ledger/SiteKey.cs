@@ -74,7 +74,7 @@ public sealed class SiteKey : IDisposable
     public void Dispose() => _key.Dispose();
 
     // Written whole under another name first: a crash or a second start never leaves half a key.
-    private static void Store(string path)
+    internal static void Store(string path)
     {
         var draft = path + "." + Path.GetRandomFileName();
         using var key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
@@ -102,7 +102,7 @@ public sealed class SiteKey : IDisposable
         }
     }
 
-    private static SiteKey Load(string path)
+    internal static SiteKey Load(string path)
     {
         if (!OperatingSystem.IsWindows() && (File.GetUnixFileMode(path) & ~OwnerOnly) != 0)
         {

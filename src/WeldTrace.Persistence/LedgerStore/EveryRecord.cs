@@ -27,6 +27,7 @@ internal sealed class EveryRecord
     {
         var all = new EveryRecord(unreadable, problems);
         await all.AddAsync(db.Sites, cancellation);
+        await all.AddAsync(db.SigningKeys, cancellation);
         await all.AddAsync(db.People, cancellation);
         await all.AddAsync(db.ProcedureRevisions, cancellation);
         await all.AddAsync(db.VesselDesigns, cancellation);

@@ -11,6 +11,7 @@ internal static class FileCheck
     public static async Task<IReadOnlyList<string>> FindProblemsAsync(
         WeldTraceDbContext db,
         IEnumerable<LedgerEntry> newest,
+        IProgress<LedgerProgress>? progress,
         CancellationToken cancellation
     )
     {
@@ -21,7 +22,7 @@ internal static class FileCheck
         return
         [
             .. await ComparePapersAsync(db, named, cancellation),
-            .. await CompareLogsAsync(db, named, cancellation),
+            .. await CompareLogsAsync(db, named, progress, cancellation),
         ];
     }
 
@@ -61,6 +62,7 @@ internal static class FileCheck
     private static async Task<IReadOnlyList<string>> CompareLogsAsync(
         WeldTraceDbContext db,
         IReadOnlyList<(LedgerEntry Entry, NamedHashes Hashes)> named,
+        IProgress<LedgerProgress>? progress,
         CancellationToken cancellation
     )
     {
@@ -69,8 +71,10 @@ internal static class FileCheck
             .Where(n => n.Hashes.Logs.Count > 0)
             .ToDictionary(n => n.Entry.RecordId, n => n);
         var kept = await db.ProcessLogs.Select(l => l.RunId).ToListAsync(cancellation);
-        foreach (var id in kept)
+        for (var read = 0; read < kept.Count; read++)
         {
+            var id = kept[read];
+            progress?.Report(new LedgerProgress("process logs", read, kept.Count));
             if (!owners.Remove(id, out var owner))
             {
                 problems.Add($"A process log of {id} is kept that no record names.");

@@ -27,7 +27,10 @@ public static class LedgerReading
             .Where(e => recordIds.Contains(e.RecordId) && e.Number < frontier.Size)
             .OrderBy(e => e.Number)
             .ToListAsync(cancellation);
-        var nodes = await NodesAsync(db, rows, frontier.Size, cancellation);
+        var nodes = await db.ReadNodesAsync(
+            rows.SelectMany(r => MerkleProofs.InclusionNodes(r.Number, frontier.Size)),
+            cancellation
+        );
         return new LedgerPart(
             [
                 .. rows.Select(r => new ProvedEntry(
@@ -51,18 +54,15 @@ public static class LedgerReading
         return LedgerEntry.FromCanonicalBytes(Encoding.UTF8.GetBytes(row.Entry));
     }
 
-    private static async Task<Dictionary<(int, long), byte[]>> NodesAsync(
-        WeldTraceDbContext db,
-        List<LedgerRow> rows,
-        long size,
+    /// <summary>Stored nodes of the tree; one that is missing is not in the answer.</summary>
+    internal static async Task<Dictionary<(int Level, long Index), byte[]>> ReadNodesAsync(
+        this WeldTraceDbContext db,
+        IEnumerable<(int Level, long Index)> wanted,
         CancellationToken cancellation
     )
     {
         Dictionary<(int, long), byte[]> nodes = [];
-        var wanted = rows.SelectMany(r => MerkleProofs.InclusionNodes(r.Number, size))
-            .Distinct()
-            .GroupBy(n => n.Level);
-        foreach (var level in wanted)
+        foreach (var level in wanted.Distinct().GroupBy(n => n.Level))
         {
             var positions = level.Select(n => n.Index).ToList();
             var found = await db

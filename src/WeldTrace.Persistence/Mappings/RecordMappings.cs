@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Procedures;
@@ -23,6 +24,22 @@ internal sealed class SiteMapping : IEntityTypeConfiguration<Site>
         builder.Property(s => s.TimeZoneId).HasMaxLength(60);
         builder.Property(s => s.Units).IsWord();
         builder.Property(s => s.RequiredDocument).HasConversion<string>().HasMaxLength(40);
+    }
+}
+
+internal sealed class SigningKeyMapping : IEntityTypeConfiguration<SigningKey>
+{
+    public void Configure(EntityTypeBuilder<SigningKey> builder)
+    {
+        builder.IsRecord("signing_keys");
+        builder.Property(k => k.Fingerprint).HasMaxLength(64).IsFixedLength();
+        builder.HasIndex(k => k.Fingerprint).IsUnique();
+        builder
+            .HasIndex(k => k.Until)
+            .IsUnique()
+            .AreNullsDistinct(false)
+            .HasFilter("until IS NULL")
+            .HasDatabaseName("ix_signing_keys_one_in_use");
     }
 }
 

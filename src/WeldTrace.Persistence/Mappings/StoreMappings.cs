@@ -47,6 +47,31 @@ internal sealed class LedgerHeadMapping : IEntityTypeConfiguration<LedgerHead>
     }
 }
 
+internal sealed class CheckpointMapping : IEntityTypeConfiguration<CheckpointRow>
+{
+    public void Configure(EntityTypeBuilder<CheckpointRow> builder)
+    {
+        builder.ToTable("checkpoints");
+        builder.HasKey(c => c.TreeSize);
+        builder.Property(c => c.TreeSize).ValueGeneratedNever();
+    }
+}
+
+internal sealed class CheckpointStampMapping : IEntityTypeConfiguration<CheckpointStampRow>
+{
+    public void Configure(EntityTypeBuilder<CheckpointStampRow> builder)
+    {
+        builder.ToTable("checkpoint_stamps");
+        builder.HasKey(s => s.TreeSize);
+        builder.Property(s => s.TreeSize).ValueGeneratedNever();
+        builder
+            .HasOne<CheckpointRow>()
+            .WithOne()
+            .HasForeignKey<CheckpointStampRow>(s => s.TreeSize)
+            .OnDelete(DeleteBehavior.Restrict);
+    }
+}
+
 internal sealed class AttachmentMapping : IEntityTypeConfiguration<Attachment>
 {
     public void Configure(EntityTypeBuilder<Attachment> builder)

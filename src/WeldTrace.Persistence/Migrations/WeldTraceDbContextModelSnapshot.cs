@@ -445,6 +445,54 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("findings", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.Ledger.SigningKey", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Fingerprint")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character(64)")
+                        .HasColumnName("fingerprint")
+                        .IsFixedLength();
+
+                    b.Property<string>("PublicKeyPem")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("public_key_pem");
+
+                    b.Property<DateTimeOffset>("Since")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("since");
+
+                    b.Property<DateTimeOffset?>("Until")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("until");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id")
+                        .HasName("pk_signing_keys");
+
+                    b.HasIndex("Fingerprint")
+                        .IsUnique()
+                        .HasDatabaseName("ix_signing_keys_fingerprint");
+
+                    b.HasIndex("Until")
+                        .IsUnique()
+                        .HasDatabaseName("ix_signing_keys_one_in_use")
+                        .HasFilter("until IS NULL");
+
+                    NpgsqlIndexBuilderExtensions.AreNullsDistinct(b.HasIndex("Until"), false);
+
+                    b.ToTable("signing_keys", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Limits.LimitTable", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2339,6 +2387,63 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("attachments", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Persistence.LedgerStore.CheckpointRow", b =>
+                {
+                    b.Property<long>("TreeSize")
+                        .HasColumnType("bigint")
+                        .HasColumnName("tree_size");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("PublicKeyPem")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("public_key_pem");
+
+                    b.Property<byte[]>("Signature")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("signature");
+
+                    b.Property<string>("Statement")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("statement");
+
+                    b.HasKey("TreeSize")
+                        .HasName("pk_checkpoints");
+
+                    b.ToTable("checkpoints", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Persistence.LedgerStore.CheckpointStampRow", b =>
+                {
+                    b.Property<long>("TreeSize")
+                        .HasColumnType("bigint")
+                        .HasColumnName("tree_size");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Service")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("service");
+
+                    b.Property<byte[]>("Token")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("token");
+
+                    b.HasKey("TreeSize")
+                        .HasName("pk_checkpoint_stamps");
+
+                    b.ToTable("checkpoint_stamps", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Persistence.LedgerStore.LedgerHead", b =>
                 {
                     b.Property<int>("Id")
@@ -2557,6 +2662,16 @@ namespace WeldTrace.Persistence.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_account_tokens_asp_net_users_user_id");
+                });
+
+            modelBuilder.Entity("WeldTrace.Persistence.LedgerStore.CheckpointStampRow", b =>
+                {
+                    b.HasOne("WeldTrace.Persistence.LedgerStore.CheckpointRow", null)
+                        .WithOne()
+                        .HasForeignKey("WeldTrace.Persistence.LedgerStore.CheckpointStampRow", "TreeSize")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_checkpoint_stamps_checkpoints_tree_size");
                 });
 #pragma warning restore 612, 618
         }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
@@ -29,6 +30,8 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
 
         var past = new DemoClock(clock.GetUtcNow(), History);
         var cast = AddPeople(db, scope.ServiceProvider.GetRequiredService<NewAccount>(), past);
+        var key = services.GetRequiredService<SiteKeyFolder>().Current.PublicKey;
+        db.Add(SigningKey.TakeIntoUse(key, cast.Administrator, past.AfterMinutes(0)));
         await db.SaveForDemoAsync(cancellationToken);
         var shop = await DemoWorkshop.SetUpAsync(db, cast, past, cancellationToken);
         await AddVesselsAsync(db, shop, cast, past, cancellationToken);

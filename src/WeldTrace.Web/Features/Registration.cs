@@ -19,6 +19,7 @@ using WeldTrace.Web.Features.Procedures;
 using WeldTrace.Web.Features.Qualifications;
 using WeldTrace.Web.Features.SignIn;
 using WeldTrace.Web.Features.SiteSettings;
+using WeldTrace.Web.Features.SiteSettings.Key;
 using WeldTrace.Web.Features.Testing;
 using WeldTrace.Web.Features.Tools;
 using WeldTrace.Web.Features.Vessels;
@@ -38,8 +39,10 @@ public static class Registration
             .AddScoped<FirstRunHandler>()
             .AddScoped<WorkReader>()
             .AddScoped<SiteSettingsHandler>()
-            .AddScoped<LedgerHandler>()
             .AddPeople()
+            .AddScoped<SiteKeyHandler>()
+            .AddHostedService<KeyOnRecord>()
+            .AddLedger()
             .AddCertificates()
             .AddConcessions()
             .AddMaterial()
@@ -59,13 +62,13 @@ public static class Registration
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapPeople();
-        endpoints.MapLedgerCsv();
         endpoints.MapConcessions();
         endpoints.MapDesigns();
         endpoints.MapCertificates();
         endpoints.MapEquipment();
         endpoints.MapMaterial();
         endpoints.MapLabels();
+        endpoints.MapLedger();
         endpoints.MapVessels();
         endpoints.MapLots();
         endpoints.MapProcedures();

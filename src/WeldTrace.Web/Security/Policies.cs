@@ -15,6 +15,7 @@ public static class Policies
     public const string Accounts = "accounts";
     public const string Procedures = "procedures";
     public const string QualityManaging = "quality-managing";
+    public const string Witnessing = "witnessing";
 
     public static void Add(AuthorizationOptions options)
     {
@@ -30,6 +31,7 @@ public static class Policies
         Allow(options, Quality, Role.Engineer, Role.Inspector, Role.QualityManager);
         Allow(options, Procedures, Role.Engineer, Role.QualityManager);
         Allow(options, QualityManaging, Role.QualityManager);
+        Allow(options, Witnessing, Role.Auditor, Role.QualityManager, Role.Administrator);
         Allow(options, Accounts, Role.Administrator, Role.QualityManager);
     }
 

@@ -34,7 +34,7 @@ public sealed class AuditorJourneyTests(SiteFixture site)
     public async Task Ledger_OfTheDemonstration_IsWhole()
     {
         await using var auditor = await Visitor.SignInAsync(site, DemoPeople.Auditor);
-        await auditor.GoToAsync("/ledger");
+        await auditor.GoToAsync("/ledger/check");
 
         await auditor.PressAsync("Check the whole ledger");
 

@@ -177,8 +177,13 @@ internal static class AccessTable
         /people/certificates/{Id}                             in      yes       yes       yes        yes      yes      yes
         /ledger                                               in      yes       yes       yes        yes      yes      yes
         /ledger.csv                                           in      yes       yes       yes        yes      yes      yes
+        /ledger/check                                         in      yes       yes       yes        yes      yes      yes
+        /ledger/check/state                                   in      yes       yes       yes        yes      yes      yes
+        /ledger/checkpoints                                   in      yes       yes       yes        yes      yes      yes
+        /ledger/checkpoints/{treeSize}/{file}                 in      yes       yes       yes        yes      yes      yes
         /ledger/{Number}                                      in      yes       yes       yes        yes      yes      yes
         /site                                                 in      no        no        no         no       no       yes
+        /site/key                                             in      no        no        no         no       no       yes
 
         # What posts only, and the framework's own
         /sign-out                                             in      404       404       404        404      404      404

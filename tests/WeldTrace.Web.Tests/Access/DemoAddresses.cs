@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Features.Labels;
+using WeldTrace.Web.Features.LedgerView.Checkpoints;
 using Record = WeldTrace.Domain.Records.Record;
 
 namespace WeldTrace.Web.Tests.Access;
@@ -35,6 +36,10 @@ internal static class DemoAddresses
         addresses["/lots/{Id}"] = Routes.Lot(await IdAsync(db.ProductionLots));
         addresses["/concessions/{Id}"] = Routes.Concession(await IdAsync(db.Concessions));
         addresses["/ledger/{Number}"] = Routes.LedgerEntry(1);
+        addresses["/ledger/checkpoints/{treeSize}/{file}"] = Routes.CheckpointFile(
+            await db.Checkpoints.MinAsync(c => c.TreeSize),
+            CheckpointFiles.Statement
+        );
         addresses["/attachments/{sha256}"] = Routes.Attachment(
             (await db.Attachments.FirstAsync(a => a.MediaType.StartsWith("image/"))).Sha256
         );

@@ -8,7 +8,7 @@ using WeldTrace.Persistence;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Demo;
-using WeldTrace.Web.Features.LedgerView;
+using WeldTrace.Web.Features.LedgerView.Checkpoints;
 
 namespace WeldTrace.Web.Tests.Access;
 
@@ -21,8 +21,8 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
     private readonly TestFolder _folder = new();
     private readonly Dictionary<string, SiteVisit> _visits = [];
 
-    /// <summary>Makes the ledger's page fail, as a fault of the program would.</summary>
-    public bool IsLedgerBroken { get; set; }
+    /// <summary>Makes the signing of a checkpoint fail, as a fault of the program would.</summary>
+    public bool IsSigningBroken { get; set; }
 
     public Uri Address => ClientOptions.BaseAddress;
 
@@ -39,6 +39,7 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
             db.Add(SampleHeat.Entered("180", [new TreatedPart(part.Id, part.Serial, false)]));
             return await db.SaveAsync(CancellationToken.None);
         });
+        await Services.GetRequiredService<CheckpointTaker>().TakeAsync(CancellationToken.None);
     }
 
     /// <summary>The visit of a signed-in person, the same for all tests; of nobody, when none is named.</summary>
@@ -92,9 +93,9 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
         builder.UseStaticWebAssets();
         builder.ConfigureTestServices(services =>
             services.AddScoped(provider =>
-                IsLedgerBroken
-                    ? throw new InvalidOperationException("The ledger's page fails on purpose.")
-                    : ActivatorUtilities.CreateInstance<LedgerHandler>(provider)
+                IsSigningBroken
+                    ? throw new InvalidOperationException("Signing fails on purpose.")
+                    : ActivatorUtilities.CreateInstance<CheckpointHandler>(provider)
             )
         );
     }

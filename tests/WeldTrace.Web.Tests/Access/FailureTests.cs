@@ -12,11 +12,11 @@ public sealed class FailureTests(DemoSite site)
     public async Task Form_ThatFailsOnTheServer_GetsThePageThatSaysSo()
     {
         var visit = await site.VisitAsync(DemoPeople.QualityManager);
-        site.IsLedgerBroken = true;
+        site.IsSigningBroken = true;
 
-        var answer = await visit.PostAsync(Routes.Ledger, "check", []);
+        var answer = await visit.PostAsync(Routes.Checkpoints, "checkpoint", []);
 
-        site.IsLedgerBroken = false;
+        site.IsSigningBroken = false;
         Assert.Equal(HttpStatusCode.InternalServerError, answer.StatusCode);
         Assert.Equal("Something failed", (await SiteVisit.PageAsync(answer)).Title);
     }

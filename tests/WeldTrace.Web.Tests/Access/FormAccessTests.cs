@@ -13,7 +13,7 @@ namespace WeldTrace.Web.Tests.Access;
 public sealed partial class FormAccessTests(DemoSite site)
 {
     /// <summary>
-    /// Forms that are no act of a role: to sign in, to set up an empty site, one's own password, to read the ledger again;
+    /// Forms that are no act of a role: to sign in, to set up an empty site, one's own password, to read the ledger again or sign its state;
     /// and two that the demonstration never shows, whose roles the tests of their handlers look at.
     /// </summary>
     private static readonly string[] Others =
@@ -21,7 +21,8 @@ public sealed partial class FormAccessTests(DemoSite site)
         "SignIn sign-in",
         "FirstRun first-run",
         "ChangePassword change-password",
-        "LedgerList check",
+        "LedgerCheckPage check",
+        "CheckpointList checkpoint",
         "LimitList ship",
         "ShowQualification sign",
     ];

@@ -27,6 +27,13 @@ internal static class PeopleForms
             ("In.PrintedName", "Solveig Aasen"),
             ("In.Password", "")
         ),
+        new(
+            "SiteKeyPage key",
+            "admin",
+            Routes.SiteKey,
+            ("In.Reason", "The notebook of the key's keeper was lost"),
+            ("In.Password", WeldTrace.Web.Demo.DemoPeople.Password)
+        ),
         new("SiteSettings site", "admin", Routes.SiteSettings, ("In.Name", "Halvorsen Bay Works")),
         new(
             "IssueCertificate certificate",

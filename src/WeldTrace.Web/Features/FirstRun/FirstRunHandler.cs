@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
@@ -13,6 +14,7 @@ public sealed class FirstRunHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
     NewAccount accounts,
     SiteReader sites,
+    SiteKeyFolder keys,
     TimeProvider clock
 )
 {
@@ -56,6 +58,7 @@ public sealed class FirstRunHandler(
             site.Value,
             accounts.For(person.Value!, form.Password!, mustChangePassword: false)
         );
+        db.Add(SigningKey.TakeIntoUse(keys.Current.PublicKey, actor, at));
         db.AddRange(ShippedLimits.Missing([], actor, at));
         var saved = await db.SaveAsync(cancellation);
         sites.Forget();

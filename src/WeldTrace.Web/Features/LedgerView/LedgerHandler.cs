@@ -69,12 +69,6 @@ public sealed class LedgerHandler(IDbContextFactory<WeldTraceDbContext> contexts
         return row is null ? null : LedgerReading.Read(row);
     }
 
-    public async Task<LedgerReport> CheckAsync(CancellationToken cancellation)
-    {
-        await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db.CheckLedgerAsync(cancellation);
-    }
-
     private static IQueryable<LedgerRow> Filter(WeldTraceDbContext db, TableQuery query)
     {
         var rows = db.LedgerEntries.AsNoTracking();

@@ -1,5 +1,3 @@
-using WeldTrace.Domain.Ledger;
-using WeldTrace.Persistence.Roles;
 using WeldTrace.Web.Features.Vessels.Bundle;
 using WeldTrace.Web.Features.Vessels.List;
 using WeldTrace.Web.Features.Vessels.Plan;
@@ -13,9 +11,6 @@ public static class Registration
 {
     public static IServiceCollection AddVessels(this IServiceCollection services) =>
         services
-            .AddSingleton(provider =>
-                SiteKey.LoadOrCreate(provider.GetRequiredService<DatabaseSettings>().Folder)
-            )
             .AddScoped<VesselListReader>()
             .AddScoped<VesselPageReader>()
             .AddScoped<PlanVesselHandler>()

@@ -8,6 +8,7 @@ import { echoDates } from "./dates.js";
 import { watchConnection } from "./connection.js";
 import { watchFigures } from "./figures.js";
 import { watchUploads } from "./uploads.js";
+import { watchWork } from "./watch.js";
 
 watchPosts();
 watchDrafts();
@@ -23,6 +24,7 @@ onPage(() => {
   echoDates();
   document.querySelector("[data-error-summary]")?.focus();
   focusScanField();
+  watchWork();
   if (document.querySelector("[data-chart]")) {
     import("./chart.js").then((chart) => chart.drawCharts());
   }

@@ -54,12 +54,12 @@ public sealed class VesselBundleTests(PostgresServerFixture server)
 
     private static async Task<IReadOnlyList<string>> PapersAsync(WorkingSite site, string serial)
     {
-        using var key = SiteKey.Create();
+        using var folder = new TestFolder();
         var reader = new BundleReader(
             site.Database,
             site.Sites,
             new TravelerReader(site.Database, site.Sites, site.Clock),
-            key,
+            new SiteKeyFolder(folder.Path),
             site.Clock
         );
         await using var file = new FileStream(

@@ -17,7 +17,7 @@ public sealed class BundleReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
     TravelerReader travelers,
-    SiteKey key,
+    SiteKeyFolder keys,
     TimeProvider clock
 )
 {
@@ -65,8 +65,10 @@ public sealed class BundleReader(
         }
 
         var traveler = await travelers.PrintAsync(db, history, site, actor, cancellation);
-        var input = await GatherAsync(db, history, traveler, cancellation);
+        var key = keys.Current;
+        var input = await GatherAsync(db, history, traveler, key, cancellation);
         await HistoryBundleWriter.WriteAsync(input, key, output, cancellation);
+        await KeepCheckpointAsync(input.Checkpoint, key, cancellation);
         return true;
     }
 
@@ -74,6 +76,7 @@ public sealed class BundleReader(
         WeldTraceDbContext db,
         VesselHistory history,
         byte[] traveler,
+        SiteKey key,
         CancellationToken cancellation
     )
     {
@@ -112,6 +115,17 @@ public sealed class BundleReader(
             ],
             Attachments = await AttachmentsAsync(db, records, cancellation),
         };
+    }
+
+    /// <summary>What left the house must be found here too: the check of the ledger holds it against the entries.</summary>
+    private async Task KeepCheckpointAsync(
+        SignedCheckpoint checkpoint,
+        SiteKey key,
+        CancellationToken cancellation
+    )
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        await db.KeepCheckpointAsync(CheckpointRow.Of(checkpoint, key.PublicKey), cancellation);
     }
 
     /// <summary>Every photograph, certificate, chart and report that a record of the bundle names.</summary>
