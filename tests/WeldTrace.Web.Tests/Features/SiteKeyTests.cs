@@ -14,7 +14,7 @@ namespace WeldTrace.Web.Tests.Features;
 /// <summary>The site's key changes on record, and a crash at the change leaves one key in use.</summary>
 public sealed class SiteKeyTests(PostgresServerFixture server) : IDisposable
 {
-    private readonly TestFolder _folder = new();
+    private readonly string _folder = Directory.CreateTempSubdirectory("site-keys-").FullName;
 
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
@@ -34,7 +34,7 @@ public sealed class SiteKeyTests(PostgresServerFixture server) : IDisposable
         Assert.NotEqual(old.Fingerprint, folder.Current.Fingerprint);
         Assert.Equal(
             folder.Current.Fingerprint,
-            new SiteKeyFolder(_folder.Path).Current.Fingerprint
+            new SiteKeyFolder(_folder).Current.Fingerprint
         );
         var keys = await Handler(site, folder).ReadAsync(Cancellation);
         Assert.Equal([null, site.Clock.GetUtcNow()], keys.Select(k => k.Until));
@@ -54,8 +54,8 @@ public sealed class SiteKeyTests(PostgresServerFixture server) : IDisposable
     }
 
     [Theory]
-    [InlineData("", WorkingSite.Password, "Say why")]
-    [InlineData("Its keeper left", "wrong", "not right")]
+    [InlineData("", WorkingSite.Password, "reason:Reason")]
+    [InlineData("Its keeper left", "wrong", "password:Password")]
     public async Task Change_WithoutReasonOrPassword_IsRefused(
         string reason,
         string password,
@@ -74,7 +74,7 @@ public sealed class SiteKeyTests(PostgresServerFixture server) : IDisposable
                 Cancellation
             );
 
-        Assert.Contains(said, WorkingSite.Text(outcome.Refusals), StringComparison.Ordinal);
+        Assert.Equal(said, WorkingSite.Text(outcome.Refusals));
         Assert.Equal(before, folder.Current.Fingerprint);
     }
 
@@ -112,10 +112,10 @@ public sealed class SiteKeyTests(PostgresServerFixture server) : IDisposable
         var restarted = await OnRecordAsync(site);
 
         Assert.Equal(next.Fingerprint, restarted.Current.Fingerprint);
-        Assert.False(File.Exists(Path.Combine(_folder.Path, SiteKeyFolder.NextFileName)));
+        Assert.False(File.Exists(Path.Combine(_folder, SiteKeyFolder.NextFileName)));
     }
 
-    public void Dispose() => _folder.Dispose();
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     private static SiteKeyForm Form(string reason) =>
         new() { Reason = reason, Password = WorkingSite.Password };
@@ -137,7 +137,7 @@ public sealed class SiteKeyTests(PostgresServerFixture server) : IDisposable
     /// <summary>Starts as the program does: its key is on record afterwards.</summary>
     private async Task<SiteKeyFolder> OnRecordAsync(WorkingSite site)
     {
-        var folder = new SiteKeyFolder(_folder.Path);
+        var folder = new SiteKeyFolder(_folder);
         await using var services = new ServiceCollection()
             .AddSingleton<IDbContextFactory<WeldTraceDbContext>>(site.Database)
             .AddSingleton(folder)

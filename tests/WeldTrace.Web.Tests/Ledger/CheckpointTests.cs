@@ -22,7 +22,7 @@ public sealed class CheckpointTests(DemoSite site)
     [Fact]
     public async Task Files_OfACheckpoint_VerifyWithOpenSsl()
     {
-        using var folder = new TestFolder();
+        var folder = Directory.CreateTempSubdirectory("checkpoint-").FullName;
         var visit = await site.VisitAsync(DemoPeople.Auditor);
         var size = (await TakeAsync()).TreeSize;
         foreach (
@@ -36,7 +36,7 @@ public sealed class CheckpointTests(DemoSite site)
         {
             var answer = await visit.GetAsync(Routes.CheckpointFile(size, file));
             var bytes = await answer.Content.ReadAsByteArrayAsync(Cancellation);
-            await File.WriteAllBytesAsync(Path.Combine(folder.Path, file), bytes, Cancellation);
+            await File.WriteAllBytesAsync(Path.Combine(folder, file), bytes, Cancellation);
             // The witness's copy is the same.
             var published = Path.Combine(
                 site.Folder,
@@ -49,10 +49,11 @@ public sealed class CheckpointTests(DemoSite site)
         using var openSsl = Process.Start(
             new ProcessStartInfo("openssl", "dgst -sha256 -verify pem -signature sig json")
             {
-                WorkingDirectory = folder.Path,
+                WorkingDirectory = folder,
             }
         )!;
         await openSsl.WaitForExitAsync(Cancellation);
+        Directory.Delete(folder, recursive: true);
         Assert.Equal(0, openSsl.ExitCode);
     }
 

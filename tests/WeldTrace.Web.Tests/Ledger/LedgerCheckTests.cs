@@ -150,11 +150,8 @@ public sealed class LedgerCheckTests(DemoSite site)
             var (column, type) = table.Columns[turn];
             var ids = await forger.IdsAsync(
                 $"""
-                UPDATE {table.Name} SET {column} = {Other(column, type)}
-                WHERE id = (SELECT id FROM {table.Name} WHERE {column} IS NOT NULL AND {Other(
-                    column,
-                    type
-                )} IS DISTINCT FROM {column} ORDER BY id LIMIT 1)
+                UPDATE {table.Name} SET {column} = {ForgedValue.Other(column, type)}
+                WHERE id = (SELECT id FROM {table.Name} WHERE {column} IS NOT NULL AND {ForgedValue.Other(column, type)} IS DISTINCT FROM {column} ORDER BY id LIMIT 1)
                 RETURNING id
                 """
             );
@@ -208,22 +205,4 @@ public sealed class LedgerCheckTests(DemoSite site)
 
     private async Task<IReadOnlyList<string>> ProblemsAsync() =>
         (await site.ReadAsync(db => db.CheckLedgerAsync(Cancellation))).Problems;
-
-    /// <summary>Another value of the same type.</summary>
-    private static string Other(string column, string type) =>
-        type switch
-        {
-            "text" or "character varying" or "character" =>
-                $"overlay({column} placing 'x' from 1 for 1)",
-            "boolean" => $"NOT {column}",
-            "uuid" => "gen_random_uuid()",
-            "timestamp with time zone" => $"{column} + interval '1 second'",
-            "date" => $"{column} + 1",
-            // The first number or word in it becomes another.
-            "jsonb" => $"regexp_replace({column}::text, ': (\"?)([0-9a-zA-Z])', ': \\1"
-                + "9')::jsonb",
-            "ARRAY" => $"{column}[2:]",
-            "bytea" => $"{column} || '\\x00'::bytea",
-            _ => $"{column} + 100000",
-        };
 }

@@ -19,8 +19,8 @@ public sealed class TimeStampTests : IDisposable
         [name]
         CN = Time stamps of a test
         [stamping]
-        basicConstraints = critical, CA:TRUE
-        keyUsage = critical, digitalSignature, keyCertSign
+        basicConstraints = critical, CA:FALSE
+        keyUsage = critical, digitalSignature
         extendedKeyUsage = critical, timeStamping
         [tsa]
         default_tsa = here
@@ -34,7 +34,7 @@ public sealed class TimeStampTests : IDisposable
         ess_cert_id_alg = sha256
         """;
 
-    private readonly TestFolder _folder = new();
+    private readonly string _folder = Directory.CreateTempSubdirectory("stamps-").FullName;
 
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
@@ -72,7 +72,7 @@ public sealed class TimeStampTests : IDisposable
         await Assert.ThrowsAsync<HttpRequestException>(() => StampAsync(http));
     }
 
-    public void Dispose() => _folder.Dispose();
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     private static async Task<(CheckpointRow, CheckpointStampRow)> StampAsync(HttpClient http)
     {
@@ -98,12 +98,12 @@ public sealed class TimeStampTests : IDisposable
     }
 
     private Task WriteAsync(string name, byte[] bytes) =>
-        File.WriteAllBytesAsync(Path.Combine(_folder.Path, name), bytes, Cancellation);
+        File.WriteAllBytesAsync(Path.Combine(_folder, name), bytes, Cancellation);
 
     private async Task<int> OpenSslAsync(string arguments)
     {
         using var openSsl = Process.Start(
-            new ProcessStartInfo("openssl", arguments) { WorkingDirectory = _folder.Path }
+            new ProcessStartInfo("openssl", arguments) { WorkingDirectory = _folder }
         )!;
         await openSsl.WaitForExitAsync(Cancellation);
         return openSsl.ExitCode;
@@ -147,7 +147,7 @@ public sealed class TimeStampTests : IDisposable
             {
                 Content = new ByteArrayContent(
                     await File.ReadAllBytesAsync(
-                        Path.Combine(test._folder.Path, "answer.tsr"),
+                        Path.Combine(test._folder, "answer.tsr"),
                         cancellationToken
                     )
                 ),

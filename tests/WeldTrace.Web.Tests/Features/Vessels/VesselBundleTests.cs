@@ -54,12 +54,12 @@ public sealed class VesselBundleTests(PostgresServerFixture server)
 
     private static async Task<IReadOnlyList<string>> PapersAsync(WorkingSite site, string serial)
     {
-        using var folder = new TestFolder();
+        var folder = Directory.CreateTempSubdirectory("bundle-key-").FullName;
         var reader = new BundleReader(
             site.Database,
             site.Sites,
             new TravelerReader(site.Database, site.Sites, site.Clock),
-            new SiteKeyFolder(folder.Path),
+            new SiteKeyFolder(folder),
             site.Clock
         );
         await using var file = new FileStream(

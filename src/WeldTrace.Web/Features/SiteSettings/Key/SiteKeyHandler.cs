@@ -28,6 +28,7 @@ public sealed class SiteKeyHandler(
         return await db
             .SigningKeys.AsNoTracking()
             .OrderByDescending(k => k.Since)
+            .ThenByDescending(k => k.Until == null)
             .ToListAsync(cancellation);
     }
 
