@@ -3,7 +3,6 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging.Abstractions;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.People;
-using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.LedgerStore;
 using WeldTrace.TestSupport.Database;
@@ -32,10 +31,7 @@ public sealed class SiteKeyTests(PostgresServerFixture server) : IDisposable
 
         Assert.Empty(outcome.Refusals);
         Assert.NotEqual(old.Fingerprint, folder.Current.Fingerprint);
-        Assert.Equal(
-            folder.Current.Fingerprint,
-            new SiteKeyFolder(_folder).Current.Fingerprint
-        );
+        Assert.Equal(folder.Current.Fingerprint, new SiteKeyFolder(_folder).Current.Fingerprint);
         var keys = await Handler(site, folder).ReadAsync(Cancellation);
         Assert.Equal([null, site.Clock.GetUtcNow()], keys.Select(k => k.Until));
         await TakeAsync(site, folder);

@@ -1,11 +1,10 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using WeldTrace.Domain.Ledger;
-using WeldTrace.Persistence;
 using WeldTrace.Persistence.LedgerStore;
-using WeldTrace.TestSupport.Database;
 using WeldTrace.Web.Demo;
 using WeldTrace.Web.Features.LedgerView.Checkpoints;
 using WeldTrace.Web.Tests.Access;
@@ -168,12 +167,14 @@ public sealed class CheckpointTests(DemoSite site)
             foreach (var node in nodes)
             {
                 statements.Append(
+                    CultureInfo.InvariantCulture,
                     $"INSERT INTO ledger_nodes VALUES ({node.Level}, {node.Index}, '\\x{Convert.ToHexString(node.Hash)}');"
                 );
             }
         }
 
         statements.Append(
+            CultureInfo.InvariantCulture,
             $"UPDATE ledger_head SET frontier = '\\x{Convert.ToHexString(tree.ToBytes())}'"
         );
         await forger.RunAsync(statements.ToString());

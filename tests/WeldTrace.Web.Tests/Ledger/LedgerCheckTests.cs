@@ -151,7 +151,10 @@ public sealed class LedgerCheckTests(DemoSite site)
             var ids = await forger.IdsAsync(
                 $"""
                 UPDATE {table.Name} SET {column} = {ForgedValue.Other(column, type)}
-                WHERE id = (SELECT id FROM {table.Name} WHERE {column} IS NOT NULL AND {ForgedValue.Other(column, type)} IS DISTINCT FROM {column} ORDER BY id LIMIT 1)
+                WHERE id = (SELECT id FROM {table.Name} WHERE {column} IS NOT NULL AND {ForgedValue.Other(
+                    column,
+                    type
+                )} IS DISTINCT FROM {column} ORDER BY id LIMIT 1)
                 RETURNING id
                 """
             );

@@ -56,11 +56,7 @@ internal sealed record Mutation(string What, string Table, Guid Id)
         );
     }
 
-    private static (string What, string Statement) Choose(
-        ForgedTable table,
-        Guid id,
-        Random random
-    )
+    private static (string What, string Statement) Choose(ForgedTable table, Guid id, Random random)
     {
         var where = $"WHERE id = '{id}'";
         var (column, type) = table.Columns[random.Next(table.Columns.Count)];

@@ -3,7 +3,6 @@ using System.Net;
 using System.Security.Cryptography;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Persistence.LedgerStore;
-using WeldTrace.TestSupport.Database;
 using WeldTrace.Web.Features.LedgerView.Checkpoints;
 
 namespace WeldTrace.Web.Tests.Ledger;
@@ -36,6 +35,8 @@ public sealed class TimeStampTests : IDisposable
 
     private readonly string _folder = Directory.CreateTempSubdirectory("stamps-").FullName;
 
+    private static DateTimeOffset Now => TimeProvider.System.GetUtcNow();
+
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
     [Fact]
@@ -44,7 +45,7 @@ public sealed class TimeStampTests : IDisposable
         using var http = new HttpClient(new OpenSslAuthority(this));
         var (row, token) = await StampAsync(http);
 
-        Assert.InRange(token.At, DateTimeOffset.UtcNow.AddMinutes(-1), DateTimeOffset.UtcNow);
+        Assert.InRange(token.At, Now.AddMinutes(-1), Now);
         Assert.Equal(row.TreeSize, token.TreeSize);
         await WriteAsync("statement.json", row.StatementBytes());
         await WriteAsync("token.der", token.Token);
@@ -84,7 +85,7 @@ public sealed class TimeStampTests : IDisposable
                     SiteName = "Test works",
                     TreeSize = 12,
                     RootHex = Convert.ToHexStringLower(MerkleTree.EmptyRoot()),
-                    At = DateTimeOffset.UtcNow,
+                    At = Now,
                 }
             ),
             key.PublicKey
