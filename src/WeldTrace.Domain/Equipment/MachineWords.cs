@@ -36,7 +36,7 @@ public static class MachineWords
     public static string Of(MaintenanceStanding standing) =>
         standing switch
         {
-            MaintenanceStanding.Done => "done",
+            MaintenanceStanding.Done => "not due",
             MaintenanceStanding.Soon => "due soon",
             MaintenanceStanding.Overdue => "overdue",
             MaintenanceStanding.Locking => "overdue, locks the machine",

@@ -8,7 +8,7 @@ public sealed record SiteLink(string Noun, string Path)
     /// <summary>Every place of the application, in the usual order.</summary>
     public static IReadOnlyList<SiteLink> All { get; } =
     [
-        new("Vessels", "/vessels"),
+        new("Vessels", "/vessels") { Also = ["/designs", "/lots", "/concessions"] },
         new("Procedures", "/procedures"),
         new("Tools", "/tools"),
         new("Tests", "/tests"),
@@ -18,8 +18,13 @@ public sealed record SiteLink(string Noun, string Path)
         new("Ledger", "/ledger"),
     ];
 
-    /// <summary>Whether an address lies at or below this link.</summary>
-    public bool Holds(string path) =>
-        path.Equals(Path, StringComparison.OrdinalIgnoreCase)
-        || path.StartsWith(Path + "/", StringComparison.OrdinalIgnoreCase);
+    /// <summary>Other addresses of the same place.</summary>
+    public IReadOnlyList<string> Also { get; init; } = [];
+
+    /// <summary>Whether an address lies at or below this link, or belongs to its place.</summary>
+    public bool Holds(string path) => IsBelow(Path, path) || Also.Any(a => IsBelow(a, path));
+
+    private static bool IsBelow(string place, string path) =>
+        path.Equals(place, StringComparison.OrdinalIgnoreCase)
+        || path.StartsWith(place + "/", StringComparison.OrdinalIgnoreCase);
 }

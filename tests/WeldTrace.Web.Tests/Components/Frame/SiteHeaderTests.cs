@@ -28,6 +28,8 @@ public sealed class SiteHeaderTests : ComponentTest
     [Theory]
     [InlineData("/vessels", "page")]
     [InlineData("/vessels/nr-0042?x=1", "true")]
+    [InlineData("/lots/new", "true")]
+    [InlineData("/designs", "true")]
     public void Render_InsideAPlace_MarksItsLink(string path, string current)
     {
         var marked = At(path, Signed).FindAll("nav a[aria-current]");
