@@ -7,11 +7,17 @@ using WeldTrace.Persistence.PrivateServer;
 using WeldTrace.Web;
 using WeldTrace.Web.Demo;
 using WeldTrace.Web.Features;
+using WeldTrace.Web.Features.LedgerView.Check;
 using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;
 
 CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
 CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
+
+if (args is [LedgerCheckCommand.Name, .. var settings])
+{
+    return await LedgerCheckCommand.RunAsync(settings, Console.Out);
+}
 
 var builder = WebApplication.CreateBuilder(args);
 builder.Services.AddPersistence();
