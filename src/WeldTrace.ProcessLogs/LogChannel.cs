@@ -23,4 +23,13 @@ public enum LogChannel
     AxisAngle,
     X,
     Y,
+
+    /// <summary>Pressure in the vessel above that of the air.</summary>
+    GaugePressure,
+
+    /// <summary>Temperature of a vessel under test, or of what fills it.</summary>
+    VesselTemperature,
+
+    /// <summary>Temperature of the room.</summary>
+    AmbientTemperature,
 }

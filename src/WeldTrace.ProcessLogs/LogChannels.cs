@@ -13,7 +13,10 @@ public static class LogChannels
             LogChannel.AxialForce or LogChannel.TraverseForce => LogQuantity.Force,
             LogChannel.Torque => LogQuantity.Torque,
             LogChannel.PlungeDepth or LogChannel.X or LogChannel.Y => LogQuantity.Length,
-            LogChannel.ToolTemperature => LogQuantity.Temperature,
+            LogChannel.ToolTemperature
+            or LogChannel.VesselTemperature
+            or LogChannel.AmbientTemperature => LogQuantity.Temperature,
+            LogChannel.GaugePressure => LogQuantity.Pressure,
             LogChannel.AxisAngle => LogQuantity.Angle,
             _ => LogQuantity.None,
         };
@@ -33,6 +36,9 @@ public static class LogChannels
             LogChannel.AxisAngle => "axis angle",
             LogChannel.X => "X position",
             LogChannel.Y => "Y position",
+            LogChannel.GaugePressure => "gauge pressure",
+            LogChannel.VesselTemperature => "vessel temperature",
+            LogChannel.AmbientTemperature => "ambient temperature",
             LogChannel.Ignored => "not kept",
             _ => "other",
         };

@@ -26,6 +26,7 @@ public enum LogProblemCode
     DuplicateTime,
     TimeBackwards,
     NoTraverse,
+    Gap,
 }
 
 /// <summary>One reason why a log cannot be taken: what is wrong, where, and how to mend it.</summary>

@@ -12,4 +12,5 @@ public enum LogQuantity
     Length,
     Temperature,
     Angle,
+    Pressure,
 }

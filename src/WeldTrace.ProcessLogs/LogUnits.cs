@@ -49,6 +49,7 @@ public static class LogUnits
         Add("in/min", LogQuantity.Speed, Speed.FromInchesPerMinute(1).SiValue, "ipm", "inch/min");
         AddForces();
         AddLengths();
+        AddPressures();
     }
 
     /// <summary>Every unit, in the order in which a list should offer them.</summary>
@@ -77,6 +78,7 @@ public static class LogUnits
             LogQuantity.Length => Length.SiUnit,
             LogQuantity.Temperature => Temperature.SiUnit,
             LogQuantity.Angle => Angle.SiUnit,
+            LogQuantity.Pressure => Pressure.SiUnit,
             _ => "",
         };
 
@@ -139,6 +141,23 @@ public static class LogUnits
         Add("°", LogQuantity.Angle, Angle.FromDegrees(1).SiValue, "deg", "degree", "degrees");
         Add("rad", LogQuantity.Angle, 1);
         Add("rev", LogQuantity.Angle, 2 * Math.PI, "turn", "turns");
+    }
+
+    private static void AddPressures()
+    {
+        Add("bar", LogQuantity.Pressure, 1e5, "barg", "bar(g)", "bar g");
+        Add("mbar", LogQuantity.Pressure, 100, "mbarg", "hpa");
+        Add("Pa", LogQuantity.Pressure, 1, "pascal");
+        Add("kPa", LogQuantity.Pressure, 1e3, "kpag");
+        Add("MPa", LogQuantity.Pressure, 1e6, "mpag");
+        Add(
+            "psi",
+            LogQuantity.Pressure,
+            Pressure.FromPoundsPerSquareInch(1).SiValue,
+            "psig",
+            "lbf/in²",
+            "lbf/in2"
+        );
     }
 
     private static void Add(

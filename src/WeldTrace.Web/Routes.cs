@@ -193,6 +193,10 @@ public static class Routes
 
     public static string LeakTest(Guid id) => $"/tests/leak/{id:D}";
 
+    public static string LeakReport(Guid id) => $"{LeakTest(id)}/report.pdf";
+
+    public static string PressureReport(Guid id) => $"{PressureTest(id)}/report.pdf";
+
     public static string PressureTest(Guid id) => $"/tests/pressure/{id:D}";
 
     public static string Section(Guid id) => $"/tests/sections/{id:D}";

@@ -26,6 +26,20 @@ internal sealed class PressureLadderDrawing(PressureLadderPlot plot, UnitSystem 
         DrawScales(surface, time, pressure, width, bottom);
         DrawLevels(surface, pressure, width);
         DrawStages(surface, time, pressure, bottom);
+        foreach (var trace in plot.Traces.Where(t => t.Count > 1))
+        {
+            surface.Polyline(
+                [
+                    .. trace.Select(r => new Spot(
+                        time.At(r.At.TotalMinutes),
+                        pressure.At(In(r.Gauge))
+                    )),
+                ],
+                0.7,
+                Tone.Ink
+            );
+        }
+
         DrawReadings(surface, time, pressure);
     }
 
@@ -116,6 +130,8 @@ internal sealed class PressureLadderDrawing(PressureLadderPlot plot, UnitSystem 
         }
     }
 
+    private IEnumerable<LadderReading> Read => plot.Readings.Concat(plot.Traces.SelectMany(t => t));
+
     private string Unit => QuantityText.PressureUnit(units);
 
     private double In(Pressure pressure) => QuantityText.PressureValue(pressure, units);
@@ -123,7 +139,7 @@ internal sealed class PressureLadderDrawing(PressureLadderPlot plot, UnitSystem 
     private double Highest() =>
         plot
             .Stages.Select(stage => In(stage.Target))
-            .Concat(plot.Readings.Select(reading => In(reading.Gauge)))
+            .Concat(Read.Select(reading => In(reading.Gauge)))
             .Concat(plot.Levels.Select(level => In(level.Gauge)))
             .DefaultIfEmpty(1)
             .Max();
@@ -131,7 +147,7 @@ internal sealed class PressureLadderDrawing(PressureLadderPlot plot, UnitSystem 
     private double LastMinute() =>
         plot
             .Stages.Select(stage => stage.Ends.TotalMinutes)
-            .Concat(plot.Readings.Select(reading => reading.At.TotalMinutes))
+            .Concat(Read.Select(reading => reading.At.TotalMinutes))
             .DefaultIfEmpty(1)
             .Max();
 

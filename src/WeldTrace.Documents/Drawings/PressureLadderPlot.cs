@@ -9,6 +9,9 @@ public sealed record PressureLadderPlot
 
     public IReadOnlyList<LadderReading> Readings { get; init; } = [];
 
+    /// <summary>What a logger wrote, thinned for drawing; one line for each file.</summary>
+    public IReadOnlyList<IReadOnlyList<LadderReading>> Traces { get; init; } = [];
+
     /// <summary>Levels drawn as dashed lines, for instance the maximum expected operating pressure.</summary>
     public IReadOnlyList<PressureLevel> Levels { get; init; } = [];
 }

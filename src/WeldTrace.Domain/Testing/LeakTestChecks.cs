@@ -7,6 +7,7 @@ namespace WeldTrace.Domain.Testing;
 internal static class LeakTestChecks
 {
     private const double ShareOfTestPressure = 0.98;
+    private const double LargestJumpKelvin = 2;
 
     public static void Decay(Checks checks, DecayObservation seen, PressurePlan plan)
     {
@@ -56,8 +57,88 @@ internal static class LeakTestChecks
         }
     }
 
-    public static void Bubbles(Checks checks, BubbleTest seen, PressurePlan plan)
+    /// <summary>F14: every leak test is done with gas.</summary>
+    public static void Cautions(Checks checks, TestFacts facts) =>
+        checks.That(
+            facts.CautionsRead,
+            "F14",
+            "Confirm that the stored energy was read and the stand-off kept before the vessel was filled.",
+            nameof(facts.CautionsRead)
+        );
+
+    public static void Tracer(Checks checks, TracerObservation seen, PressurePlan plan)
     {
+        checks.Text(seen.Gas, 40, "Name the tracer gas", nameof(seen.Gas));
+        Between(
+            seen.ConcentrationPercent,
+            0.01,
+            100,
+            "Share of tracer gas",
+            nameof(seen.ConcentrationPercent)
+        );
+        Between(
+            seen.ConcentrationUncertaintyPercent,
+            0,
+            50,
+            "Uncertainty of the share",
+            nameof(seen.ConcentrationUncertaintyPercent)
+        );
+        Between(
+            seen.GaugePressure,
+            0,
+            plan.Meop.Bar * 3,
+            "Gauge pressure",
+            nameof(seen.GaugePressure)
+        );
+        Between(seen.CalibratedLeak, 1e-13, 10, "Calibrated leak", nameof(seen.CalibratedLeak));
+        Between(
+            seen.CalibratedLeakUncertainty,
+            0,
+            1,
+            "Uncertainty of the calibrated leak",
+            nameof(seen.CalibratedLeakUncertainty)
+        );
+        Between(
+            seen.SignalOfCalibratedLeak,
+            0,
+            1e12,
+            "Signal of the calibrated leak",
+            nameof(seen.SignalOfCalibratedLeak)
+        );
+        Between(seen.Background, 0, 1e12, "Background", nameof(seen.Background));
+        Between(seen.SignalOfVessel, 0, 1e12, "Signal on the vessel", nameof(seen.SignalOfVessel));
+        Between(
+            seen.SignalUncertainty,
+            1e-15,
+            1e12,
+            "Uncertainty of a signal",
+            nameof(seen.SignalUncertainty)
+        );
+        checks.That(
+            seen.Places.Length <= TestRecord.LongestText,
+            "places",
+            $"Keep the places within {TestRecord.LongestText} characters.",
+            nameof(seen.Places)
+        );
+        if (checks.AllHold)
+        {
+            Pressurised(checks, seen.GaugePressure.InUnit(), plan, "The gauge");
+            Observed(checks, seen.DwellSeconds, plan, nameof(seen.DwellSeconds));
+        }
+
+        void Between(
+            Records.Measured value,
+            double least,
+            double most,
+            string what,
+            string field
+        ) => Reading.Between(checks, value, least, most, what, field);
+    }
+
+    public static void Bubbles(Checks checks, BubbleTest seen, DesignContent design)
+    {
+        var plan = design.Pressures;
+        CheckPlaces(checks, seen, design);
         Reading.Between(
             checks,
             seen.GaugePressure,
@@ -123,11 +204,63 @@ internal static class LeakTestChecks
                 $"{where}: temperature",
                 "Readings"
             );
+            SensorStays(checks, i == 0 ? null : readings[i - 1], reading, where);
             checks.That(
                 i == 0 || reading.Seconds > readings[i - 1].Seconds,
                 "time",
                 $"{where}: its time isn't after the reading before; put them in order.",
                 "Readings"
+            );
+        }
+    }
+
+    /// <summary>
+    /// A temperature that jumps by more than 2 K while the pressure follows by less than a third of what the gas law asks shows a sensor
+    /// that left its place (common practice, no source). Compensation by it would hide or feign a leak.
+    /// </summary>
+    private static void SensorStays(
+        Checks checks,
+        LeakReading? before,
+        LeakReading reading,
+        string where
+    )
+    {
+        if (before is null || !checks.AllHold)
+        {
+            return;
+        }
+
+        var jump = reading.GasTemperature.InUnit() - before.GasTemperature.InUnit();
+        var absolute = before.GaugePressure.InUnit() + 1;
+        var asked = absolute * jump / (before.GasTemperature.InUnit() + 273.15);
+        var followed = reading.GaugePressure.InUnit() - before.GaugePressure.InUnit();
+        checks.That(
+            Math.Abs(jump) <= LargestJumpKelvin || followed / asked >= 1.0 / 3,
+            "sensor",
+            FormattableString.Invariant(
+                $"{where}: the temperature changed by {jump:0.#} K and the pressure did not follow ({followed:0.###} bar; {asked:0.###} bar would be expected). The sensor seems to have left the vessel or the bath; put it back and begin again."
+            ),
+            "Readings"
+        );
+    }
+
+    private static void CheckPlaces(Checks checks, BubbleTest seen, DesignContent design)
+    {
+        foreach (var (place, row) in (seen.Marked ?? []).Select((p, i) => (p, i + 1)))
+        {
+            checks.That(
+                place.JointCode is null || design.Joint(place.JointCode) is not null,
+                "places",
+                $"Place {row}: the design has no joint '{place.JointCode}'.",
+                nameof(seen.Marked)
+            );
+            Reading.Between(
+                checks,
+                place.Angle,
+                0,
+                360,
+                $"Place {row}: angle",
+                nameof(seen.Marked)
             );
         }
     }
@@ -148,9 +281,11 @@ internal static class LeakTestChecks
                 nameof(seen.Places)
             )
             .That(
-                seen.Bubbles == 0 || !string.IsNullOrWhiteSpace(seen.Places),
+                seen.Bubbles == 0
+                    || seen.Marked?.Count > 0
+                    || !string.IsNullOrWhiteSpace(seen.Places),
                 "places",
-                "Say where the bubbles rose.",
+                "Say where the bubbles rose, or mark it on the drawing.",
                 nameof(seen.Places)
             );
 
@@ -164,11 +299,16 @@ internal static class LeakTestChecks
             "GaugePressure"
         );
 
-    private static void Observed(Checks checks, int seconds, PressurePlan plan) =>
+    private static void Observed(
+        Checks checks,
+        int seconds,
+        PressurePlan plan,
+        string field = "ObservedSeconds"
+    ) =>
         checks.That(
             seconds >= plan.LeakHoldSeconds,
             "F15",
             $"Observed for {seconds} s; the design asks for {plan.LeakHoldSeconds} s at least. Go on observing.",
-            "ObservedSeconds"
+            field
         );
 }

@@ -24,7 +24,21 @@ public sealed record PressureSetUp(
     Measured DimensionBefore,
     Measured DimensionUncertainty,
     bool CautionsRead
-);
+)
+{
+    /// <summary>True for a destructive sample that goes on to burst; null otherwise.</summary>
+    public bool? ToBurst { get; init; }
+
+    /// <summary>Who read the figures about stored energy; null in tests begun before they were kept.</summary>
+    public HazardAcknowledgement? Acknowledgement { get; init; }
+}
+
+/// <summary>The file of a logger from which readings were taken; its bytes are kept under their hash.</summary>
+/// <param name="Sha256">SHA-256 of the file, hexadecimal.</param>
+/// <param name="FileName">Name of the file as it was brought.</param>
+/// <param name="Samples">Samples in it.</param>
+/// <param name="Seconds">Time from its first to its last sample.</param>
+public sealed record LoggerFile(string Sha256, string FileName, int Samples, double Seconds);
 
 /// <summary>What was read at a stage. A hold has both pressures; the return to zero has the dimension.</summary>
 /// <param name="StartPressure">Gauge pressure when the hold began, in bar.</param>
@@ -40,7 +54,29 @@ public sealed record StageReading(
     Measured? EndTemperature,
     int HeldSeconds,
     Measured? Dimension
-);
+)
+{
+    /// <summary>Greatest rise within one minute on the way to the stage, in bar; null when it wasn't read.</summary>
+    public Measured? FastestRise { get; init; }
+
+    /// <summary>Highest gauge pressure up to the end of the hold, in bar; null when only both ends were read.</summary>
+    public Measured? HighestPressure { get; init; }
+
+    /// <summary>Total volumetric expansion at the highest pressure before the return to zero, in cm³.</summary>
+    public Measured? TotalExpansion { get; init; }
+
+    /// <summary>Expansion that stayed at zero, in cm³.</summary>
+    public Measured? PermanentExpansion { get; init; }
+
+    /// <summary>Standard uncertainty of one expansion, in cm³.</summary>
+    public Measured? ExpansionUncertainty { get; init; }
+
+    /// <summary>Logger file that the readings come from; null when they were read by eye.</summary>
+    public LoggerFile? Log { get; init; }
+
+    /// <summary>How the vessel burst; null at any other stage.</summary>
+    public BurstReading? Burst { get; init; }
+}
 
 /// <summary>A stage with its readings and the computed verdict.</summary>
 /// <param name="Stage">Stage of the ladder.</param>

@@ -1,6 +1,7 @@
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering;
@@ -9,7 +10,7 @@ using WeldTrace.Engineering.Conformity;
 namespace WeldTrace.Domain.Testing;
 
 /// <summary>A staged pressure test against the ladder of the design: holds, return to zero with dimensions, proof.</summary>
-public sealed class PressureTest : TestRecord
+public sealed partial class PressureTest : TestRecord, ISampleTest
 {
     /// <summary>Field that names what the dimension is measured with.</summary>
     public const string DimensionInstrument = nameof(DimensionInstrument);
@@ -32,6 +33,18 @@ public sealed class PressureTest : TestRecord
     /// <summary>Stages done so far, in order.</summary>
     public IReadOnlyList<StageResult> Stages { get; private set; } = [];
 
+    /// <summary>Steps out of the plan with what was decided about each; null when there was none.</summary>
+    public IReadOnlyList<PlanDeparture>? Departures { get; private set; }
+
+    /// <summary>The step out of the plan that waits for a decision; null when none does.</summary>
+    public PlanDeparture? OpenDeparture =>
+        IsSealed || Verdict is not null
+            ? null
+            : Departures?.FirstOrDefault(d => d.Decision is null);
+
+    /// <summary>Whether the vessel burst, as a sample does.</summary>
+    public bool HasBurst => Stages.Any(s => s.Reading.Burst is not null);
+
     /// <inheritdoc/>
     protected override ExaminationMethod Examination => ExaminationMethod.Pressure;
 
@@ -52,12 +65,19 @@ public sealed class PressureTest : TestRecord
         var checks = CheckBeginning(facts, StepKind.PressureTest, remark, actor);
         CheckSetUp(checks, setUp);
         var plan = facts.Design.Content.Pressures;
+        CheckSample(checks, setUp, facts);
+        checks.That(
+            setUp.ToBurst != true || plan.BurstStage is not null,
+            "burst",
+            $"{facts.Design.Label} has no burst stage; have it drawn, or test without burst.",
+            nameof(setUp.ToBurst)
+        );
         var used = checks.Take(
             facts,
             new(
                 nameof(setUp.Gauge),
                 InstrumentKind.Pressure,
-                plan.Meop.Bar * (double)plan.Stages.Max(s => s.FactorOnMeop),
+                plan.Target(Ladder(plan, setUp).MaxBy(s => s.FactorOnMeop)!).Bar,
                 "bar"
             ),
             new(nameof(setUp.Thermometer), InstrumentKind.Temperature, null, "°C"),
@@ -71,7 +91,12 @@ public sealed class PressureTest : TestRecord
         var test = new PressureTest(id)
         {
             Medium = plan.Medium,
-            SetUp = setUp with { Gauge = used[0].Mark, Thermometer = used[1].Mark },
+            SetUp = setUp with
+            {
+                Gauge = used[0].Mark,
+                Thermometer = used[1].Mark,
+                Acknowledgement = Acknowledge(facts.Design.Content, setUp, actor, at),
+            },
             Instruments = used,
             Remark = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim(),
         };
@@ -85,14 +110,20 @@ public sealed class PressureTest : TestRecord
         return test;
     }
 
+    /// <summary>The stages of this test: those of every vessel, and the burst for a sample.</summary>
+    /// <param name="plan">Pressures of the design.</param>
+    public IReadOnlyList<PressureStage> Ladder(PressurePlan plan) => Ladder(plan, SetUp);
+
     /// <summary>The stage that comes next; null when the ladder is done or a stage has failed.</summary>
     public PressureStage? NextStage(PressurePlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return Verdict is not null ? null : plan.Stages.ElementAtOrDefault(Stages.Count);
+        return Verdict is not null ? null : Ladder(plan).ElementAtOrDefault(Stages.Count);
     }
 
-    /// <summary>Records the next stage of the ladder. A failed stage ends the test.</summary>
+    /// <summary>
+    /// Records the next stage of the ladder. A failed stage ends the test; a step out of the plan makes it stand until somebody has decided.
+    /// </summary>
     /// <param name="stageNumber">Number of the stage, from 1, as the person saw it: two people can't record the same one.</param>
     /// <param name="reading">What was read.</param>
     /// <param name="design">Design with the ladder.</param>
@@ -114,10 +145,11 @@ public sealed class PressureTest : TestRecord
             .Role(actor, People.Role.Inspector)
             .That(!IsSealed, "state", "The test is signed or withdrawn already.")
             .That(
-                stageNumber == Stages.Count + 1,
-                "stage",
-                $"Stage {Stages.Count} is recorded already; go on with stage {Stages.Count + 1}."
-            );
+                OpenDeparture is null,
+                "departure",
+                $"The test stands: {OpenDeparture?.Sentence} An engineer or the quality manager decides first."
+            )
+            .That(stageNumber == Stages.Count + 1, "stage", OutOfTurn(stageNumber));
         if (NextStage(plan) is not { } stage)
         {
             return checks
@@ -127,7 +159,7 @@ public sealed class PressureTest : TestRecord
 
         if (checks.AllHold)
         {
-            StageEvaluation.Check(checks, stage, reading, plan);
+            StageEvaluation.Check(checks, stage, reading, SetUp, design.Content);
         }
 
         if (!checks.AllHold)
@@ -135,20 +167,7 @@ public sealed class PressureTest : TestRecord
             return checks.ToOutcome();
         }
 
-        var (verdict, sentence, _) = StageEvaluation.Judge(stage, reading, SetUp, plan);
-        Stages =
-        [
-            .. Stages,
-            new StageResult(stage, reading, verdict, sentence, at, actor.PrintedName),
-        ];
-        if (verdict == Engineering.Conformity.Verdict.Fail || Stages.Count == plan.Stages.Count)
-        {
-            Verdict = Verdicts.Worst(Stages.Select(s => s.Verdict));
-            VerdictSentence =
-                Stages.FirstOrDefault(s => s.Verdict == Verdict)?.Sentence ?? sentence;
-        }
-
-        Note(actor, at, $"pressure stage {stageNumber} recorded", sentence);
+        JudgeAndKeep(stageNumber, stage, reading, plan, actor, at);
         return Outcome.Accepted;
     }
 
@@ -164,60 +183,72 @@ public sealed class PressureTest : TestRecord
             .Working;
     }
 
-    private static void CheckSetUp(Checks checks, PressureSetUp setUp)
+    /// <inheritdoc/>
+    private protected override void Follow(Vessels.Vessel vessel, Actor actor, DateTimeOffset at)
     {
-        checks
-            .Text(
-                setUp.DimensionName,
-                80,
-                "Name the dimension that is measured before and after",
-                nameof(setUp.DimensionName)
-            )
-            .That(
-                setUp.CautionsRead,
-                "F14",
-                "Confirm that you have read the cautions and keep the stand-off; nothing is pressurised before.",
-                nameof(setUp.CautionsRead)
-            );
-        Reading.Between(
-            checks,
-            setUp.GaugeUncertainty,
-            0.0001,
-            100,
-            "Standard uncertainty of the gauge",
-            nameof(setUp.GaugeUncertainty)
-        );
-        Reading.Between(
-            checks,
-            setUp.TemperatureUncertainty,
-            0,
-            10,
-            "Standard uncertainty of the thermometer",
-            nameof(setUp.TemperatureUncertainty)
-        );
-        Reading.Between(
-            checks,
-            setUp.AtmosphericPressure,
-            800,
-            1100,
-            "Barometer",
-            nameof(setUp.AtmosphericPressure)
-        );
-        Reading.Between(
-            checks,
-            setUp.DimensionBefore,
-            1,
-            20000,
-            "Dimension before",
-            nameof(setUp.DimensionBefore)
-        );
-        Reading.Between(
-            checks,
-            setUp.DimensionUncertainty,
-            0.0001,
-            10,
-            "Standard uncertainty of the dimension",
-            nameof(setUp.DimensionUncertainty)
-        );
+        if (HasBurst)
+        {
+            vessel.Expend(actor, at, VerdictSentence);
+        }
+    }
+
+    private string OutOfTurn(int stageNumber) =>
+        Stages.ElementAtOrDefault(stageNumber - 1) is { } done
+            ? $"Stage {stageNumber} was recorded already by {done.By}: {done.Sentence} What you typed was not taken and still stands in the form; go on with stage {Stages.Count + 1}."
+            : $"Stage {Stages.Count + 1} comes next; no stage is skipped.";
+
+    private static IReadOnlyList<PressureStage> Ladder(PressurePlan plan, PressureSetUp setUp) =>
+        setUp.ToBurst == true ? plan.Stages : plan.OrdinaryStages;
+
+    private void JudgeAndKeep(
+        int stageNumber,
+        PressureStage stage,
+        StageReading reading,
+        PressurePlan plan,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        var (verdict, sentence, _) = StageEvaluation.Judge(stage, reading, SetUp, plan);
+        var higher = Ladder(plan)
+            .Skip(stageNumber)
+            .FirstOrDefault(s => s.FactorOnMeop > stage.FactorOnMeop);
+        var departures =
+            verdict == Engineering.Conformity.Verdict.Fail
+                ? []
+                : PlanDeparture.Of(stage, higher, reading, plan);
+        if (departures.Count > 0)
+        {
+            Stand(stageNumber, departures, reading, actor, at);
+        }
+        else
+        {
+            Take(stage, reading, verdict, sentence, plan, actor, at);
+        }
+    }
+
+    private void Take(
+        PressureStage stage,
+        StageReading reading,
+        Verdict verdict,
+        string sentence,
+        PressurePlan plan,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        Stages =
+        [
+            .. Stages,
+            new StageResult(stage, reading, verdict, sentence, at, actor.PrintedName),
+        ];
+        if (verdict == Engineering.Conformity.Verdict.Fail || Stages.Count == Ladder(plan).Count)
+        {
+            Verdict = Verdicts.Worst(Stages.Select(s => s.Verdict));
+            VerdictSentence =
+                Stages.FirstOrDefault(s => s.Verdict == Verdict)?.Sentence ?? sentence;
+        }
+
+        Note(actor, at, $"pressure stage {Stages.Count} recorded", sentence);
     }
 }

@@ -11,27 +11,32 @@ namespace WeldTrace.Domain.Testing;
 /// <summary>Judges one stage of the ladder from its readings.</summary>
 internal static class StageEvaluation
 {
+    private const double LargestRatio = 1.2;
+
     public static void Check(
         Checks checks,
         PressureStage stage,
         StageReading reading,
-        PressurePlan plan
+        PressureSetUp setUp,
+        DesignContent design
     )
     {
+        var plan = design.Pressures;
         if (stage.Kind == PressureStageKind.ReturnToZero)
         {
-            Reading.Between(
-                checks,
-                reading.Dimension,
-                1,
-                20000,
-                "Dimension",
-                nameof(reading.Dimension)
-            );
+            CheckDimension(checks, reading, setUp);
+            ExpansionEvaluation.Check(checks, reading);
+            return;
+        }
+
+        if (stage.Kind == PressureStageKind.Burst)
+        {
+            BurstEvaluation.Check(checks, reading, design);
             return;
         }
 
         CheckHold(checks, reading, plan);
+        CheckRise(checks, stage, reading);
         if (!checks.AllHold)
         {
             return;
@@ -52,6 +57,58 @@ internal static class StageEvaluation
             ),
             nameof(reading.StartPressure)
         );
+    }
+
+    /// <summary>Highest gauge pressure that was read, in bar; null when none was.</summary>
+    public static double? Highest(StageReading reading)
+    {
+        double?[] read =
+        [
+            reading.StartPressure?.InUnit(),
+            reading.EndPressure?.InUnit(),
+            reading.HighestPressure?.InUnit(),
+        ];
+        return read.Max();
+    }
+
+    /// <summary>A dimension that changed by a fifth was read in another unit, or is another dimension.</summary>
+    private static void CheckDimension(Checks checks, StageReading reading, PressureSetUp setUp)
+    {
+        Reading.Between(
+            checks,
+            reading.Dimension,
+            1,
+            20000,
+            "Dimension",
+            nameof(reading.Dimension)
+        );
+        if (!checks.AllHold)
+        {
+            return;
+        }
+
+        var ratio = reading.Dimension!.InUnit() / setUp.DimensionBefore.InUnit();
+        checks.That(
+            ratio is < LargestRatio and > 1 / LargestRatio,
+            "unit",
+            $"{setUp.DimensionName} was {setUp.DimensionBefore} before the test and is {reading.Dimension} now; that looks like another unit or another dimension. Enter it in {setUp.DimensionBefore.Unit}.",
+            nameof(reading.Dimension)
+        );
+    }
+
+    private static void CheckRise(Checks checks, PressureStage stage, StageReading reading)
+    {
+        if (stage.RatePerMinute is not null)
+        {
+            Reading.Between(
+                checks,
+                reading.FastestRise,
+                0,
+                10000,
+                "Fastest rise within a minute",
+                nameof(reading.FastestRise)
+            );
+        }
     }
 
     private static void CheckHold(Checks checks, StageReading reading, PressurePlan plan)
@@ -103,9 +160,16 @@ internal static class StageEvaluation
         PressureSetUp setUp,
         PressurePlan plan
     ) =>
-        stage.Kind == PressureStageKind.ReturnToZero
-            ? JudgeSet(reading, setUp, plan)
-            : JudgeHold(stage, reading, setUp, plan);
+        stage.Kind switch
+        {
+            PressureStageKind.ReturnToZero => ExpansionEvaluation.With(
+                JudgeSet(reading, setUp, plan),
+                reading,
+                plan
+            ),
+            PressureStageKind.Burst => BurstEvaluation.Judge(stage, reading, setUp, plan),
+            _ => JudgeHold(stage, reading, setUp, plan),
+        };
 
     private static (Verdict, string, Working) JudgeSet(
         StageReading reading,
@@ -139,8 +203,8 @@ internal static class StageEvaluation
     )
     {
         var hold = HoldEvaluation.Evaluate(Hold(stage, reading, setUp, plan)).Value;
-        var ceiling = plan.Target(stage).Bar * (1 + (double)plan.TargetTolerance);
-        var highest = Math.Max(reading.StartPressure!.InUnit(), reading.EndPressure!.InUnit());
+        var ceiling = plan.HighestOrdinary.Bar * (1 + (double)plan.TargetTolerance);
+        var highest = Highest(reading)!.Value;
         var over = Comparison.AtMost(
             new Engineering.Conformity.Measured(highest, "bar"),
             WrittenLimit.Exact(ceiling, "bar")

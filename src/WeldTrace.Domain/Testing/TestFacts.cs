@@ -27,6 +27,9 @@ public sealed record TestFacts(
     /// <summary>Instruments as typed, each with what the register has of it.</summary>
     public IReadOnlyList<TypedInstrument> Typed { get; init; } = [];
 
+    /// <summary>Whether whoever tests confirmed the cautions about stored energy and stand-off (F14).</summary>
+    public bool CautionsRead { get; init; }
+
     /// <summary>Tests recorded at this step that are neither signed nor withdrawn.</summary>
     public IReadOnlyList<TestRecord> Unsigned { get; init; } = [];
 }

@@ -82,6 +82,9 @@ public abstract class TestRecord : Record
         Actor actor
     ) => CheckBeginning(facts, kind, null, actor).Refusals;
 
+    /// <summary>What else follows for the vessel once the test is signed.</summary>
+    private protected virtual void Follow(Vessel vessel, Actor actor, DateTimeOffset at) { }
+
     /// <summary>What the signature of a person under this test means.</summary>
     /// <param name="actor">Who would sign.</param>
     public string MeaningFor(Actor actor)
@@ -143,20 +146,11 @@ public abstract class TestRecord : Record
 
         Note(actor, at, "test signed");
         SignedAt = at;
-        return new SignedTest(
-            isPass
-                ? null
-                : Finding.Open(
-                    vessel,
-                    StepSequence,
-                    Origin,
-                    VerdictSentence,
-                    this,
-                    Place,
-                    actor,
-                    at
-                )
-        );
+        var finding = isPass
+            ? null
+            : Finding.Open(vessel, StepSequence, Origin, VerdictSentence, this, Place, actor, at);
+        Follow(vessel, actor, at);
+        return new SignedTest(finding);
     }
 
     /// <summary>Takes back a test that was entered wrongly and not yet signed. It stays readable, and the step is tested again.</summary>

@@ -32,6 +32,9 @@ public sealed record DesignContent(
     /// <summary>Destructive samples of each production lot; null when the design asks for none.</summary>
     public SamplePlan? Samples { get; init; }
 
+    /// <summary>Methods, extent and limits of the examinations; null in designs drawn before they were asked for.</summary>
+    public IReadOnlyList<PlannedMethod>? Examinations { get; init; }
+
     /// <summary>The joint of a code; null when there is none.</summary>
     public Joint? Joint(string? code) => Joints.FirstOrDefault(j => j.Code == code);
 
@@ -81,6 +84,7 @@ public sealed record DesignContent(
         Samples?.Check(checks);
         CheckRoute(checks);
         CheckSampleSteps(checks);
+        ExaminationPlan.Check(checks, this);
         return checks.Refusals;
     }
 

@@ -40,6 +40,9 @@ public sealed record Joint(
 {
     private const int LongestText = 80;
 
+    /// <summary>What depends on the weld; sets its least methods of examination. Null when the design doesn't class it.</summary>
+    public Procedures.JointClass? Class { get; init; }
+
     /// <summary>The pass of a number; null when there is none.</summary>
     public PassPlan? Pass(int number) => Passes.FirstOrDefault(p => p.Number == number);
 

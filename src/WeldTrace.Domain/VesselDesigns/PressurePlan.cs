@@ -14,13 +14,25 @@ public enum PressureStageKind
 
     /// <summary>Hold at the proof pressure.</summary>
     Proof,
+
+    /// <summary>Short hold at low pressure, to find leaks of vessel and fittings before more is stored.</summary>
+    LeakCheck,
+
+    /// <summary>Raised until the vessel bursts; only for a destructive sample.</summary>
+    Burst,
 }
 
 /// <summary>One stage of the ladder.</summary>
 /// <param name="Kind">What happens.</param>
 /// <param name="FactorOnMeop">Gauge pressure of the stage as a multiple of the maximum expected operating pressure; 0 for the return to zero.</param>
 /// <param name="HoldSeconds">Least time at pressure; 0 or more.</param>
-public sealed record PressureStage(PressureStageKind Kind, decimal FactorOnMeop, int HoldSeconds)
+/// <param name="RatePerMinute">Greatest rise of pressure within one minute; null when the design sets none.</param>
+public sealed record PressureStage(
+    PressureStageKind Kind,
+    decimal FactorOnMeop,
+    int HoldSeconds,
+    Pressure? RatePerMinute = null
+)
 {
     /// <summary>The stage in words.</summary>
     public string Name =>
@@ -29,6 +41,8 @@ public sealed record PressureStage(PressureStageKind Kind, decimal FactorOnMeop,
             PressureStageKind.OperatingHold => "Hold at operating pressure",
             PressureStageKind.ReturnToZero => "Return to zero, dimensions",
             PressureStageKind.Proof => "Proof",
+            PressureStageKind.LeakCheck => "Leak check",
+            PressureStageKind.Burst => "Burst, samples only",
             _ => throw new ArgumentOutOfRangeException(nameof(Kind), Kind, "Unknown stage."),
         };
 
@@ -46,6 +60,12 @@ public sealed record PressureStage(PressureStageKind Kind, decimal FactorOnMeop,
                 HoldSeconds is >= 0 and <= 604800,
                 "hold",
                 $"{Name}: give a hold of 0 s to one week.",
+                nameof(PressurePlan.Stages)
+            )
+            .That(
+                RatePerMinute is not { } rate || rate > Pressure.Zero,
+                "rate",
+                $"{Name}: give a rate above zero, or leave it empty.",
                 nameof(PressurePlan.Stages)
             );
     }
@@ -75,6 +95,21 @@ public sealed record PressurePlan(
     int LeakHoldSeconds
 )
 {
+    /// <summary>What proof and burst pressure follow from; null in designs drawn before it was asked for.</summary>
+    public LadderBasis? Basis { get; init; }
+
+    /// <summary>Stages that every vessel goes through; the burst is for samples alone.</summary>
+    public IReadOnlyList<PressureStage> OrdinaryStages =>
+        [.. Stages.Where(s => s.Kind != PressureStageKind.Burst)];
+
+    /// <summary>The burst stage of samples; null when the design has none.</summary>
+    public PressureStage? BurstStage =>
+        Stages.FirstOrDefault(s => s.Kind == PressureStageKind.Burst);
+
+    /// <summary>Gauge pressure of the highest stage that every vessel goes through.</summary>
+    public Pressure HighestOrdinary =>
+        Meop * (double)OrdinaryStages.Select(s => s.FactorOnMeop).DefaultIfEmpty(0).Max();
+
     /// <summary>Whether the medium is named as water or oil; anything else counts as a gas, which is the greater hazard.</summary>
     public bool IsLiquid =>
         Medium.Contains("water", StringComparison.OrdinalIgnoreCase)
@@ -140,9 +175,38 @@ public sealed record PressurePlan(
                 "Give the least observation time of a leak test, above zero seconds.",
                 nameof(LeakHoldSeconds)
             );
+        CheckStages(checks);
+        Basis?.Check(checks, this);
+    }
+
+    private void CheckStages(Checks checks)
+    {
         foreach (var stage in Stages)
         {
             stage.Check(checks);
         }
+
+        checks
+            .That(
+                Stages.Count(s => s.Kind == PressureStageKind.Burst) <= 1
+                    && Stages.SkipWhile(s => s.Kind != PressureStageKind.Burst).Skip(1).Any()
+                        is false,
+                "burst",
+                "The burst is the last stage, and there is one at most.",
+                nameof(Stages)
+            )
+            .That(
+                BurstStage is null || OrdinaryStages.Count > 0,
+                "burst",
+                "A ladder is not a burst alone; give the stages that every vessel goes through.",
+                nameof(Stages)
+            )
+            .That(
+                BurstStage is not { } burst
+                    || OrdinaryStages.All(s => s.FactorOnMeop < burst.FactorOnMeop),
+                "burst",
+                "The burst factor must be above the factor of every other stage.",
+                nameof(Stages)
+            );
     }
 }

@@ -164,9 +164,19 @@ public sealed partial class Vessel : Record
         }
     }
 
+    /// <summary>Used up as a destructive sample; nothing brings it back, not even a later decision.</summary>
+    internal void Expend(Actor actor, DateTimeOffset at, string reason)
+    {
+        if (State != VesselState.Expended)
+        {
+            State = VesselState.Expended;
+            Note(actor, at, "vessel expended", reason);
+        }
+    }
+
     internal void Scrap(Actor actor, DateTimeOffset at, string reason)
     {
-        if (State != VesselState.Scrapped)
+        if (State is not (VesselState.Scrapped or VesselState.Expended))
         {
             State = VesselState.Scrapped;
             Note(actor, at, "vessel scrapped", reason);

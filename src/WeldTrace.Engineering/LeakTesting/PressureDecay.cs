@@ -11,6 +11,8 @@ namespace WeldTrace.Engineering.LeakTesting;
 /// </summary>
 public sealed record PressureDecay : IWorked
 {
+    private const double LongestDays = 30;
+
     internal PressureDecay(DecayTest test, DecayEstimate estimate)
     {
         Test = test;
@@ -68,6 +70,32 @@ public sealed record PressureDecay : IWorked
 
     /// <summary>Judgement against the limit; null when the test has none.</summary>
     public Judgement? Judgement { get; }
+
+    /// <summary>
+    /// Hold time after which the same readings would decide: the rate's distance from the limit must exceed the expanded uncertainty, and
+    /// the detection limit must not exceed the limit; both shrink as one over the time. Null when the test is decided, has no
+    /// limit, or no time would decide it within 30 days.
+    /// </summary>
+    public TimeSpan? HoldThatDecides
+    {
+        get
+        {
+            if (Judgement?.Verdict != Verdict.Undecided || Test.Limit is not { } limit)
+            {
+                return null;
+            }
+
+            var allowed = new Measured(limit.Value, limit.Unit).In("Pa·m³/s").Value;
+            var rate = Math.Max(Rate.SiValue, 0);
+            var factor = Math.Max(
+                ExpandedUncertainty.SiValue / Math.Abs(allowed - rate),
+                rate > allowed ? 0 : DetectionLimit.SiValue / allowed
+            );
+            return Duration.TotalDays * factor < LongestDays
+                ? Duration * Math.Max(factor, 1)
+                : null;
+        }
+    }
 
     /// <inheritdoc/>
     public Working Working { get; }

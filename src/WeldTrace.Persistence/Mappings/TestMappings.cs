@@ -13,6 +13,8 @@ internal sealed class LeakTestMapping : IEntityTypeConfiguration<LeakTest>
         builder.Property(t => t.Method).IsWord();
         builder.Property(t => t.Decay).IsJson();
         builder.Property(t => t.Bubble).IsJson();
+        builder.Property(t => t.Tracer).IsJson();
+        builder.Property(t => t.Acknowledgement).IsJson();
         builder.Property(t => t.Result).IsJson();
     }
 }
@@ -24,6 +26,7 @@ internal sealed class PressureTestMapping : IEntityTypeConfiguration<PressureTes
         builder.IsTest("pressure_tests");
         builder.Property(t => t.SetUp).IsJson();
         builder.Property(t => t.Stages).IsJson();
+        builder.Property(t => t.Departures).IsJson();
     }
 }
 

@@ -1612,6 +1612,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
+                    b.Property<string>("Acknowledgement")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("acknowledgement");
+
                     b.Property<string>("Bubble")
                         .HasColumnType("jsonb")
                         .HasColumnName("bubble");
@@ -1661,6 +1665,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("tested_at");
 
+                    b.Property<string>("Tracer")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("tracer");
+
                     b.Property<string>("Verdict")
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
@@ -1708,6 +1716,10 @@ namespace WeldTrace.Persistence.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("uuid")
                         .HasColumnName("id");
+
+                    b.Property<string>("Departures")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("departures");
 
                     b.Property<Guid>("InspectorId")
                         .HasColumnType("uuid")

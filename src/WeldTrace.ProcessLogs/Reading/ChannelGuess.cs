@@ -18,6 +18,12 @@ internal static class ChannelGuess
             ["feed", "travel", "traverse", "speed", "v", "feedrate", "vorschub", "welding"]
         ),
         (LogChannel.PlungeDepth, ["z", "depth", "plunge", "penetration"]),
+        (LogChannel.AmbientTemperature, ["ambient", "room", "air", "raum", "umgebung", "tamb"]),
+        (
+            LogChannel.VesselTemperature,
+            ["vessel", "gas", "water", "bath", "medium", "wall", "t1", "temp1", "tvessel"]
+        ),
+        (LogChannel.GaugePressure, ["p", "pressure", "gauge", "p1", "druck"]),
         (LogChannel.ToolTemperature, ["tool", "temperature", "temp", "shoulder", "pin"]),
         (LogChannel.AxisAngle, ["angle", "axis", "c", "theta", "rotary", "table", "phi", "a", "b"]),
         (LogChannel.X, ["x"]),

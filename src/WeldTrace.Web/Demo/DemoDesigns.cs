@@ -108,6 +108,7 @@ internal static class DemoDesigns
                     new(PressureStageKind.OperatingHold, 1.0m, 600),
                     new(PressureStageKind.ReturnToZero, 0, 0),
                     new(PressureStageKind.Proof, 1.5m, 300),
+                    new(PressureStageKind.Burst, 2.5m, 0, Pressure.FromBar(20)),
                 ],
                 "Design specification DS-10 of this workshop, section 4; not checked against a code",
                 0.02m,
@@ -116,10 +117,16 @@ internal static class DemoDesigns
                 Pressure.FromBar(10),
                 LeakRate.FromSi(0.02),
                 1800
-            ),
+            )
+            {
+                Basis = DemoPlan.Basis,
+            },
             Route,
             InspectionDocumentType.Type31
-        );
+        )
+        {
+            Examinations = DemoPlan.Examinations,
+        };
 
     private static IReadOnlyList<RouteTemplateStep> Route =>
         [
@@ -166,5 +173,8 @@ internal static class DemoDesigns
                     Angle.FromDegrees(startDegrees + 180)
                 ),
             ]
-        );
+        )
+        {
+            Class = JointClass.B,
+        };
 }

@@ -25,7 +25,7 @@ internal sealed class DemoTesting(
         CancellationToken cancellation
     )
     {
-        facts = facts with { Typed = instruments.ForLeaks };
+        facts = facts with { Typed = instruments.ForLeaks, CautionsRead = true };
         var at = clock.AfterMinutes(70);
         var seen = new DecayObservation(
             [

@@ -24,6 +24,7 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.FillAsync("Standard uncertainty of the volume", "0.5");
         await FillAsync(visitor, "Gauge", "G-12");
         await FillAsync(visitor, "Thermometer", "TH-3");
+        await visitor.Page.GetByLabel("I have read the cautions above").CheckAsync();
         await visitor.PressAsync("Record and compute");
         await visitor.SeesAsync("Nothing was saved yet");
         await visitor.FindsAccessibleAsync();

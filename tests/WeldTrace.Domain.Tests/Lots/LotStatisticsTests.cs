@@ -1,7 +1,6 @@
 using WeldTrace.Domain.Lots;
 using WeldTrace.Engineering.Conformity;
 using WeldTrace.Engineering.Quantities;
-using WeldTrace.TestSupport.Records;
 using Xunit;
 
 namespace WeldTrace.Domain.Tests.Lots;

@@ -56,6 +56,7 @@ public static class SampleTests
             Unsigned = unsigned,
             Examiner = Examiner,
             Typed = Typed,
+            CautionsRead = true,
         };
     }
 
@@ -125,13 +126,30 @@ public static class SampleTests
         return signed;
     }
 
-    public static Outcome<PressureTest> BeginPressure(SampleShop shop, PressureSetUp? setUp = null)
+    /// <param name="shop">Shop.</param>
+    /// <param name="setUp">Set-up; <see cref="SetUp"/> when null.</param>
+    /// <param name="wideGauge">Whether the gauge goes to 60 bar instead of 20.</param>
+    public static Outcome<PressureTest> BeginPressure(
+        SampleShop shop,
+        PressureSetUp? setUp = null,
+        bool wideGauge = false
+    )
     {
         ArgumentNullException.ThrowIfNull(shop);
         var at = shop.Now;
+        var facts = Facts(shop, 40);
         return PressureTest.Begin(
             Guid.CreateVersion7(at),
-            Facts(shop, 40),
+            wideGauge
+                ? facts with
+                {
+                    Typed =
+                    [
+                        Of(LeakTest.Gauge, SampleInstruments.Gauge("G-9", "60")),
+                        .. Typed.Where(t => t.Field != LeakTest.Gauge),
+                    ],
+                }
+                : facts,
             setUp ?? SetUp,
             null,
             SamplePeople.Inspector,

@@ -81,6 +81,8 @@ internal static class AccessTable
         /tests.csv                                            in      yes       yes       yes        yes      yes      yes
         /tests/leak/{Id}                                      in      yes       yes       yes        yes      yes      yes
         /tests/pressure/{Id}                                  in      yes       yes       yes        yes      yes      yes
+        /tests/leak/{id}/report.pdf                           in      yes       yes       yes        yes      yes      yes
+        /tests/pressure/{id}/report.pdf                       in      yes       yes       yes        yes      yes      yes
         /tests/sections/{Id}                                  in      yes       yes       yes        yes      yes      yes
         /findings                                             in      yes       yes       yes        yes      yes      yes
         /findings.csv                                         in      yes       yes       yes        yes      yes      yes

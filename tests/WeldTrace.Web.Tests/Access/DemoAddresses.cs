@@ -27,6 +27,10 @@ internal static class DemoAddresses
         addresses["/designs/{Id}/edit"] = Routes.EditDesign(await IdAsync(db.VesselDesigns));
         addresses["/tests/leak/{Id}"] = Routes.LeakTest(await IdAsync(db.LeakTests));
         addresses["/tests/pressure/{Id}"] = Routes.PressureTest(await IdAsync(db.PressureTests));
+        addresses["/tests/leak/{id}/report.pdf"] = Routes.LeakReport(await IdAsync(db.LeakTests));
+        addresses["/tests/pressure/{id}/report.pdf"] = Routes.PressureReport(
+            await IdAsync(db.PressureTests)
+        );
         addresses["/tests/sections/{Id}"] = Routes.Section(await IdAsync(db.Sections));
         addresses["/findings/{Id}"] = Routes.Finding(
             await IdAsync(db.Findings.Where(f => f.State == FindingState.Open))

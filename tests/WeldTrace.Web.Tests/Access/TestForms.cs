@@ -34,7 +34,9 @@ internal static class TestForms
             ("In.TemperatureUncertainty", "0.02"),
             ("In.VolumeUncertaintyPercent", "0.5"),
             ("In.Gauge", "G-12"),
-            ("In.Thermometer", "TH-3")
+            ("In.Thermometer", "TH-3"),
+            ("In.CautionsRead", "true"),
+            ("In.Log", SentForm.File([]))
         ),
         FormRow.Of("TestSigning sign-test", Inspector, AtLeakTestAsync),
         new(
@@ -71,11 +73,23 @@ internal static class TestForms
             "RecordStage pressure-stage",
             Inspector,
             Routes.PressureStep("NR10-0003", 90),
-            ("In.StartPressure", "40.30"),
+            // Above the stage's tolerance: the test stands, and the next form decides.
+            ("In.StartPressure", "41.30"),
             ("In.StartTemperature", "18.4"),
-            ("In.EndPressure", "40.10"),
+            ("In.EndPressure", "41.10"),
             ("In.EndTemperature", "18.4"),
-            ("In.HeldSeconds", "620")
+            ("In.HeldSeconds", "620"),
+            ("In.Log", SentForm.File([]))
+        ),
+        FormRow.Of(
+            "PlanDepartures decide-departure",
+            "engineer quality",
+            async db =>
+                Routes.PressureTest(
+                    (await db.PressureTests.SingleAsync(t => t.SignedAt == null)).Id
+                ),
+            ("Decide.Choice", "on"),
+            ("Decide.Reason", "The overshoot stays below the proof pressure")
         ),
         FormRow.Of(
             "TestSigning withdraw-test",

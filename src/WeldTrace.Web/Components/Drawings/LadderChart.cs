@@ -50,6 +50,15 @@ public sealed class LadderChart(PressureLadderPlot plot, UnitSystem units)
         }
     }
 
+    /// <summary>Path data of what a logger wrote.</summary>
+    public string Traced(IReadOnlyList<LadderReading> trace)
+    {
+        ArgumentNullException.ThrowIfNull(trace);
+        return string.Concat(
+            trace.Select((r, i) => (i == 0 ? "M" : "L") + Place(r.At, Math.Max(0, In(r.Gauge))))
+        );
+    }
+
     /// <summary>The pressure as a number in the site's unit.</summary>
     public double In(Pressure pressure) => Unit.FromSi(pressure.SiValue);
 
@@ -75,7 +84,7 @@ public sealed class LadderChart(PressureLadderPlot plot, UnitSystem units)
     private static double Highest(PressureLadderPlot plot) =>
         plot
             .Stages.Select(s => s.Target)
-            .Concat(plot.Readings.Select(r => r.Gauge))
+            .Concat(Read(plot).Select(r => r.Gauge))
             .Concat(plot.Levels.Select(l => l.Gauge))
             .Select(p => p.SiValue)
             .DefaultIfEmpty()
@@ -84,9 +93,12 @@ public sealed class LadderChart(PressureLadderPlot plot, UnitSystem units)
     private static double Longest(PressureLadderPlot plot) =>
         plot
             .Stages.Select(s => s.Ends.TotalMinutes)
-            .Concat(plot.Readings.Select(r => r.At.TotalMinutes))
+            .Concat(Read(plot).Select(r => r.At.TotalMinutes))
             .DefaultIfEmpty()
             .Max();
+
+    private static IEnumerable<LadderReading> Read(PressureLadderPlot plot) =>
+        plot.Readings.Concat(plot.Traces.SelectMany(t => t));
 
     private string Place(TimeSpan time, double pressure) =>
         $"{N(X(time.TotalMinutes))} {N(Y(pressure))} ";

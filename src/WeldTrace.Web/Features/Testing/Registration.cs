@@ -2,6 +2,7 @@ using WeldTrace.Web.Features.Testing.ListTests;
 using WeldTrace.Web.Features.Testing.PressureTesting;
 using WeldTrace.Web.Features.Testing.RecordLeakTest;
 using WeldTrace.Web.Features.Testing.RecordSection;
+using WeldTrace.Web.Features.Testing.Report;
 using WeldTrace.Web.Features.Testing.ShowTest;
 using WeldTrace.Web.Features.Testing.SignOff;
 
@@ -17,7 +18,13 @@ public static class Registration
             .AddScoped<SignOffHandler>()
             .AddScoped<ShowTestHandler>()
             .AddScoped<SignTestHandler>()
+            .AddScoped<DecideDepartureHandler>()
+            .AddScoped<TestReportReader>()
             .AddScoped<ListTestsHandler>();
 
-    public static void MapTesting(this IEndpointRouteBuilder endpoints) => endpoints.MapTestsCsv();
+    public static void MapTesting(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapTestsCsv();
+        endpoints.MapTestReports();
+    }
 }

@@ -9,6 +9,8 @@ import { watchConnection } from "./connection.js";
 import { watchFigures } from "./figures.js";
 import { watchUploads } from "./uploads.js";
 import { watchWork } from "./watch.js";
+import { startHoldClock } from "./holdclock.js";
+import { watchPlaces } from "./places.js";
 
 watchPosts();
 watchDrafts();
@@ -17,6 +19,7 @@ watchDialogs();
 watchConnection();
 watchUploads();
 watchFigures();
+watchPlaces();
 
 onPage(() => {
   restoreDrafts();
@@ -25,6 +28,7 @@ onPage(() => {
   document.querySelector("[data-error-summary]")?.focus();
   focusScanField();
   watchWork();
+  startHoldClock();
   if (document.querySelector("[data-chart]")) {
     import("./chart.js").then((chart) => chart.drawCharts());
   }

@@ -131,6 +131,7 @@ public sealed class LeakTestHandlerTests(PostgresServerFixture server)
             Bubbles = "0",
             BubbleDiameter = "1",
             Gauge = "G-4",
+            CautionsRead = true,
         };
         edit?.Invoke(form);
         return form;

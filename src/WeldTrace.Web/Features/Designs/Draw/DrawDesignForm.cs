@@ -57,6 +57,13 @@ public sealed class DrawDesignForm : IShownVersion
         set => field = value ?? new();
     } = new();
 
+    /// <summary>What proof and burst follow from.</summary>
+    public BasisForm Basis
+    {
+        get;
+        set => field = value ?? new();
+    } = new();
+
     // A form sent without any of them arrives as null.
     public List<JointForm> Joints
     {
@@ -85,6 +92,13 @@ public sealed class DrawDesignForm : IShownVersion
         set => field = value ?? [];
     } = [];
 
+    // A form sent without any of them arrives as null.
+    public List<ExaminationForm> Examinations
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
+
     /// <summary>Adds empty rows to each table, so that there is always room for more.</summary>
     public void AddSpareRows()
     {
@@ -102,6 +116,11 @@ public sealed class DrawDesignForm : IShownVersion
         [
             .. Stages.Where(s => !s.IsEmpty),
             .. Enumerable.Range(0, SpareRows).Select(_ => new StageForm()),
+        ];
+        Examinations =
+        [
+            .. Examinations.Where(e => !e.IsEmpty),
+            .. Enumerable.Range(0, SpareRows).Select(_ => new ExaminationForm()),
         ];
         Steps =
         [
@@ -142,6 +161,8 @@ public sealed class DrawDesignForm : IShownVersion
                 .. content.Joints.SelectMany(j => j.Passes.Select(p => PassForm.Of(j.Code, p))),
             ],
             Stages = [.. plan.Stages.Select(StageForm.Of)],
+            Basis = BasisForm.Of(plan),
+            Examinations = [.. (content.Examinations ?? []).Select(ExaminationForm.Of)],
             Steps = [.. content.Route.Select(StepForm.Of)],
         };
     }
@@ -162,6 +183,9 @@ public sealed class JointForm
 
     public string? ProcedureNumber { get; set; }
 
+    /// <summary>Class of the weld; empty for none.</summary>
+    public string? Class { get; set; }
+
     public bool IsEmpty => string.IsNullOrWhiteSpace(Code) && string.IsNullOrWhiteSpace(Name);
 
     internal static JointForm Of(Joint joint) =>
@@ -172,6 +196,7 @@ public sealed class JointForm
             JointType = joint.JointType,
             Thickness = DrawDesignForm.Text(joint.Thickness.Millimetres),
             ProcedureNumber = joint.ProcedureNumber,
+            Class = joint.Class?.ToString(),
         };
 }
 
@@ -209,6 +234,8 @@ public sealed class StageForm
 
     public string? HoldSeconds { get; set; }
 
+    public string? Rate { get; set; }
+
     public bool IsEmpty =>
         string.IsNullOrWhiteSpace(Factor) && string.IsNullOrWhiteSpace(HoldSeconds);
 
@@ -218,6 +245,7 @@ public sealed class StageForm
             Kind = stage.Kind,
             Factor = stage.FactorOnMeop.ToString(CultureInfo.InvariantCulture),
             HoldSeconds = DrawDesignForm.Text(stage.HoldSeconds),
+            Rate = stage.RatePerMinute is { } rate ? DrawDesignForm.Text(rate.Bar) : null,
         };
 }
 

@@ -37,6 +37,7 @@ internal sealed class TypedDesign(DrawDesignForm form)
         )
         {
             Samples = TypedSamples.Read(form.Samples, Refusals),
+            Examinations = Examinations(),
         };
         return Refusals.Count == 0 ? content : null;
     }
@@ -73,7 +74,70 @@ internal sealed class TypedDesign(DrawDesignForm form)
                 Number(form.LeakRateLimit, "Greatest leak rate", nameof(form.LeakRateLimit))
             ),
             Whole(form.LeakHoldSeconds, "Leak test time", nameof(form.LeakHoldSeconds))
-        );
+        )
+        {
+            Basis = form.Basis.IsEmpty ? null : Basis(form.Basis),
+        };
+
+    private LadderBasis Basis(BasisForm basis) =>
+        new(
+            basis.Rule,
+            Decimal(basis.ProofFactor, "Proof factor") ?? 0,
+            Decimal(basis.BurstFactor, "Burst factor") ?? 0,
+            Megapascals(basis.LargestAllowable, 0.1, "PS"),
+            Megapascals(basis.StrengthAtTest, 1, "Strength at test") ?? Pressure.Zero,
+            Megapascals(basis.StrengthInService, 1, "Strength in service") ?? Pressure.Zero
+        )
+        {
+            PermanentExpansionPercent = Decimal(
+                basis.PermanentExpansion,
+                "Permanent part of the expansion"
+            ),
+            Wall = string.IsNullOrWhiteSpace(basis.Ultimate)
+                ? null
+                : new WallStrength(
+                    Megapascals(basis.Yield, 1, "Yield strength") ?? Pressure.Zero,
+                    Megapascals(basis.Ultimate, 1, "Ultimate strength") ?? Pressure.Zero,
+                    Decimal(basis.Hardening, "Hardening exponent") ?? 0,
+                    Decimal(basis.WeldFactor, "Weld factor") ?? 1,
+                    Word(basis.WallSource)
+                ),
+        };
+
+    private Pressure? Megapascals(string? text, double factor, string what) =>
+        Decimal(text, what) is { } value ? Pressure.FromMegapascals((double)value * factor) : null;
+
+    private decimal? Decimal(string? text, string what) =>
+        string.IsNullOrWhiteSpace(text) ? null : (decimal)Number(text, what, nameof(form.Basis));
+
+    private PlannedMethod[]? Examinations()
+    {
+        PlannedMethod[] planned =
+        [
+            .. form
+                .Examinations.Where(e => !e.IsEmpty)
+                .Select(
+                    (e, i) =>
+                        new PlannedMethod(
+                            string.IsNullOrWhiteSpace(e.Joint) ? null : e.Joint.Trim(),
+                            e.Method,
+                            (decimal)Number(
+                                e.Extent,
+                                $"Extent, test plan row {i + 1}",
+                                nameof(form.Examinations)
+                            ),
+                            Word(e.MethodStandard),
+                            Word(e.AcceptanceStandard),
+                            Word(e.Level),
+                            Enum.TryParse<PlannedExamination>(e.Replaces, out var replaced)
+                                ? replaced
+                                : null,
+                            string.IsNullOrWhiteSpace(e.Clause) ? null : e.Clause.Trim()
+                        )
+                ),
+        ];
+        return planned.Length == 0 ? null : planned;
+    }
 
     private Joint Joint(JointForm joint) =>
         new(
@@ -118,13 +182,23 @@ internal sealed class TypedDesign(DrawDesignForm form)
                             )
                     ),
             ]
-        );
+        )
+        {
+            Class = Enum.TryParse<Domain.Procedures.JointClass>(joint.Class, out var weldClass)
+                ? weldClass
+                : null,
+        };
 
     private PressureStage Stage(StageForm stage, int index) =>
         new(
             stage.Kind,
             (decimal)Number(stage.Factor, $"Factor of stage {index + 1}", nameof(form.Stages)),
-            Whole(stage.HoldSeconds, $"Hold of stage {index + 1}", nameof(form.Stages))
+            Whole(stage.HoldSeconds, $"Hold of stage {index + 1}", nameof(form.Stages)),
+            string.IsNullOrWhiteSpace(stage.Rate)
+                ? null
+                : Pressure.FromBar(
+                    Number(stage.Rate, $"Rate of stage {index + 1}", nameof(form.Stages))
+                )
         );
 
     private RouteTemplateStep Step(StepForm step, int index) =>

@@ -28,6 +28,9 @@ public sealed class BeginPressureForm
 
     public bool CautionsRead { get; set; }
 
+    /// <summary>Whether the vessel is a sample that goes on to burst.</summary>
+    public bool ToBurst { get; set; }
+
     public string? Remark { get; set; }
 
     public PressureSetUp Read(Entries entries)
@@ -63,6 +66,9 @@ public sealed class BeginPressureForm
                 nameof(DimensionUncertainty)
             ),
             CautionsRead
-        );
+        )
+        {
+            ToBurst = ToBurst ? true : null,
+        };
     }
 }

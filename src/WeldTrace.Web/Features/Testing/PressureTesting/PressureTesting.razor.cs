@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Components;
+using WeldTrace.Documents.Drawings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
@@ -9,6 +10,7 @@ namespace WeldTrace.Web.Features.Testing.PressureTesting;
 public sealed partial class PressureTesting
 {
     private TestFacts? _facts;
+    private PressureLadderPlot _plot = new() { Stages = [] };
     private PressureTest? _test;
     private Actor _actor = null!;
     private IReadOnlyList<Refusal> _notNow = [];
@@ -46,6 +48,13 @@ public sealed partial class PressureTesting
         }
 
         _test = _facts.Unsigned.OfType<PressureTest>().FirstOrDefault();
+        _plot = _test is null
+            ? LadderSchedule.Of(Plan)
+            : LadderSchedule.Of(
+                Plan,
+                _test,
+                await Handler.TracesAsync(_test, CancellationToken.None)
+            );
         if (_test is null && !HttpMethods.IsPost(Http.Request.Method))
         {
             _notNow = TestRecord.RefusalsBefore(_facts, StepKind.PressureTest, _actor);

@@ -1,9 +1,12 @@
+using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Components.Forms;
+using WeldTrace.Web.Features.Testing.Logs;
 
 namespace WeldTrace.Web.Features.Testing.PressureTesting;
 
@@ -92,7 +95,7 @@ public sealed class PressureTestingHandler(
         var plan = facts.Design.Content.Pressures;
         if (
             facts.Unsigned.OfType<PressureTest>().SingleOrDefault() is not { } test
-            || plan.Stages.ElementAtOrDefault(form.StageNumber - 1) is not { } stage
+            || test.Ladder(plan).ElementAtOrDefault(form.StageNumber - 1) is not { } stage
         )
         {
             return Outcome.Refused(
@@ -101,28 +104,47 @@ public sealed class PressureTestingHandler(
             );
         }
 
-        var entries = new Entries();
-        var reading = form.Read(stage.Kind, entries);
-        if (entries.Refusals.Count > 0)
+        var read = await StageFiles.ReadAsync(form, stage, plan, cancellation);
+        if (!read.IsAccepted)
         {
-            return Outcome.From(entries.Refusals);
+            return read.WithoutValue();
         }
 
-        if (WasSentTwice(test, form.StageNumber, reading, actor))
+        if (WasSentTwice(test, form.StageNumber, read.Value.Reading, actor))
         {
             return Outcome.Accepted;
         }
 
         var outcome = test.RecordStage(
             form.StageNumber,
-            reading,
+            read.Value.Reading,
             facts.Design,
             actor,
             clock.GetUtcNow()
         );
-        return outcome.IsAccepted ? await db.SaveAsync(cancellation) : outcome;
+        if (!outcome.IsAccepted)
+        {
+            return outcome;
+        }
+
+        foreach (var file in read.Value.Files)
+        {
+            await db.KeepAsync(file, cancellation);
+        }
+
+        return await db.SaveAsync(cancellation);
     }
 
+    /// <summary>The logged samples of the stages of a test, thinned for drawing.</summary>
+    public async Task<
+        IReadOnlyDictionary<int, IReadOnlyList<Engineering.PressureTesting.TraceSample>>
+    > TracesAsync(PressureTest? test, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return await db.TracesAsync(test, cancellation);
+    }
+
+    // Compared as they are written down: a reading may hold a list of photographs.
     private static bool WasSentTwice(
         PressureTest test,
         int number,
@@ -130,6 +152,9 @@ public sealed class PressureTestingHandler(
         Actor actor
     ) =>
         test.Stages.ElementAtOrDefault(number - 1) is { } done
-        && done.Reading == reading
+        && Text(done.Reading) == Text(reading)
         && done.By == actor.PrintedName;
+
+    private static string Text(StageReading reading) =>
+        JsonSerializer.Serialize(reading, DomainJson.Options);
 }

@@ -13,6 +13,7 @@ public sealed partial class RecordLeakTest
     public const string MoreRows = "rows";
 
     private const string Bubbles = "bubbles";
+    private const string Tracer = "tracer";
     private const int FirstRows = 4;
 
     private TestFacts? _facts;
@@ -46,7 +47,12 @@ public sealed partial class RecordLeakTest
     private RecordLeakTestForm In { get; set; } = null!;
 
     private LeakMethod Method =>
-        MethodWord == Bubbles ? LeakMethod.ImmersionBubble : LeakMethod.PressureDecay;
+        MethodWord switch
+        {
+            Bubbles => LeakMethod.ImmersionBubble,
+            Tracer => LeakMethod.TracerGas,
+            _ => LeakMethod.PressureDecay,
+        };
 
     private PressurePlan Plan => _facts!.Design.Content.Pressures;
 
@@ -65,6 +71,7 @@ public sealed partial class RecordLeakTest
         _notNow = In is null ? TestRecord.RefusalsBefore(_facts, StepKind.LeakTest, _actor) : [];
         In ??= new RecordLeakTestForm { Id = FormIdentity.OrNew(Guid.Empty, Clock) };
         In.AddRows(FirstRows - In.Readings.Count);
+        In.AddPlaces();
     }
 
     private async Task SaveAsync()
@@ -91,7 +98,10 @@ public sealed partial class RecordLeakTest
     }
 
     private string Address(LeakMethod method) =>
-        method == LeakMethod.ImmersionBubble
-            ? $"{Routes.LeakStep(Serial, Sequence)}?method={Bubbles}"
-            : Routes.LeakStep(Serial, Sequence);
+        method switch
+        {
+            LeakMethod.ImmersionBubble => $"{Routes.LeakStep(Serial, Sequence)}?method={Bubbles}",
+            LeakMethod.TracerGas => $"{Routes.LeakStep(Serial, Sequence)}?method={Tracer}",
+            _ => Routes.LeakStep(Serial, Sequence),
+        };
 }

@@ -7,6 +7,7 @@ namespace WeldTrace.Web.Features.Testing.RecordLeakTest;
 public sealed class RecordLeakTestForm
 {
     public const int MostReadings = 60;
+    public const int MostPlaces = 8;
     public const int AddedReadings = 5;
 
     public Guid Id { get; set; }
@@ -46,6 +47,24 @@ public sealed class RecordLeakTestForm
 
     public string? Places { get; set; }
 
+    /// <summary>Logger file of a decay test, in the place of typed readings.</summary>
+    public IFormFile? Log { get; set; }
+
+    // A form sent without any of them arrives as null.
+    public List<BubblePlaceRow> Marked
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
+
+    public TracerForm Tracer
+    {
+        get;
+        set => field = value ?? new();
+    } = new();
+
+    public bool CautionsRead { get; set; }
+
     public string? Remark { get; set; }
 
     /// <summary>Names of all controls, rows included.</summary>
@@ -53,6 +72,7 @@ public sealed class RecordLeakTestForm
         typeof(RecordLeakTestForm)
             .GetProperties()
             .Select(p => p.Name)
+            .Concat(typeof(TracerForm).GetProperties().Select(p => $"{nameof(Tracer)}.{p.Name}"))
             .Concat(
                 Readings.SelectMany(
                     (_, i) =>
@@ -61,6 +81,7 @@ public sealed class RecordLeakTestForm
                             Name(i, nameof(LeakReadingRow.Seconds)),
                             Name(i, nameof(LeakReadingRow.GaugePressure)),
                             Name(i, nameof(LeakReadingRow.GasTemperature)),
+                            Name(i, nameof(LeakReadingRow.AmbientTemperature)),
                         }
                 )
             );
@@ -73,37 +94,22 @@ public sealed class RecordLeakTestForm
         }
     }
 
-    /// <summary>The decay test as typed; rows left empty are left out.</summary>
-    public DecayObservation ReadDecay(Entries entries)
+    public void AddPlaces()
+    {
+        while (Marked.Count < MostPlaces)
+        {
+            Marked.Add(new BubblePlaceRow());
+        }
+    }
+
+    /// <summary>The decay test as typed; rows left empty are left out, and all are when a logger file is brought.</summary>
+    /// <param name="entries">Takes what is no number.</param>
+    /// <param name="logged">Readings of the logger file; null without one.</param>
+    public DecayObservation ReadDecay(Entries entries, IReadOnlyList<LeakReading>? logged = null)
     {
         ArgumentNullException.ThrowIfNull(entries);
         return new DecayObservation(
-            [
-                .. Readings
-                    .Take(MostReadings)
-                    .Select((row, index) => (row, index))
-                    .Where(r => !r.row.IsEmpty)
-                    .Select(r => new LeakReading(
-                        entries.Whole(
-                            r.row.Seconds,
-                            "seconds",
-                            $"Reading {r.index + 1}: time",
-                            Name(r.index, nameof(r.row.Seconds))
-                        ),
-                        entries.Number(
-                            r.row.GaugePressure,
-                            "bar",
-                            $"Reading {r.index + 1}: gauge pressure",
-                            Name(r.index, nameof(r.row.GaugePressure))
-                        ),
-                        entries.Number(
-                            r.row.GasTemperature,
-                            "°C",
-                            $"Reading {r.index + 1}: temperature",
-                            Name(r.index, nameof(r.row.GasTemperature))
-                        )
-                    )),
-            ],
+            logged ?? ReadRows(entries),
             entries.Number(AtmosphericPressure, "mbar", "Barometer", nameof(AtmosphericPressure)),
             entries.Number(
                 GaugeUncertainty,
@@ -126,6 +132,45 @@ public sealed class RecordLeakTestForm
             ""
         );
     }
+
+    private IReadOnlyList<LeakReading> ReadRows(Entries entries) =>
+        [
+            .. Readings
+                .Take(MostReadings)
+                .Select((row, index) => (row, index))
+                .Where(r => !r.row.IsEmpty)
+                .Select(r => ReadRow(entries, r.row, r.index)),
+        ];
+
+    private static LeakReading ReadRow(Entries entries, LeakReadingRow row, int index) =>
+        new(
+            entries.Whole(
+                row.Seconds,
+                "seconds",
+                $"Reading {index + 1}: time",
+                Name(index, nameof(row.Seconds))
+            ),
+            entries.Number(
+                row.GaugePressure,
+                "bar",
+                $"Reading {index + 1}: gauge pressure",
+                Name(index, nameof(row.GaugePressure))
+            ),
+            entries.Number(
+                row.GasTemperature,
+                "°C",
+                $"Reading {index + 1}: temperature",
+                Name(index, nameof(row.GasTemperature))
+            )
+        )
+        {
+            AmbientTemperature = entries.OptionalNumber(
+                row.AmbientTemperature,
+                "°C",
+                $"Reading {index + 1}: temperature of the room",
+                Name(index, nameof(row.AmbientTemperature))
+            ),
+        };
 
     /// <summary>The bubble test as typed.</summary>
     public BubbleTest ReadBubbles(Entries entries)
@@ -151,7 +196,28 @@ public sealed class RecordLeakTestForm
             entries.Number(BubbleDiameter, "mm", "Diameter of a bubble", nameof(BubbleDiameter)),
             Places ?? "",
             ""
-        );
+        )
+        {
+            Marked = ReadPlaces(entries),
+        };
+    }
+
+    private List<BubblePlace>? ReadPlaces(Entries entries)
+    {
+        List<BubblePlace> places =
+        [
+            .. Marked
+                .Take(MostPlaces)
+                .Where(m => !string.IsNullOrWhiteSpace(m.Angle))
+                .Select(
+                    (m, i) =>
+                        new BubblePlace(
+                            string.IsNullOrWhiteSpace(m.Joint) ? null : m.Joint,
+                            entries.Number(m.Angle, "°", $"Place {i + 1}: angle", nameof(Marked))
+                        )
+                ),
+        ];
+        return places.Count == 0 ? null : places;
     }
 
     private static string Name(int index, string property) =>
@@ -167,5 +233,16 @@ public sealed class LeakReadingRow
 
     public string? GasTemperature { get; set; }
 
+    public string? AmbientTemperature { get; set; }
+
     public bool IsEmpty => string.IsNullOrWhiteSpace(Seconds + GaugePressure + GasTemperature);
+}
+
+/// <summary>One place where bubbles rose, as typed or marked.</summary>
+public sealed class BubblePlaceRow
+{
+    /// <summary>Code of the joint; empty away from the welds.</summary>
+    public string? Joint { get; set; }
+
+    public string? Angle { get; set; }
 }

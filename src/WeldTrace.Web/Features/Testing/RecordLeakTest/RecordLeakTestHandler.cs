@@ -2,8 +2,10 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Components.Forms;
+using WeldTrace.Web.Features.Testing.Logs;
 
 namespace WeldTrace.Web.Features.Testing.RecordLeakTest;
 
@@ -48,39 +50,84 @@ public sealed class RecordLeakTestHandler(
 
         facts = facts with
         {
+            CautionsRead = form.CautionsRead,
             Typed = await db.TypedInstrumentsAsync(
                 cancellation,
                 (LeakTest.Gauge, form.Gauge),
-                (LeakTest.Thermometer, form.Thermometer)
+                (LeakTest.Thermometer, form.Thermometer),
+                (LeakTest.CalibratedLeak, form.Tracer.LeakMark)
             ),
         };
-        var entries = new Entries();
-        var at = clock.GetUtcNow();
-        var id = form.Id = FormIdentity.OrNew(form.Id, clock);
-        Outcome<LeakTest> test;
-        if (method == LeakMethod.PressureDecay)
+        form.Id = FormIdentity.OrNew(form.Id, clock);
+        var log = method == LeakMethod.PressureDecay ? form.Log : null;
+        var brought = log is { Length: > 0 }
+            ? await BenchLogReader.ReadAsync(log, nameof(form.Log), cancellation)
+            : null;
+        if (brought is { IsAccepted: false })
         {
-            var seen = form.ReadDecay(entries);
-            test =
-                entries.Refusals.Count > 0
-                    ? entries.Refusals.ToList()
-                    : LeakTest.RecordDecay(id, facts, seen, form.Remark, actor, at);
-        }
-        else
-        {
-            var seen = form.ReadBubbles(entries);
-            test =
-                entries.Refusals.Count > 0
-                    ? entries.Refusals.ToList()
-                    : LeakTest.RecordBubbles(id, facts, seen, form.Remark, actor, at);
+            return brought.WithoutValue();
         }
 
+        var test = Record(method, form, facts, brought?.Value, actor, clock.GetUtcNow());
         if (!test.IsAccepted)
         {
             return test.WithoutValue();
         }
 
         db.Add(test.Value);
+        if (brought?.Value is { } kept)
+        {
+            await db.KeepAsync(kept.Attachment, cancellation);
+        }
+
         return await db.SaveAsync(cancellation);
+    }
+
+    private static Outcome<LeakTest> Record(
+        LeakMethod method,
+        RecordLeakTestForm form,
+        TestFacts facts,
+        BroughtLog? log,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        var entries = new Entries();
+        return method switch
+        {
+            LeakMethod.PressureDecay => Decay(form, facts, log, actor, at),
+            LeakMethod.ImmersionBubble => Read(
+                form.ReadBubbles(entries),
+                seen => LeakTest.RecordBubbles(form.Id, facts, seen, form.Remark, actor, at)
+            ),
+            _ => Read(
+                form.Tracer.Read(entries),
+                seen => LeakTest.RecordTracer(form.Id, facts, seen, form.Remark, actor, at)
+            ),
+        };
+
+        Outcome<LeakTest> Read<T>(T seen, Func<T, Outcome<LeakTest>> record) =>
+            entries.Refusals.Count > 0 ? entries.Refusals.ToList() : record(seen);
+    }
+
+    private static Outcome<LeakTest> Decay(
+        RecordLeakTestForm form,
+        TestFacts facts,
+        BroughtLog? log,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        var logged = log is null ? null : LoggedReadings.Decay(log, nameof(form.Log));
+        if (logged is { IsAccepted: false })
+        {
+            return logged.Refusals.ToList();
+        }
+
+        var entries = new Entries();
+        var seen = form.ReadDecay(entries, logged?.Value) with { Log = log?.File };
+        return entries.Refusals.Count > 0
+            ? entries.Refusals.ToList()
+            : LeakTest.RecordDecay(form.Id, facts, seen, form.Remark, actor, at);
     }
 }

@@ -3,8 +3,10 @@ using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Engineering.PressureTesting;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
+using WeldTrace.Web.Features.Testing.Logs;
 
 namespace WeldTrace.Web.Features.Testing.ShowTest;
 
@@ -15,7 +17,12 @@ public sealed record ShownTest(
     IReadOnlyList<Signature> Signatures,
     IReadOnlyList<Finding> Findings,
     IReadOnlyCollection<Guid> WeldedBy
-);
+)
+{
+    /// <summary>Logged samples of the stages of a pressure test, thinned for drawing.</summary>
+    public IReadOnlyDictionary<int, IReadOnlyList<TraceSample>> Traces { get; init; } =
+        new Dictionary<int, IReadOnlyList<TraceSample>>();
+}
 
 public sealed class ShowTestHandler(IDbContextFactory<WeldTraceDbContext> contexts)
 {
@@ -41,6 +48,9 @@ public sealed class ShowTestHandler(IDbContextFactory<WeldTraceDbContext> contex
                 .OrderBy(f => f.Number)
                 .ToListAsync(cancellation),
             await db.WhoWeldedAsync(vessel.Id, cancellation)
-        );
+        )
+        {
+            Traces = await db.TracesAsync(test as PressureTest, cancellation),
+        };
     }
 }

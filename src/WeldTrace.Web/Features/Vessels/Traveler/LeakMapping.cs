@@ -18,14 +18,19 @@ internal static class LeakMapping
         new()
         {
             Reference = FormattableString.Invariant($"step {test.StepSequence}"),
-            Method =
-                test.Method == LeakMethod.PressureDecay ? "pressure decay" : "immersion bubbles",
+            Method = test.Method switch
+            {
+                LeakMethod.PressureDecay => "pressure decay",
+                LeakMethod.ImmersionBubble => "immersion bubbles",
+                _ => "tracer gas",
+            },
             Inspector = test.InspectorName,
             TestedAt = test.TestedAt,
             Particulars =
             [
                 .. Found(test),
-                .. test.Decay is { } decay ? Decay(decay) : Bubble(test.Bubble!),
+                .. Seen(test),
+                new("Stored energy and stand-off read by", test.Acknowledgement?.PrintedName),
                 new("Remark", test.Remark),
             ],
             Readings = [.. (test.Decay?.Readings ?? []).Select(Reading)],
@@ -45,12 +50,39 @@ internal static class LeakMapping
             new("Limit", Rate(test.Result.Limit)),
         ];
 
+    private static IEnumerable<LabelledValue> Seen(LeakTest test) =>
+        test.Decay is { } decay ? Decay(decay)
+        : test.Tracer is { } tracer ? Tracer(tracer)
+        : Bubble(test.Bubble!);
+
+    private static IEnumerable<LabelledValue> Tracer(TracerObservation seen) =>
+        [
+            new("Tracer gas", $"{seen.Gas}, {seen.ConcentrationPercent}"),
+            new("Gauge pressure", seen.GaugePressure.ToString()),
+            new("Dwell", FormattableString.Invariant($"{seen.DwellSeconds} s")),
+            new("Calibrated leak", seen.CalibratedLeak.ToString()),
+            new(
+                "Signals of the detector",
+                $"calibrated leak {seen.SignalOfCalibratedLeak.Digits}, background {seen.Background.Digits}, vessel {seen.SignalOfVessel.Digits}"
+            ),
+            new("Where", seen.Places),
+            new("Instruments", seen.Instruments),
+        ];
+
     private static IEnumerable<LabelledValue> Decay(DecayObservation seen) =>
         [
             new("Instruments", seen.Instruments),
             new("Barometer", seen.AtmosphericPressure.ToString()),
             new("Standard uncertainty of the gauge", seen.GaugeUncertainty.ToString()),
             new("Standard uncertainty of the thermometer", seen.TemperatureUncertainty.ToString()),
+            new(
+                "Logger file",
+                seen.Log is { } log
+                    ? FormattableString.Invariant(
+                        $"{log.FileName}, {log.Samples} samples, {seen.Readings.Count} of them below"
+                    )
+                    : null
+            ),
         ];
 
     private static IEnumerable<LabelledValue> Bubble(BubbleTest seen) =>
@@ -60,7 +92,16 @@ internal static class LeakMapping
             new("Observed", FormattableString.Invariant($"{seen.ObservedSeconds} s")),
             new("Bubbles counted", seen.Bubbles.ToString(CultureInfo.InvariantCulture)),
             new("Bubble diameter", seen.BubbleDiameter.ToString()),
-            new("Where", seen.Places),
+            new(
+                "Where",
+                string.Join(
+                    "; ",
+                    (seen.Marked ?? [])
+                        .Select(p => $"{p.JointCode ?? "away from the welds"} at {p.Angle}")
+                        .Append(seen.Places)
+                        .Where(w => w.Length > 0)
+                )
+            ),
             new("Instruments", seen.Instruments),
         ];
 

@@ -15,7 +15,7 @@ internal static class PressureMapping
         return new PressureTestSheet
         {
             Reference = FormattableString.Invariant($"step {test.StepSequence}"),
-            Title = "Pressure test,",
+            Title = test.HasBurst ? "Burst test," : "Pressure test,",
             Inspector = test.InspectorName,
             TestedAt = test.TestedAt,
             Particulars =
@@ -30,7 +30,15 @@ internal static class PressureMapping
                     $"{test.SetUp.Thermometer}, standard uncertainty {test.SetUp.TemperatureUncertainty}"
                 ),
                 new LabelledValue("Barometer", test.SetUp.AtmosphericPressure.ToString()),
-                new LabelledValue("Cautions confirmed by", test.InspectorName),
+                new LabelledValue(
+                    "Stored energy and stand-off read by",
+                    test.SetUp.Acknowledgement?.PrintedName ?? test.InspectorName
+                ),
+                .. Burst(test),
+                .. (test.Departures ?? []).Select(d => new LabelledValue(
+                    "Out of the plan",
+                    Text(d)
+                )),
                 new LabelledValue("Remark", test.Remark),
             ],
             Stages = [.. test.Stages.Select(s => Stage(plan, s))],
@@ -40,7 +48,7 @@ internal static class PressureMapping
                     .Stages.Where(s => s.Reading.Dimension is not null)
                     .Select(s => Dimension(plan, test, s)),
             ],
-            Chart = PressureLadders.Plot(plan, test),
+            Chart = WeldTrace.Documents.Drawings.LadderSchedule.Of(plan, test),
             Verdict = PrintedMarks.Of(
                 DomainMarks.Of(test.Verdict),
                 TestRecord.VerdictWord(test.Verdict)
@@ -50,11 +58,32 @@ internal static class PressureMapping
         };
     }
 
+    private static IEnumerable<LabelledValue> Burst(PressureTest test) =>
+        test
+            .Stages.Select(s => s.Reading.Burst)
+            .OfType<BurstReading>()
+            .SelectMany(b =>
+                new LabelledValue[]
+                {
+                    new("Burst at", $"{b.Pressure}, rise in the minute before {b.RatePerMinute}"),
+                    new(
+                        "Origin",
+                        $"{BurstReading.ZoneWord(b.Origin)}{(b.JointCode is { } j ? $", joint {j}" : "")}"
+                    ),
+                    new("Path", b.Path),
+                }
+            );
+
+    private static string Text(PlanDeparture departure) =>
+        departure.Decision is { } decision
+            ? $"{departure.Sentence} {(decision.GoesOn ? "Went on" : "Ended")}, decided by {decision.By}: {decision.Reason}"
+            : $"{departure.Sentence} Not decided.";
+
     private static PressureStageLine Stage(PressurePlan plan, StageResult result) =>
         new(result.Stage.Name, plan.Target(result.Stage))
         {
             Hold = TimeSpan.FromSeconds(result.Reading.HeldSeconds),
-            AtStart = Bar(result.Reading.StartPressure),
+            AtStart = Bar(result.Reading.StartPressure ?? result.Reading.Burst?.Pressure),
             AtEnd = Bar(result.Reading.EndPressure),
             Temperature = result.Reading.EndTemperature is { } t
                 ? Temperature.FromDegreesCelsius(t.InUnit())

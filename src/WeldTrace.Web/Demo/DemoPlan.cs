@@ -1,0 +1,48 @@
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Engineering.Quantities;
+
+namespace WeldTrace.Web.Demo;
+
+/// <summary>Test plan of the invented reservoir, and what its proof pressure follows from.</summary>
+internal static class DemoPlan
+{
+    private const string Specification = "Design specification DS-10 of this workshop";
+
+    public static LadderBasis Basis { get; } =
+        new(
+            LadderRule.Factors,
+            1.5m,
+            2.5m,
+            null,
+            Pressure.FromMegapascals(290),
+            Pressure.FromMegapascals(290)
+        )
+        {
+            PermanentExpansionPercent = 10,
+            Wall = new WallStrength(
+                Pressure.FromMegapascals(240),
+                Pressure.FromMegapascals(290),
+                0.06m,
+                1,
+                $"{Specification}, section 2: least strength of 6061-T6; the round welds carry no hoop stress"
+            ),
+        };
+
+    public static IReadOnlyList<PlannedMethod> Examinations { get; } =
+    [
+        new(null, PlannedExamination.Visual, 100, "ISO 17637:2016", "ISO 25239-5:2020", "level C"),
+        new(null, PlannedExamination.Dimensional, 100, Specification, Specification, "drawing"),
+        new(
+            null,
+            PlannedExamination.Leak,
+            100,
+            "EN 13184:2001",
+            Specification,
+            "section 4.2",
+            PlannedExamination.Penetrant,
+            "DS-10, 5.3"
+        ),
+        new(null, PlannedExamination.Pressure, 100, Specification, Specification, "section 4"),
+        new("J1", PlannedExamination.Section, 10, "ISO 17639:2022", Specification, "section 6"),
+    ];
+}

@@ -1,0 +1,166 @@
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.TestSupport.Records;
+using Xunit;
+
+namespace WeldTrace.Domain.Tests.VesselDesigns;
+
+/// <summary>
+/// Test plan and ladder of a design: least methods by class (NASA-STD-5006A figure 5), substitution (ISO 25239-5:2020, 4.12.4.4 and
+/// 4.12.4.6), proof pressure by rule (2014/68/EU Annex I 7.4).
+/// </summary>
+public sealed class DesignPlanTests
+{
+    [Theory]
+    [InlineData(JointClass.A, "visual dimensional surface volumetric")]
+    [InlineData(JointClass.B, "visual dimensional surface")]
+    [InlineData(JointClass.C, "visual dimensional")]
+    public void Class_SetsTheLeastExaminations(JointClass weldClass, string expected)
+    {
+        var content = Classed(weldClass);
+
+        Assert.Equal(
+            expected,
+            string.Join(
+                " ",
+                ExaminationPlan.Missing(content, content.Joints[0]).Select(m => m.What)
+            )
+        );
+        Assert.Equal(expected.Split(' ').Length, content.Check().Count);
+    }
+
+    [Fact]
+    public void Plan_ThatHoldsTheLeast_IsAccepted() =>
+        Assert.Empty(
+            (
+                Classed(JointClass.A) with
+                {
+                    Examinations =
+                    [
+                        Of(PlannedExamination.Visual),
+                        Of(PlannedExamination.Dimensional),
+                        Of(PlannedExamination.Penetrant),
+                        Of(PlannedExamination.Ultrasonic),
+                    ],
+                }
+            ).Check()
+        );
+
+    [Theory]
+    [InlineData(PlannedExamination.Leak, PlannedExamination.Penetrant, null, false)]
+    [InlineData(PlannedExamination.Leak, PlannedExamination.Penetrant, "DS-12, 5.3", true)]
+    [InlineData(PlannedExamination.Ultrasonic, PlannedExamination.Radiographic, " ", false)]
+    [InlineData(PlannedExamination.Ultrasonic, PlannedExamination.Radiographic, "DS-12, 5.4", true)]
+    [InlineData(PlannedExamination.Visual, PlannedExamination.Penetrant, "DS-12, 5.5", false)]
+    public void Substitution_NeedsItsClause(
+        PlannedExamination method,
+        PlannedExamination replaced,
+        string? clause,
+        bool isAccepted
+    )
+    {
+        var content = SampleDesigns.Content() with
+        {
+            Examinations = [Of(method) with { Replaces = replaced, Clause = clause }],
+        };
+
+        Assert.Equal(isAccepted, content.Check().Count == 0);
+        Assert.True(isAccepted || content.Check()[0].Code == "substitution");
+    }
+
+    [Fact]
+    public void Examination_WithoutAcceptanceStandardOrOfNoJoint_IsRefused()
+    {
+        var content = SampleDesigns.Content() with
+        {
+            Examinations =
+            [
+                Of(PlannedExamination.Visual) with
+                {
+                    AcceptanceStandard = "",
+                },
+                Of(PlannedExamination.Visual) with
+                {
+                    JointCode = "J9",
+                },
+                Of(PlannedExamination.Visual) with
+                {
+                    ExtentPercent = 0,
+                },
+            ],
+        };
+
+        Assert.Equal(["missing", "examination", "extent"], content.Check().Select(r => r.Code));
+    }
+
+    /// <summary>12 bar operating, proof stage 18 bar; 1.43·PS is 17.16 bar for PS 12 and 18.59 bar for PS 13.</summary>
+    [Theory]
+    [InlineData(12, 100, true)]
+    [InlineData(13, 100, false)]
+    [InlineData(12, 121, false)]
+    public void ProofStage_MustReachTheRule(double ps, double strengthAtTest, bool isAccepted)
+    {
+        var content = SampleDesigns.Content();
+        content = content with
+        {
+            Pressures = content.Pressures with
+            {
+                Basis = new LadderBasis(
+                    LadderRule.GreaterOf,
+                    0,
+                    2,
+                    Pressure.FromBar(ps),
+                    Pressure.FromMegapascals(strengthAtTest),
+                    Pressure.FromMegapascals(100)
+                ),
+            },
+        };
+
+        Assert.Equal(isAccepted, content.Check().Count == 0);
+        Assert.True(isAccepted || content.Check()[0].Code == "ladder");
+    }
+
+    /// <summary>Factors 1.5 and 2 with a strength of 110 at test and 100 in service: 1.5·1.1·12 = 19.8 bar, above the stage of 18 bar.</summary>
+    [Fact]
+    public void Temperature_RaisesTheProofPressure()
+    {
+        var plan = SampleDesigns.Content().Pressures;
+        var basis = new LadderBasis(
+            LadderRule.Factors,
+            1.5m,
+            2m,
+            null,
+            Pressure.FromMegapascals(110),
+            Pressure.FromMegapascals(100)
+        );
+
+        Assert.Equal(19.8, basis.LeastProof(plan).Value.Bar, 1e-9);
+        Assert.Equal(26.4, basis.LeastBurst(plan).Bar, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(1.4, "burst")]
+    [InlineData(2.5, null)]
+    public void Burst_IsAboveEveryOtherStage_AndLast(double factor, string? expected)
+    {
+        var content = SampleDesigns.Content();
+        var burst = new PressureStage(PressureStageKind.Burst, (decimal)factor, 0);
+        var plan = content.Pressures;
+
+        var last = content with { Pressures = plan with { Stages = [.. plan.Stages, burst] } };
+        var first = content with { Pressures = plan with { Stages = [burst, .. plan.Stages] } };
+
+        Assert.Equal(expected, last.Check().Select(r => r.Code).FirstOrDefault());
+        Assert.Contains(first.Check(), r => r.Code == "burst");
+    }
+
+    private static DesignContent Classed(JointClass weldClass)
+    {
+        var content = SampleDesigns.Content();
+        return content with { Joints = [content.Joints[0] with { Class = weldClass }] };
+    }
+
+    private static PlannedMethod Of(PlannedExamination method) =>
+        new(null, method, 100, "method standard:2020", "acceptance standard:2020", "level B");
+}
