@@ -15,7 +15,7 @@ public sealed class QualificationJourneyTests(SiteFixture shared)
     private const double PieceMillimetres = 500;
 
     [Fact]
-    public async Task Procedure_FromNothing_IsQualifiedReleasedAndWeldedBy()
+    public async Task Procedure_FromNothing_IsQualifiedReleasedAndSelectedForProduction()
     {
         await using var workshop = new OwnWorkshop(shared);
         await PrepareTestingAsync(workshop);
@@ -41,6 +41,9 @@ public sealed class QualificationJourneyTests(SiteFixture shared)
         await quality.SignForGoodAsync("Sign: Release for production");
         await quality.SeesAsync("I release this procedure for production.");
         await AssertPapersTellAsync(quality, procedure, record);
+        var rule = await ProductionPlanning.PlanAsync(workshop, engineer, quality, Number);
+        Assert.Contains("Holds", rule, StringComparison.Ordinal);
+        Assert.Contains($"{Number} rev A", rule, StringComparison.Ordinal);
     }
 
     // Tensile and bend specimens need somebody certified for them, and a calibrated testing machine.
