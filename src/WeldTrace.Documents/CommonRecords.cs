@@ -45,7 +45,11 @@ public sealed record Photograph(
     ReadOnlyMemory<byte> Content,
     string Caption,
     string AlternativeText
-);
+)
+{
+    /// <summary>What was measured on it; null when nothing was. Its points are those of the upright picture.</summary>
+    public PictureOverlay? Overlay { get; init; }
+}
 
 /// <summary>One signature as recorded in the ledger.</summary>
 /// <param name="PrintedName">Name of the person.</param>

@@ -6,6 +6,7 @@ using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Laboratory;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Lots;
@@ -48,6 +49,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
         "joint_cleanings",
         "joint_fit_ups",
         "specimen_tests",
+        "laboratory_tests",
         "attachments",
         "process_logs",
         "process_log_chunks",
@@ -79,6 +81,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<LeakTest> LeakTests => Set<LeakTest>();
     public DbSet<PressureTest> PressureTests => Set<PressureTest>();
     public DbSet<SectionExamination> Sections => Set<SectionExamination>();
+    public DbSet<LaboratoryTest> LaboratoryTests => Set<LaboratoryTest>();
     public DbSet<StepSignOff> StepSignOffs => Set<StepSignOff>();
     public DbSet<Finding> Findings => Set<Finding>();
     public DbSet<Signature> Signatures => Set<Signature>();

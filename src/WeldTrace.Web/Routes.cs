@@ -31,6 +31,8 @@ public static class Routes
     public const string ToolDesignsCsv = "/tools/designs.csv";
     public const string NewToolDesign = "/tools/designs/new";
     public const string Tests = "/tests";
+    public const string Laboratory = "/tests/laboratory";
+    public const string LaboratoryCsv = "/tests/laboratory.csv";
     public const string TestsCsv = "/tests.csv";
     public const string Lots = "/lots";
     public const string LotsCsv = "/lots.csv";
@@ -202,6 +204,21 @@ public static class Routes
     public static string Section(Guid id) => $"/tests/sections/{id:D}";
 
     public static string Lot(Guid id) => $"{Lots}/{id:D}";
+
+    public static string EnterLaboratory(string kind) => $"{Laboratory}/new/{kind}";
+
+    public static string EnterLaboratoryOf(string kind, string serial) =>
+        $"{EnterLaboratory(kind)}?vessel={Uri.EscapeDataString(serial)}";
+
+    public static string LaboratoryTest(Guid id) => $"{Laboratory}/{id:D}";
+
+    public static string LaboratoryReport(Guid id) => $"{Laboratory}/{id:D}/report.pdf";
+
+    public static string MeasureSection(Guid id) => $"{Section(id)}/measure";
+
+    public static string SectionPicture(Guid id) => $"{Section(id)}/picture.jpg";
+
+    public static string SectionReport(Guid id) => $"{Section(id)}/report.pdf";
 
     public static string Finding(Guid id) => $"/findings/{id:D}";
 

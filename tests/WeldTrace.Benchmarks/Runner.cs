@@ -19,6 +19,11 @@ internal static class Runner
             return await Logs.LogRatios.RunAsync();
         }
 
+        if (args is ["pictures"])
+        {
+            return await Pictures.PictureIntake.RunAsync();
+        }
+
         // In process: the generated project of the usual toolchain cannot be restored from the locked package list.
         var config = ManualConfig
             .CreateEmpty()

@@ -9,7 +9,16 @@ internal sealed class SeamDrawing(SeamPlan plan) : Drawing
     private const double LabelRoom = 24;
     private const double Shortest = 1.6;
 
-    public override string AlternativeText =>
+    public override string AlternativeText => Seam + Where;
+
+    private string Where =>
+        plan.Cut is { } cut
+            ? FormattableString.Invariant(
+                $" The section was cut {cut.Degrees:0.#}° along the travel from the start."
+            )
+            : "";
+
+    private string Seam =>
         plan.Excursions.Count == 0
             ? "Circular seam without excursions, seen from the shoulder side."
             : "Circular seam, seen from the shoulder side, with excursions: "
@@ -36,6 +45,7 @@ internal sealed class SeamDrawing(SeamPlan plan) : Drawing
         }
 
         DrawEnds(surface, centre, radius, travelled);
+        DrawCut(surface, centre, radius);
         foreach (var excursion in plan.Excursions)
         {
             DrawExcursion(surface, centre, radius, excursion);
@@ -69,6 +79,23 @@ internal sealed class SeamDrawing(SeamPlan plan) : Drawing
             "travel",
             centre.Polar(radius - 24, start + (Sense * 90)),
             Styles.Drawing,
+            TextAnchor.Middle
+        );
+    }
+
+    private void DrawCut(Surface surface, Spot centre, double radius)
+    {
+        if (plan.Cut is not { } cut)
+        {
+            return;
+        }
+
+        var angle = plan.Start.Degrees + (Sense * cut.Degrees);
+        surface.Line(centre.Polar(radius - 14, angle), centre.Polar(radius + 12, angle), 1.4);
+        surface.Text(
+            "cut",
+            centre.Polar(radius - 22, angle),
+            Styles.DrawingStrong,
             TextAnchor.Middle
         );
     }

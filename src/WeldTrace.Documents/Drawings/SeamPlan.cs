@@ -19,6 +19,9 @@ public sealed record SeamPlan
     /// <summary>Path actually travelled; less than the whole path when the run was interrupted.</summary>
     public Length? Travelled { get; init; }
 
+    /// <summary>Where a section was cut, along the travel from the start; null when none was.</summary>
+    public Angle? Cut { get; init; }
+
     public IReadOnlyList<SeamExcursion> Excursions { get; init; } = [];
 }
 

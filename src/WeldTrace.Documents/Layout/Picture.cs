@@ -37,7 +37,15 @@ internal sealed class Picture(Photograph photograph, double highest = 240) : Blo
             canvas.Figure(
                 photograph.AlternativeText,
                 frame,
-                () => UprightImage.Draw(canvas.Graphics, image, frame, _header!.Orientation)
+                () =>
+                {
+                    UprightImage.Draw(canvas.Graphics, image, frame, _header!.Orientation);
+                    if (photograph.Overlay is { } overlay)
+                    {
+                        var surface = new Surface(canvas, frame.X, frame.Y);
+                        OverlayPainter.Draw(surface, overlay, frame.Width);
+                    }
+                }
             );
         }
 

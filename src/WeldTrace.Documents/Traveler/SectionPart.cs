@@ -37,31 +37,39 @@ internal static class SectionPart
             yield return new Picture(photograph);
         }
 
+        foreach (var replaced in section.Replaced)
+        {
+            yield return new Paragraph(replaced, Styles.Note);
+        }
+
         if (section.Explanation is not null)
         {
             yield return new Paragraph(section.Explanation, struck: struck);
         }
     }
 
-    private static Table Measurements(IReadOnlyList<MeasurementLine> measurements, bool struck)
+    public static Table Measurements(IReadOnlyList<MeasurementLine> measurements, bool struck)
     {
         TableColumn[] columns =
         [
-            new("Imperfection or dimension", 44),
-            new("Unit", 10),
-            new("Measured", 18, IsNumber: true),
-            new("Limit", 18, IsNumber: true),
-            new("Verdict", 24),
+            new("Imperfection or dimension", 32),
+            new("Unit", 8),
+            new("Measured", 20, IsNumber: true),
+            new("Place", 34),
+            new("Limit", 14, IsNumber: true),
+            new("Verdict", 20),
         ];
         var rows = measurements.Select(line => new TableRow([
             new Cell(line.Name) { IsHead = true },
             line.Unit,
             line.Measured,
+            line.Place,
             line.Limit,
             Cell.Of(line.Verdict),
         ])
         {
             Struck = struck,
+            Note = line.LimitSource,
         });
         return new Table(columns, [.. rows]);
     }

@@ -107,6 +107,9 @@ public sealed record SectionSheet
 
     public IReadOnlyList<Photograph> Photographs { get; init; } = [];
 
+    /// <summary>What was replaced or struck out before it was signed, with the reason.</summary>
+    public IReadOnlyList<string> Replaced { get; init; } = [];
+
     public required StateMark Verdict { get; init; }
 
     public string? Explanation { get; init; }
@@ -119,7 +122,13 @@ public sealed record MeasurementLine(string Name, string Unit)
 {
     public string? Measured { get; init; }
 
+    /// <summary>Side of the weld and distance from the face; null when not told.</summary>
+    public string? Place { get; init; }
+
     public string? Limit { get; init; }
+
+    /// <summary>Formula and source of the limit; null when they stand elsewhere.</summary>
+    public string? LimitSource { get; init; }
 
     public StateMark? Verdict { get; init; }
 }

@@ -34,6 +34,7 @@ internal static class TravelerDocument
                 "Sections and examinations",
                 model.Sections.SelectMany(section => SectionPart.Blocks(section, stamp))
             ),
+            .. Part.Of("Laboratory tests", LaboratoryPart.Blocks(model.Laboratory)),
             .. FindingPart.Blocks(model),
             .. SignaturePart.Blocks(model.Signatures, model.SignedOnPaper, stamp),
         ];

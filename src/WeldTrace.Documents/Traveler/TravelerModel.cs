@@ -27,6 +27,9 @@ public sealed record TravelerModel
 
     public IReadOnlyList<SectionSheet> Sections { get; init; } = [];
 
+    /// <summary>Laboratory tests of samples of the vessel and its lot.</summary>
+    public IReadOnlyList<LaboratoryLine> Laboratory { get; init; } = [];
+
     public IReadOnlyList<FindingSheet> Findings { get; init; } = [];
 
     public IReadOnlyList<ConcessionSheet> Concessions { get; init; } = [];

@@ -33,7 +33,7 @@ internal static class SpecimenJudgement
                 tensile
             ),
             (TestKind.RootBend or TestKind.FaceBend or TestKind.SideBend, { Bend: { } bend }) =>
-                Bend(checks, facts.Qualification.Plan, bend),
+                Bend(checks, BendRequirement.Of(facts.Qualification.Plan), bend),
             (TestKind.Hardness or TestKind.Leak, { Value: { } value }) => Value(checks, value),
             (_, { Examination: { } examination }) => Examination(checks, facts, examination),
             _ => throw new ArgumentException(
@@ -42,10 +42,12 @@ internal static class SpecimenJudgement
             ),
         };
 
-    private static JudgedSpecimen? Tensile(
+    /// <summary>The judged strength of a flat specimen, with its expanded uncertainty in MPa, k = 2, where it is known.</summary>
+    public static JudgedSpecimen? Tensile(
         Checks checks,
         TensileRequirement required,
-        TensileEntry entry
+        TensileEntry entry,
+        double? expandedMegapascals = null
     )
     {
         Positive(checks, entry.Width, "width", nameof(entry.Width));
@@ -70,7 +72,7 @@ internal static class SpecimenJudgement
             entry.Place
         );
         var judged = Comparison.AtLeast(
-            new(specimen.Strength.Megapascals, "MPa"),
+            new(specimen.Strength.Megapascals, "MPa", expandedMegapascals),
             WrittenLimit.Of(required.Megapascals, "MPa")
         );
         return new JudgedSpecimen(
@@ -79,16 +81,17 @@ internal static class SpecimenJudgement
         );
     }
 
-    private static JudgedSpecimen? Bend(Checks checks, QualificationPlan plan, BendEntry entry)
+    /// <summary>The judged bend of a specimen.</summary>
+    public static JudgedSpecimen? Bend(Checks checks, BendRequirement required, BendEntry entry)
     {
         Positive(checks, entry.Former, "diameter of the former", nameof(entry.Former));
         Positive(checks, entry.Angle, "angle", nameof(entry.Angle));
         NotNegative(checks, entry.LongestCrack, "longest crack", nameof(entry.LongestCrack));
         checks.That(
-            entry.Former.InUnit() <= (double)plan.Former!.Millimetres,
+            entry.Former.InUnit() <= (double)required.FormerMillimetres,
             "former",
             FormattableString.Invariant(
-                $"A former of {entry.Former} is larger than the {plan.Former.Millimetres} mm allowed ({plan.Former.Derivation}); bend over a smaller one."
+                $"A former of {entry.Former} is larger than the {required.FormerMillimetres} mm allowed ({required.Derivation}); bend over a smaller one."
             ),
             nameof(entry.Former)
         );
@@ -99,7 +102,7 @@ internal static class SpecimenJudgement
                     "Longest crack",
                     Comparison.AtMost(
                         Value(entry.LongestCrack),
-                        WrittenLimit.Of(plan.BendCrack!.Value, "mm")
+                        WrittenLimit.Of(required.CrackMillimetres, "mm")
                     )
                 ),
             ])
@@ -147,9 +150,13 @@ internal static class SpecimenJudgement
     {
         var place = FormattableString.Invariant($"Imperfections[{row}]");
         var table = facts.Imperfections;
-        var limit =
-            ImperfectionLimits.Of(table, imperfection.Name, facts.Content.Thickness)
-            ?? Number(imperfection.DesignLimit);
+        var limit = ImperfectionJudgement.LimitFor(
+            table,
+            imperfection.Name,
+            facts.Content.Thickness,
+            imperfection.DesignLimit,
+            null
+        );
         checks
             .Text(imperfection.Name, 80, "Name the imperfection", place + ".Name")
             .That(
@@ -160,15 +167,18 @@ internal static class SpecimenJudgement
                 table.Text.Source.ToString()
             );
         NotNegative(checks, imperfection.Size, "size", place + ".Size");
-        return limit is { } most && checks.AllHold
-            ? Judged(
-                char.ToUpperInvariant(imperfection.Name[0]) + imperfection.Name[1..],
-                Comparison.AtMost(Value(imperfection.Size), WrittenLimit.Of(most, "mm"))
-            )
-            : null;
+        if (limit is null || !checks.AllHold)
+        {
+            return null;
+        }
+
+        var (verdict, sentence) = ImperfectionJudgement.Judge(imperfection.Size, null, limit);
+        var name = char.ToUpperInvariant(imperfection.Name[0]) + imperfection.Name[1..];
+        return new JudgedSpecimen(verdict, $"{name} {sentence}");
     }
 
-    private static JudgedSpecimen? Value(Checks checks, ValueEntry entry)
+    /// <summary>The judged single value, for instance the least hardness.</summary>
+    public static JudgedSpecimen? Value(Checks checks, ValueEntry entry)
     {
         checks
             .That(

@@ -5,92 +5,14 @@ using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
-using WeldTrace.Engineering.Conformity;
-using WeldTrace.Engineering.Paths;
-using WeldTrace.Engineering.Quantities;
-using Measured = WeldTrace.Domain.Records.Measured;
 
 namespace WeldTrace.Domain.Sectioning;
 
-/// <summary>A photograph kept under its own hash.</summary>
-/// <param name="Sha256">SHA-256 of the original bytes, hexadecimal.</param>
-/// <param name="FileName">Name of the file as it was brought.</param>
-/// <param name="MediaType">Media type, found from the content.</param>
-/// <param name="WidthPixels">Width.</param>
-/// <param name="HeightPixels">Height.</param>
-public sealed record Photograph(
-    string Sha256,
-    string FileName,
-    string MediaType,
-    int WidthPixels,
-    int HeightPixels
-);
-
-/// <summary>Imperfections of friction-stir welds that a section can show (terms of ISO 25239-1 and -5).</summary>
-public enum Imperfection
-{
-    /// <summary>Nothing to report.</summary>
-    None,
-
-    /// <summary>Faying surface bent beside the stirred metal.</summary>
-    Hook,
-
-    /// <summary>Void in the stirred metal.</summary>
-    Cavity,
-
-    /// <summary>Trace of the original faying surface or oxide.</summary>
-    JointRemnant,
-
-    /// <summary>Thickness not welded through.</summary>
-    IncompletePenetration,
-
-    /// <summary>Face below the surface of the parent material.</summary>
-    Underfill,
-
-    /// <summary>Metal pushed out along the toe.</summary>
-    ToeFlash,
-
-    /// <summary>Surfaces parallel but offset.</summary>
-    LinearMisalignment,
-
-    /// <summary>Crack of any size.</summary>
-    Crack,
-}
-
-/// <summary>What was measured on a section.</summary>
-/// <param name="Imperfection">What was found.</param>
-/// <param name="Size">Its size in mm; null when nothing was found.</param>
-/// <param name="SizeUncertainty">Expanded uncertainty of the size, k = 2, in mm.</param>
-/// <param name="Limit">Greatest permitted size in mm, from the source named; null when the design permits none.</param>
-/// <param name="LimitSource">Standard or design specification with edition and clause.</param>
-/// <param name="Side">Side of the weld; null when it lies in the middle.</param>
-/// <param name="DistanceFromFace">Distance from the weld face in mm; null when not measured.</param>
-public sealed record SectionMeasurement(
-    Imperfection Imperfection,
-    Measured? Size,
-    Measured? SizeUncertainty,
-    Measured? Limit,
-    string LimitSource,
-    WeldSide? Side,
-    Measured? DistanceFromFace
-);
-
-/// <summary>Where and how the section was cut and made visible.</summary>
-/// <param name="JointCode">Joint.</param>
-/// <param name="PassNumber">Pass; null when all passes show.</param>
-/// <param name="Angle">Angle of the cut from the start of the pass.</param>
-/// <param name="Etchant">Etchant and time.</param>
-/// <param name="Magnification">Magnification as on the photograph, or the scale's length.</param>
-public sealed record SectionCut(
-    string JointCode,
-    int? PassNumber,
-    Angle Angle,
-    string Etchant,
-    string Magnification
-);
-
-/// <summary>A section of a weld, photographed, measured and judged.</summary>
-public sealed class SectionExamination : TestRecord, ISampleTest
+/// <summary>
+/// A section of a weld: its photograph is taken in, its scale set, what it shows measured on it, and concluded; then it is signed.
+/// Whatever is corrected before the signature stays readable.
+/// </summary>
+public sealed partial class SectionExamination : TestRecord, ISampleTest
 {
     /// <summary>Field that names what it was measured with.</summary>
     public const string Instrument = nameof(Instrument);
@@ -108,11 +30,17 @@ public sealed class SectionExamination : TestRecord, ISampleTest
     /// <summary>Where and how it was cut.</summary>
     public SectionCut Cut { get; private set; } = null!;
 
-    /// <summary>What was measured.</summary>
-    public SectionMeasurement Measurement { get; private set; } = null!;
+    /// <summary>By what it is examined and judged; null in sections recorded before sizes were measured on the picture.</summary>
+    public SectionStandards? Standards { get; private set; }
+
+    /// <summary>The one typed size of a section recorded before sizes were measured on the picture; else null.</summary>
+    public SectionMeasurement? Measurement { get; private set; }
 
     /// <summary>Photograph.</summary>
     public Photograph Photograph { get; private set; } = null!;
+
+    /// <summary>What was measured on the photograph; null in sections recorded before that.</summary>
+    public SectionPicture? Picture { get; private set; }
 
     /// <inheritdoc/>
     protected override ExaminationMethod Examination => ExaminationMethod.Macroscopic;
@@ -123,12 +51,26 @@ public sealed class SectionExamination : TestRecord, ISampleTest
     /// <inheritdoc/>
     protected override SeamPlace? Place => new(Cut.JointCode, Cut.PassNumber, Cut.Angle, null);
 
-    /// <summary>Records a section; the verdict follows from the measured size and the limit.</summary>
-    public static Outcome<SectionExamination> Record(
+    /// <inheritdoc/>
+    protected override bool ShowedOtherThanPass =>
+        base.ShowedOtherThanPass
+        || Picture?.Marks.Any(IsOtherThanPass) == true
+        || Picture?.Corrections.Any(c => c.Mark is { } mark && IsOtherThanPass(mark)) == true;
+
+    /// <summary>Takes in the photograph of a section. There is no verdict before it was measured and concluded.</summary>
+    /// <param name="id">Identity made when the form was shown, so that sending it twice records one section.</param>
+    /// <param name="facts">Vessel, step, design and findings.</param>
+    /// <param name="cut">Where and how it was cut.</param>
+    /// <param name="standards">By what it is examined and judged; the thickness is that of the joint.</param>
+    /// <param name="photograph">Photograph.</param>
+    /// <param name="remark">Anything worth telling; at most 400 characters.</param>
+    /// <param name="actor">Inspector.</param>
+    /// <param name="at">UTC instant.</param>
+    public static Outcome<SectionExamination> TakeIn(
         Guid id,
         TestFacts facts,
         SectionCut cut,
-        SectionMeasurement measurement,
+        SectionStandards standards,
         Photograph photograph,
         string? remark,
         Actor actor,
@@ -136,11 +78,10 @@ public sealed class SectionExamination : TestRecord, ISampleTest
     )
     {
         ArgumentNullException.ThrowIfNull(cut);
-        ArgumentNullException.ThrowIfNull(measurement);
+        ArgumentNullException.ThrowIfNull(standards);
         ArgumentNullException.ThrowIfNull(photograph);
         var checks = CheckBeginning(facts, StepKind.Section, remark, actor);
-        CheckCut(checks, facts, cut, measurement);
-        CheckSize(checks, measurement);
+        CheckCut(checks, facts, cut, standards);
         var used = checks.Take(
             facts,
             new NeededInstrument(Instrument, InstrumentKind.Length, null, "mm")
@@ -150,19 +91,17 @@ public sealed class SectionExamination : TestRecord, ISampleTest
             return checks.Refusals;
         }
 
-        var (verdict, sentence) = Judge(measurement);
         var section = new SectionExamination(id)
         {
             Cut = cut,
-            Measurement = measurement,
+            Standards = standards,
             Photograph = photograph,
+            Picture = SectionPicture.Blank,
             Instruments = used,
             Remark = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim(),
-            Verdict = verdict,
-            VerdictSentence = sentence,
         };
         section.SetOrigin(facts.Vessel, facts.Step.Sequence, actor, at);
-        section.Note(actor, at, "section recorded");
+        section.Note(actor, at, "section taken in");
         return section;
     }
 
@@ -181,31 +120,11 @@ public sealed class SectionExamination : TestRecord, ISampleTest
             )
             : null;
 
-    /// <summary>The trade's words for an imperfection.</summary>
-    public static string ImperfectionWord(Imperfection imperfection) =>
-        imperfection switch
-        {
-            Imperfection.None => "no imperfection",
-            Imperfection.Hook => "hook",
-            Imperfection.Cavity => "cavity",
-            Imperfection.JointRemnant => "joint remnant",
-            Imperfection.IncompletePenetration => "incomplete penetration",
-            Imperfection.Underfill => "underfill",
-            Imperfection.ToeFlash => "toe flash",
-            Imperfection.LinearMisalignment => "linear misalignment",
-            Imperfection.Crack => "crack",
-            _ => throw new ArgumentOutOfRangeException(
-                nameof(imperfection),
-                imperfection,
-                "Unknown imperfection."
-            ),
-        };
-
     private static void CheckCut(
         Checks checks,
         TestFacts facts,
         SectionCut cut,
-        SectionMeasurement measurement
+        SectionStandards standards
     ) =>
         checks
             .That(
@@ -220,6 +139,13 @@ public sealed class SectionExamination : TestRecord, ISampleTest
                 "Give the angle of the cut from the start of the pass, 0° to 540°.",
                 nameof(SectionCut.Angle)
             )
+            .Text(cut.Specimen, 80, "Give the mark of the specimen", nameof(SectionCut.Specimen))
+            .Text(
+                cut.Plane,
+                80,
+                "Give the plane of the cut, for instance across the weld",
+                nameof(SectionCut.Plane)
+            )
             .Text(cut.Etchant, 80, "Name the etchant and the time", nameof(SectionCut.Etchant))
             .Text(
                 cut.Magnification,
@@ -228,71 +154,20 @@ public sealed class SectionExamination : TestRecord, ISampleTest
                 nameof(SectionCut.Magnification)
             )
             .Text(
-                measurement.LimitSource,
+                standards.Method,
                 LongestText,
-                "Name the standard or specification behind the limit, with its edition",
-                nameof(SectionMeasurement.LimitSource)
+                "Name the method standard",
+                nameof(SectionStandards.Method)
+            )
+            .Text(
+                standards.MethodEdition,
+                LongestText,
+                "Give the edition of the method standard",
+                nameof(SectionStandards.MethodEdition)
             );
 
-    private static void CheckSize(Checks checks, SectionMeasurement measurement)
-    {
-        if (measurement.Imperfection == Imperfection.None)
-        {
-            checks.That(
-                measurement.Size is null,
-                "size",
-                "Nothing was found, so there is no size; take it out or choose the imperfection.",
-                nameof(SectionMeasurement.Size)
-            );
-            return;
-        }
-
-        Reading.Between(checks, measurement.Size, 0, 200, "Size", nameof(SectionMeasurement.Size));
-        Reading.Between(
-            checks,
-            measurement.SizeUncertainty,
-            0,
-            20,
-            "Expanded uncertainty of the size",
-            nameof(SectionMeasurement.SizeUncertainty)
-        );
-        if (measurement.Limit is not null)
-        {
-            Reading.Between(
-                checks,
-                measurement.Limit,
-                0,
-                200,
-                "Limit",
-                nameof(SectionMeasurement.Limit)
-            );
-        }
-    }
-
-    private static (Verdict Verdict, string Sentence) Judge(SectionMeasurement measurement)
-    {
-        var name = ImperfectionWord(measurement.Imperfection);
-        if (measurement.Imperfection == Imperfection.None)
-        {
-            return (Engineering.Conformity.Verdict.Pass, "The section shows no imperfection.");
-        }
-
-        if (measurement.Limit is null || measurement.Imperfection == Imperfection.Crack)
-        {
-            return (
-                Engineering.Conformity.Verdict.Fail,
-                $"The section shows a {name} of {measurement.Size}; none is permitted."
-            );
-        }
-
-        var judged = Comparison.AtMost(
-            new Engineering.Conformity.Measured(
-                measurement.Size!.InUnit(),
-                "mm",
-                measurement.SizeUncertainty!.InUnit()
-            ),
-            WrittenLimit.Parse(measurement.Limit.Digits, "mm")
-        );
-        return (judged.Verdict, $"The section shows a {name}: {judged.Sentence}");
-    }
+    private static bool IsOtherThanPass(PictureMark mark) =>
+        mark.Result.Verdict
+            is Engineering.Conformity.Verdict.Fail
+                or Engineering.Conformity.Verdict.Undecided;
 }

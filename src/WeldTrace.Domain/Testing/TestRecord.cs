@@ -69,6 +69,10 @@ public abstract class TestRecord : Record
     /// <summary>Where a finding from this test comes from.</summary>
     protected abstract FindingOrigin Origin { get; }
 
+    /// <summary>Whether it showed, now or before a correction, anything but a pass: then only someone else takes it back.</summary>
+    protected virtual bool ShowedOtherThanPass =>
+        Verdict is not (null or Engineering.Conformity.Verdict.Pass);
+
     /// <summary>Where on the seam a finding from this test lies; null when it has no place there.</summary>
     protected virtual SeamPlace? Place => null;
 
@@ -160,7 +164,6 @@ public abstract class TestRecord : Record
     public Outcome Withdraw(string reason, Actor actor, DateTimeOffset at)
     {
         ArgumentNullException.ThrowIfNull(actor);
-        var needsSecond = Verdict is not (null or Engineering.Conformity.Verdict.Pass);
         var checks = new Checks()
             .Role(actor, Role.Inspector, Role.QualityManager)
             .Text(
@@ -175,9 +178,9 @@ public abstract class TestRecord : Record
                 "This test is signed or withdrawn already and stays as it is."
             )
             .That(
-                !needsSecond || actor.PersonId != InspectorId,
+                !ShowedOtherThanPass || actor.PersonId != InspectorId,
                 "second-person",
-                $"The test reads '{VerdictWord(Verdict)}' and you recorded it; ask another inspector or the quality manager to withdraw it, or sign it as it is."
+                $"The test {(Verdict is null ? "showed something other than a pass" : $"reads '{VerdictWord(Verdict)}'")} and you recorded it; ask another inspector or the quality manager to withdraw it, or sign it as it is."
             );
         if (checks.AllHold)
         {

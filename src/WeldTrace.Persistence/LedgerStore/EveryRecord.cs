@@ -52,6 +52,7 @@ internal sealed class EveryRecord
         await all.AddAsync(db.LeakTests, cancellation);
         await all.AddAsync(db.PressureTests, cancellation);
         await all.AddAsync(db.Sections, cancellation);
+        await all.AddAsync(db.LaboratoryTests, cancellation);
         await all.AddAsync(db.StepSignOffs, cancellation);
         await all.AddAsync(db.Findings, cancellation);
         await all.AddAsync(db.Signatures, cancellation);

@@ -43,6 +43,10 @@ public static class MeasuredWithLoading
             .SpecimenTests.AsNoTracking()
             .Where(t => t.SignedAt >= from)
             .ToListAsync(cancellation);
+        var laboratory = await db
+            .LaboratoryTests.AsNoTracking()
+            .Where(t => t.SignedAt >= from)
+            .ToListAsync(cancellation);
         var tools = await db.Tools.AsNoTracking().ToListAsync(cancellation);
         return
         [
@@ -56,6 +60,9 @@ public static class MeasuredWithLoading
                         .. specimens
                             .Where(t => t.Instrument?.Id == instrument)
                             .Select(t => new MeasuredWith(t, t.SignedAt)),
+                        .. laboratory
+                            .Where(t => t.Instruments.Any(i => i.Id == instrument))
+                            .Select(t => new MeasuredWith(t, t.SignedAt, t.VesselId)),
                         .. tools.SelectMany(t =>
                             (t.Inspections ?? [])
                                 .Where(i => i.Measured?.InstrumentId == instrument && i.At >= from)

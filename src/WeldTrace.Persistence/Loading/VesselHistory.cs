@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Laboratory;
 using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
@@ -30,6 +31,9 @@ public sealed record VesselHistory(
     /// <summary>Its production lot; null when it is in none.</summary>
     public ProductionLot? Lot { get; init; }
 
+    /// <summary>Laboratory tests of samples of the vessel, and of its lot.</summary>
+    public IReadOnlyList<LaboratoryTest> Laboratory { get; init; } = [];
+
     /// <summary>Rules that were waived for its steps, or asked to be.</summary>
     public IReadOnlyList<Concession> Concessions { get; init; } = [];
 
@@ -46,6 +50,7 @@ public sealed record VesselHistory(
             .. LeakTests,
             .. PressureTests,
             .. Sections,
+            .. Laboratory,
             .. SignOffs,
             .. Findings,
         ];
@@ -114,9 +119,24 @@ public static class VesselHistoryLoading
         {
             Material = await db.LoadMaterialAsync(vessel, cancellation),
             Lot = await db.FindLotOfAsync(vessel, cancellation),
+            Laboratory = await LaboratoryAsync(db, vessel, cancellation),
             Concessions = await ConcessionsAsync(db, id, cancellation),
         };
     }
+
+    private static async Task<List<LaboratoryTest>> LaboratoryAsync(
+        WeldTraceDbContext db,
+        Vessel vessel,
+        CancellationToken cancellation
+    ) =>
+        await db
+            .LaboratoryTests.AsNoTracking()
+            .Where(t =>
+                t.VesselId == vessel.Id
+                || (t.VesselId == null && t.ProductionLot == vessel.ProductionLot)
+            )
+            .OrderBy(t => t.Id)
+            .ToListAsync(cancellation);
 
     private static async Task<List<Concession>> ConcessionsAsync(
         WeldTraceDbContext db,

@@ -1,7 +1,10 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using WeldTrace.Domain.Laboratory;
+using WeldTrace.Domain.People;
 using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Testing;
+using WeldTrace.Domain.Vessels;
 
 namespace WeldTrace.Persistence.Mappings;
 
@@ -38,6 +41,28 @@ internal sealed class SectionMapping : IEntityTypeConfiguration<SectionExaminati
         builder.Property(t => t.Cut).IsJson();
         builder.Property(t => t.Measurement).IsJson();
         builder.Property(t => t.Photograph).IsJson();
+        builder.Property(t => t.Standards).IsJson();
+        builder.Property(t => t.Picture).IsJson();
+    }
+}
+
+internal sealed class LaboratoryTestMapping : IEntityTypeConfiguration<LaboratoryTest>
+{
+    public void Configure(EntityTypeBuilder<LaboratoryTest> builder)
+    {
+        builder.IsRecord("laboratory_tests");
+        builder.Property(t => t.ProductionLot).HasMaxLength(Vessel.LongestText);
+        builder.Property(t => t.Subject).IsJson();
+        builder.Property(t => t.Test).IsWord();
+        builder.Property(t => t.Header).IsJson();
+        builder.Property(t => t.Entry).IsJson();
+        builder.Property(t => t.Lines).IsJson();
+        builder.Property(t => t.Instruments).IsJson();
+        builder.Property(t => t.FileSha256).HasMaxLength(64);
+        builder.Property(t => t.Verdict).IsWord();
+        builder.Property(t => t.TesterName).HasMaxLength(Person.LongestName);
+        builder.HasIndex(t => t.VesselId);
+        builder.HasIndex(t => t.ProductionLot);
     }
 }
 

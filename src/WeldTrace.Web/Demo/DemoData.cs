@@ -61,6 +61,10 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
         await vessels[0].WeldBadlyAsync(isInterrupted: false, cancellation);
         await vessels[0].SettleFindingsAsync(cancellation);
         await vessels[0].GoToAsync(int.MaxValue, cancellation);
+        await new DemoLaboratory(db, shop, cast, clock).AddAsync(
+            vessels[0].Vessel.ProductionLot,
+            cancellation
+        );
         int[] stations = [110, 90, 80, 70, 40, 20];
         foreach (var (vessel, station) in vessels.Skip(1).Zip(stations))
         {

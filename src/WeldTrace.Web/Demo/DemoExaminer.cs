@@ -18,6 +18,7 @@ internal sealed record DemoExaminer(
         (ExaminationMethod.Macroscopic, "MA-0113"),
         (ExaminationMethod.Leak, "LT2-0876"),
         (ExaminationMethod.Pressure, "PRT-0412"),
+        (ExaminationMethod.Mechanical, "MT2-0220"),
     ];
 
     public Instrument? InstrumentFor(InstrumentKind? kind) =>

@@ -44,6 +44,18 @@ internal sealed class DemoInstruments
                 ),
                 2
             ),
+            Make(
+                new(
+                    "TM-02",
+                    InstrumentKind.Mechanical,
+                    "Tensile and bend testing machine",
+                    "kN",
+                    "100",
+                    "0.05"
+                ),
+                4
+            ),
+            Make(new("HT-01", InstrumentKind.Mechanical, "Hardness tester", "N", "100", "0.1"), 4),
             LoadCell,
             LeakGauge,
             PressureGauge,

@@ -1,6 +1,8 @@
 using System.Security.Cryptography;
 using SkiaSharp;
+using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
+using WeldTrace.Engineering.Sections;
 using WeldTrace.Persistence.Attachments;
 
 namespace WeldTrace.Web.Demo;
@@ -10,6 +12,46 @@ internal static class DemoMacro
 {
     private const int Width = 900;
     private const int Height = 420;
+    private const int BarLeft = 70;
+    private const int BarTop = 370;
+    private const int BarPixels = 250;
+
+    /// <summary>The scale bar of 5 mm and the weld face, as they are drawn.</summary>
+    public static PictureSetUp SetUp { get; } =
+        new(
+            new(BarLeft, BarTop + 3),
+            new(BarLeft + BarPixels, BarTop + 3),
+            new Measured("5.00", "mm"),
+            new Measured("0.005", "mm"),
+            null,
+            null,
+            new Measured("0.5", "px"),
+            new FaceLine(new(260, 60), new(640, 60))
+        );
+
+    /// <summary>The hook on the advancing side, as it is drawn.</summary>
+    public static MarkEntry Hook { get; } =
+        new(
+            PictureShape.Line,
+            [new(384, 240), new(384, 224)],
+            Imperfection.Hook,
+            null,
+            new Measured("0.60", "mm"),
+            "Design specification DS-10, section 6",
+            ""
+        );
+
+    /// <summary>The width of the stirred metal at half its depth, as it is drawn.</summary>
+    public static MarkEntry Nugget { get; } =
+        new(
+            PictureShape.Line,
+            [new(350, 200), new(554, 200)],
+            Imperfection.None,
+            SectionDimension.NuggetWidth,
+            null,
+            null,
+            ""
+        );
 
     public static (Photograph Photograph, Attachment Attachment) Make(string serial)
     {
@@ -49,7 +91,7 @@ internal static class DemoMacro
             StrokeWidth = 2,
             Style = SKPaintStyle.Stroke,
         };
-        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
+        using var ink = new SKPaint { Color = SKColors.White, IsAntialias = true };
         using var font = new SKFont(SKTypeface.Default, 18);
         canvas.Clear(new SKColor(0x20, 0x20, 0x20));
         canvas.DrawRect(40, 60, Width - 80, 300, metal);
@@ -69,12 +111,12 @@ internal static class DemoMacro
         canvas.DrawLine(40, 240, 372, 240, line);
         canvas.DrawLine(372, 240, 384, 224, line);
         canvas.DrawLine(526, 240, Width - 40, 240, line);
-        canvas.DrawRect(70, 330, 120, 6, ink);
-        canvas.DrawText("5 mm", 70, 322, SKTextAlign.Left, font, ink);
+        canvas.DrawRect(BarLeft, BarTop, BarPixels, 6, ink);
+        canvas.DrawText("5 mm", BarLeft, BarTop - 8 + 36, SKTextAlign.Left, font, ink);
         canvas.DrawText(
             $"{serial}: drawn for the demonstration, no photograph",
-            300,
-            348,
+            360,
+            392,
             SKTextAlign.Left,
             font,
             ink

@@ -1,8 +1,9 @@
 using System.Globalization;
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Testing;
-using WeldTrace.Engineering.Paths;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
@@ -123,8 +124,12 @@ internal sealed class DemoTesting(
             db.Add(attachment);
         }
 
+        var table = await db.LimitTables.SingleAsync(
+            t => t.Code == ShippedLimits.Imperfections && t.SupersededById == null,
+            cancellation
+        );
         var section = SectionExamination
-            .Record(
+            .TakeIn(
                 Guid.CreateVersion7(at),
                 facts,
                 new SectionCut(
@@ -133,15 +138,18 @@ internal sealed class DemoTesting(
                     Angle.FromDegrees(120),
                     "Keller's reagent, 20 s",
                     "scale bar 5 mm on the photograph"
-                ),
-                new SectionMeasurement(
-                    Imperfection.Hook,
-                    Of(0.18, 2, "mm"),
-                    Of(0.04, 2, "mm"),
-                    Of(0.40, 2, "mm"),
-                    "Design specification DS-10, section 6; not checked against a standard",
-                    WeldSide.Advancing,
-                    Of(5.6, 1, "mm")
+                )
+                {
+                    Specimen = $"{facts.Vessel.Serial}-M1",
+                    Plane = "across the weld",
+                    IsMicroscopic = false,
+                },
+                new SectionStandards(
+                    "ISO 17639",
+                    "2003",
+                    "",
+                    table.Reference,
+                    facts.Design.Content.Joint("J1")!.Thickness
                 ),
                 photograph,
                 null,
@@ -149,6 +157,10 @@ internal sealed class DemoTesting(
                 at
             )
             .Must();
+        section.SetScale(DemoMacro.SetUp, null, cast.Inspector, at).Must();
+        section.Measure(DemoMacro.Hook, table, cast.Inspector, at).Must();
+        section.Measure(DemoMacro.Nugget, table, cast.Inspector, at).Must();
+        section.Conclude("Hook on the advancing side, otherwise sound.", cast.Inspector, at).Must();
         await SignAsync(section, facts, weldedBy, cancellation);
     }
 
@@ -159,7 +171,7 @@ internal sealed class DemoTesting(
         CancellationToken cancellation
     )
     {
-        if (db.Entry(test).State == Microsoft.EntityFrameworkCore.EntityState.Detached)
+        if (db.Entry(test).State == EntityState.Detached)
         {
             db.Add(test);
             await db.SaveForDemoAsync(cancellation);

@@ -9,6 +9,7 @@ using WeldTrace.Web.Features.Findings;
 using WeldTrace.Web.Features.FirstRun;
 using WeldTrace.Web.Features.Home;
 using WeldTrace.Web.Features.Labels;
+using WeldTrace.Web.Features.Laboratory;
 using WeldTrace.Web.Features.LedgerView;
 using WeldTrace.Web.Features.Limits;
 using WeldTrace.Web.Features.Lots;
@@ -57,6 +58,7 @@ public static class Registration
             .AddEquipment()
             .AddWelding()
             .AddTesting()
+            .AddLaboratory()
             .AddFindings();
 
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
@@ -79,6 +81,7 @@ public static class Registration
         endpoints.MapWelding();
         endpoints.MapAttachments();
         endpoints.MapTesting();
+        endpoints.MapLaboratory();
         endpoints.MapFindings();
     }
 }

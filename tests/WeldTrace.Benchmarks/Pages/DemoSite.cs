@@ -13,14 +13,19 @@ internal sealed partial class DemoSite : WebApplicationFactory<Program>
 
     public static DemoSite Start() => new();
 
-    public async Task<HttpClient> SignInAsync()
+    public Task<HttpClient> SignInAsync() => SignInAsync(DemoPeople.Auditor);
+
+    /// <summary>The token by which a page's form is sent.</summary>
+    public static string TokenOf(string page) => Token().Match(page).Groups[1].Value;
+
+    public async Task<HttpClient> SignInAsync(DemoPerson person)
     {
         var client = CreateClient();
         var page = await client.GetStringAsync(new Uri("/sign-in", UriKind.Relative));
         using var form = new FormUrlEncodedContent([
             new("_handler", "sign-in"),
-            new("__RequestVerificationToken", Token().Match(page).Groups[1].Value),
-            new("In.Name", DemoPeople.Auditor.SignInName),
+            new("__RequestVerificationToken", TokenOf(page)),
+            new("In.Name", person.SignInName),
             new("In.Password", DemoPeople.Password),
         ]);
         using var answer = await client.PostAsync(new Uri("/sign-in", UriKind.Relative), form);

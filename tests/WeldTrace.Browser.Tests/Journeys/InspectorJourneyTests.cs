@@ -8,8 +8,6 @@ namespace WeldTrace.Browser.Tests.Journeys;
 /// <summary>The inspector at the bench; every reading is invented.</summary>
 public sealed class InspectorJourneyTests(SiteFixture site)
 {
-    private static readonly byte[] Macro = DemoMacro.Make("NR10-0005").Attachment.Bytes;
-
     [Fact]
     public async Task LeakTest_ByPressureDecay_IsComputedAndSigned()
     {
@@ -74,34 +72,6 @@ public sealed class InspectorJourneyTests(SiteFixture site)
 
         await visitor.GoToAsync("/vessels/NR10-0003");
         Assert.Equal("/vessels/NR10-0003/steps/100", await NextStepAsync(visitor));
-    }
-
-    [Fact]
-    public async Task Section_WithItsPhotograph_IsJudgedAndSigned()
-    {
-        await using var visitor = await Visitor.SignInAsync(site, DemoPeople.Inspector);
-        await visitor.GoToAsync("/vessels/NR10-0005/section/70");
-        await visitor.FillAsync("Angle of the cut from the start of the pass", "120");
-        await visitor.FillAsync("Etchant and time", "Keller's reagent, 20 s");
-        await visitor.FillAsync("Magnification or length of the scale", "scale bar 5 mm");
-        await visitor.ChooseAsync("Imperfection", "Hook");
-        await FillAsync(visitor, "Measured with", "MS-04");
-        await FillAsync(visitor, "Size", "0.18");
-        await FillAsync(visitor, "Expanded uncertainty of the size, k = 2", "0.04");
-        await FillAsync(visitor, "Greatest size permitted", "0.40");
-        await visitor.FillAsync("Source of the limit", "Design specification DS-10, section 6");
-        await HandInAsync(visitor, "not-a-photo.jpg", "<html>no image</html>"u8.ToArray());
-        await visitor.PressAsync("Record and judge");
-        await visitor.SeesAsync("no JPEG or PNG photograph");
-        await visitor.FindsAccessibleAsync();
-
-        await HandInAsync(visitor, "macro.jpg", Macro);
-        await visitor.PressAsync("Record and judge");
-        await visitor.Page.WaitForURLAsync("**/tests/sections/*");
-        await visitor.Page.Locator("img[src^='/attachments/']").First.WaitForAsync();
-        await visitor.FindsAccessibleAsync();
-        await visitor.SignForGoodAsync("Sign");
-        await visitor.SeesAsync("I made this test, and the readings are as recorded.");
     }
 
     [Fact]
@@ -199,18 +169,6 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         visitor
             .Page.GetByLabel(new Regex("^" + Regex.Escape(label) + @"( \(may be left empty\))?$"))
             .FillAsync(value);
-
-    private static Task HandInAsync(Visitor visitor, string name, byte[] bytes) =>
-        visitor
-            .Page.GetByLabel("Photograph")
-            .SetInputFilesAsync(
-                new FilePayload
-                {
-                    Name = name,
-                    MimeType = "image/jpeg",
-                    Buffer = bytes,
-                }
-            );
 
     /// <summary>Where the step that comes next is done, as the vessel's page links to it.</summary>
     private static async Task<string?> NextStepAsync(Visitor visitor) =>

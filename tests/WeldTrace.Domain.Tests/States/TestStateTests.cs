@@ -65,7 +65,7 @@ public sealed class TestStateTests
             In(
                 shop,
                 state,
-                Accept.Value(SampleTests.RecordSection(shop, SampleTests.Cavity("0.10")))
+                Accept.Value(SampleTests.RecordSection(shop, new SampleTests.Hook(100)))
             ),
             act,
             expected

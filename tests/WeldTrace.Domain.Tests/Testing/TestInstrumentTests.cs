@@ -158,7 +158,7 @@ public sealed class TestInstrumentTests
                 )
                 .Refusals,
             _ => SampleTests
-                .RecordSection(shop.Reach(50), SampleTests.Cavity("0.10"), change)
+                .RecordSection(shop.Reach(50), new SampleTests.Hook(100), change)
                 .Refusals,
         };
     }

@@ -79,11 +79,20 @@ internal static class AccessTable
         # Tests and findings
         /tests                                                in      yes       yes       yes        yes      yes      yes
         /tests.csv                                            in      yes       yes       yes        yes      yes      yes
+        /tests/laboratory                                     in      yes       yes       yes        yes      yes      yes
+        /tests/laboratory.csv                                 in      yes       yes       yes        yes      yes      yes
+        /tests/laboratory/new/{Kind}                          in      no        no        yes        no       no       no
+        /tests/laboratory/{Id}                                in      yes       yes       yes        yes      yes      yes
+        /tests/laboratory/{id}/report.pdf                     in      yes       yes       yes        yes      yes      yes
         /tests/leak/{Id}                                      in      yes       yes       yes        yes      yes      yes
         /tests/pressure/{Id}                                  in      yes       yes       yes        yes      yes      yes
         /tests/leak/{id}/report.pdf                           in      yes       yes       yes        yes      yes      yes
         /tests/pressure/{id}/report.pdf                       in      yes       yes       yes        yes      yes      yes
         /tests/sections/{Id}                                  in      yes       yes       yes        yes      yes      yes
+        /tests/sections/{Id}/measure                          in      no        no        yes        no       no       no
+        /tests/sections/{id}/picture.jpg                      in      yes       yes       yes        yes      yes      yes
+        /tests/sections/{id}/tiles/{level}/{x}/{y}            in      yes       yes       yes        yes      yes      yes
+        /tests/sections/{id}/report.pdf                       in      yes       yes       yes        yes      yes      yes
         /findings                                             in      yes       yes       yes        yes      yes      yes
         /findings.csv                                         in      yes       yes       yes        yes      yes      yes
         /findings/{Id}                                        in      yes       yes       yes        yes      yes      yes

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Features.Labels;
 using WeldTrace.Web.Features.LedgerView.Checkpoints;
@@ -31,7 +32,19 @@ internal static class DemoAddresses
         addresses["/tests/pressure/{id}/report.pdf"] = Routes.PressureReport(
             await IdAsync(db.PressureTests)
         );
-        addresses["/tests/sections/{Id}"] = Routes.Section(await IdAsync(db.Sections));
+        var tested = await IdAsync(db.LaboratoryTests);
+        addresses["/tests/laboratory/{Id}"] = Routes.LaboratoryTest(tested);
+        addresses["/tests/laboratory/{id}/report.pdf"] = Routes.LaboratoryReport(tested);
+        addresses["/tests/laboratory/new/{Kind}"] = Routes.EnterLaboratory(
+            nameof(TestKind.Hardness)
+        );
+        var section = await IdAsync(db.Sections);
+        addresses["/tests/sections/{Id}"] = Routes.Section(section);
+        addresses["/tests/sections/{Id}/measure"] = Routes.MeasureSection(section);
+        addresses["/tests/sections/{id}/picture.jpg"] = Routes.SectionPicture(section);
+        addresses["/tests/sections/{id}/tiles/{level}/{x}/{y}"] =
+            $"{Routes.Section(section)}/tiles/0/0/0";
+        addresses["/tests/sections/{id}/report.pdf"] = Routes.SectionReport(section);
         addresses["/findings/{Id}"] = Routes.Finding(
             await IdAsync(db.Findings.Where(f => f.State == FindingState.Open))
         );

@@ -20,6 +20,7 @@ internal static class FormTable
         .. WeldForms.Rows,
         .. TestForms.Rows,
         .. LotForms.Rows,
+        .. LaboratoryForms.Rows,
     ];
 
     public static string Today => In(0);

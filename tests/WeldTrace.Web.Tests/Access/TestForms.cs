@@ -9,10 +9,7 @@ internal static class TestForms
 {
     private const string Inspector = "inspector";
 
-    // The smallest PNG there is: one point.
-    private static readonly byte[] Photograph = Convert.FromBase64String(
-        "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=="
-    );
+    private static readonly byte[] Photograph = Pictures.SamplePictures.Encoded(1200, 800);
 
     public static IReadOnlyList<FormRow> Rows { get; } =
     [
@@ -40,19 +37,45 @@ internal static class TestForms
         ),
         FormRow.Of("TestSigning sign-test", Inspector, AtLeakTestAsync),
         new(
-            "RecordSection section",
+            "TakeInSection section",
             Inspector,
             Routes.SectionStep("NR10-0005", 70),
+            ("In.Specimen", "NR10-0005-M1"),
             ("In.Angle", "120"),
             ("In.Etchant", "Keller's reagent, 20 s"),
             ("In.Magnification", "scale bar 5 mm"),
+            ("In.MethodEdition", "2003"),
             ("In.Instrument", "MS-04"),
-            ("In.Imperfection", "Hook"),
-            ("In.Size", "0.18"),
-            ("In.SizeUncertainty", "0.04"),
-            ("In.Limit", "0.40"),
-            ("In.LimitSource", "Design specification DS-10, section 6"),
             ("In.Photograph", SentForm.File(Photograph))
+        ),
+        FormRow.Of(
+            "MeasureSection section-scale",
+            Inspector,
+            AtSectionAsync,
+            ("Scale.KnownPoints", "100,700 600,700"),
+            ("Scale.KnownLength", "5.00"),
+            ("Scale.KnownUncertainty", "0.005"),
+            ("Scale.Face", "300,100 900,100")
+        ),
+        FormRow.Of(
+            "MeasureSection section-mark",
+            Inspector,
+            AtSectionAsync,
+            ("Mark.Subject", "Underfill"),
+            ("Mark.Points", "500,100 500,110")
+        ),
+        FormRow.Of(
+            "MeasureSection section-strike",
+            Inspector,
+            AtSectionAsync,
+            ("Strike.Number", "1"),
+            ("Strike.Reason", "a shadow of the lamp")
+        ),
+        FormRow.Of(
+            "MeasureSection section-conclude",
+            Inspector,
+            AtSectionAsync,
+            ("End.Seen", "No imperfection")
         ),
         new(
             "BeginPressureTest pressure-begin",
@@ -125,6 +148,9 @@ internal static class TestForms
 
     private static async Task<string> AtLeakTestAsync(WeldTraceDbContext db) =>
         Routes.LeakTest((await db.LeakTests.SingleAsync(t => t.SignedAt == null)).Id);
+
+    private static async Task<string> AtSectionAsync(WeldTraceDbContext db) =>
+        Routes.MeasureSection((await db.Sections.SingleAsync(t => t.SignedAt == null)).Id);
 
     private static async Task<string> AtFindingAsync(WeldTraceDbContext db, string serial) =>
         Routes.Finding(

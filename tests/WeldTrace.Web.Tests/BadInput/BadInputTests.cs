@@ -37,10 +37,10 @@ public sealed class BadInputTests(DemoSite site) : IClassFixture<DemoSite>
     }
 
     [Fact]
-    public async Task RecordSection_PhotographOf200Megapixels_IsRefusedAndTheRestKept()
+    public async Task TakeInSection_PhotographOf200Megapixels_IsRefusedAndTheRestKept()
     {
         var page = await RefusedAsync(
-            "RecordSection section",
+            "TakeInSection section",
             DemoPeople.Inspector,
             ("In.Photograph", SentForm.File(LargePhotograph.Png(20_000, 10_000))),
             ("In.Etchant", "Keller's reagent, 25 s")

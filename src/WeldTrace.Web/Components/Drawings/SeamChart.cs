@@ -44,6 +44,22 @@ public sealed class SeamChart
 
     public string StartBar => Plane.Radial(Radius - 10, Radius + 10, _plan.Start.Degrees);
 
+    /// <summary>Path data of the place where a section was cut; null when none was.</summary>
+    public string? CutBar =>
+        CutAngle is { } angle ? Plane.Radial(Radius - 26, Radius + 18, angle) : null;
+
+    /// <summary>Where the word for it stands.</summary>
+    public (double X, double Y) CutLabel => Plane.Point(Radius - 40, CutAngle ?? 0);
+
+    /// <summary>The cut in words, to follow the description; empty when there is none.</summary>
+    public string CutSentence =>
+        _plan.Cut is { } cut
+            ? $"The section was cut {SensibleDigits.Fixed(cut.Degrees, 1)}° along the travel from the start."
+            : "";
+
+    private double? CutAngle =>
+        _plan.Cut is { } cut ? _plan.Start.Degrees + (Sign * cut.Degrees) : null;
+
     public string TravelArrow =>
         Plane.ArrowHead(Radius, _plan.Start.Degrees + (35 * Sign), _plan.Travel, 16);
 

@@ -1,10 +1,14 @@
 using WeldTrace.Web.Features.Testing.ListTests;
+using WeldTrace.Web.Features.Testing.MeasureSection;
 using WeldTrace.Web.Features.Testing.PressureTesting;
 using WeldTrace.Web.Features.Testing.RecordLeakTest;
-using WeldTrace.Web.Features.Testing.RecordSection;
 using WeldTrace.Web.Features.Testing.Report;
+using WeldTrace.Web.Features.Testing.SectionPictures;
+using WeldTrace.Web.Features.Testing.SectionReport;
 using WeldTrace.Web.Features.Testing.ShowTest;
 using WeldTrace.Web.Features.Testing.SignOff;
+using WeldTrace.Web.Features.Testing.TakeInSection;
+using WeldTrace.Web.Pictures;
 
 namespace WeldTrace.Web.Features.Testing;
 
@@ -14,7 +18,10 @@ public static class Registration
         services
             .AddScoped<RecordLeakTestHandler>()
             .AddScoped<PressureTestingHandler>()
-            .AddScoped<RecordSectionHandler>()
+            .AddSingleton<PictureStore>()
+            .AddScoped<TakeInSectionHandler>()
+            .AddScoped<MeasureSectionHandler>()
+            .AddScoped<SectionReportReader>()
             .AddScoped<SignOffHandler>()
             .AddScoped<ShowTestHandler>()
             .AddScoped<SignTestHandler>()
@@ -26,5 +33,7 @@ public static class Registration
     {
         endpoints.MapTestsCsv();
         endpoints.MapTestReports();
+        endpoints.MapSectionPictures();
+        endpoints.MapSectionReport();
     }
 }

@@ -1,4 +1,4 @@
-// The one script of every page; the rest is loaded from here, the chart only where there is one.
+// The one script of every page; the rest is loaded from here, the chart and the picture only where there is one.
 import { onPage } from "./page.js";
 import { watchPosts } from "./posts.js";
 import { watchDrafts, restoreDrafts } from "./drafts.js";
@@ -31,5 +31,8 @@ onPage(() => {
   startHoldClock();
   if (document.querySelector("[data-chart]")) {
     import("./chart.js").then((chart) => chart.drawCharts());
+  }
+  if (document.querySelector("[data-picture]")) {
+    import("./picture.js").then((picture) => picture.showPictures());
   }
 });

@@ -83,7 +83,7 @@ public sealed class LotActsTests(PostgresServerFixture server)
         await using var shop = await LotSite.OpenAsync(server);
         var lot = await shop.SampledAsync();
 
-        await shop.SignSectionAsync(lot, SampleTests.Cavity("0.80"));
+        await shop.SignSectionAsync(lot, new SampleTests.Hook(500));
 
         var failed = await shop.Site.ReadAsync<ProductionLot>(lot.Id);
         Assert.Equal(LotState.Failed, failed.State);
@@ -105,7 +105,7 @@ public sealed class LotActsTests(PostgresServerFixture server)
         await using var shop = await LotSite.OpenAsync(server);
         var lot = await shop.SampledAsync();
         Assert.Equal("F20:", WorkingSite.Text((await shop.AcceptAsync(lot.Id)).Refusals));
-        await shop.SignSectionAsync(lot, SampleTests.Cavity("0.05"));
+        await shop.SignSectionAsync(lot, new SampleTests.Hook(50));
 
         Accept.All(await shop.AcceptAsync(lot.Id));
 

@@ -3,7 +3,6 @@ using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
-using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
@@ -93,7 +92,7 @@ internal sealed class LotSite : IAsyncDisposable
     }
 
     /// <summary>Brings the sample to its section, records it and signs it.</summary>
-    public async Task SignSectionAsync(ProductionLot lot, SectionMeasurement measured)
+    public async Task SignSectionAsync(ProductionLot lot, SampleTests.Hook measured)
     {
         var id = lot.Samples[0].VesselId;
         await Site.ChangeAsync<Vessel>(
@@ -130,7 +129,7 @@ internal sealed class LotSite : IAsyncDisposable
 
     public ValueTask DisposeAsync() => Site.DisposeAsync();
 
-    private async Task<Guid> RecordAsync(Guid vesselId, SectionMeasurement measured)
+    private async Task<Guid> RecordAsync(Guid vesselId, SampleTests.Hook measured)
     {
         await using var db = Site.Database.CreateDbContext();
         var vessel = await db.Vessels.SingleAsync(v => v.Id == vesselId);

@@ -10,6 +10,7 @@ using WeldTrace.Web.Features.Material.Lots;
 using WeldTrace.Web.Features.Vessels.Bundle;
 using WeldTrace.Web.Features.Vessels.Traveler;
 using WeldTrace.Web.Tests.Features.Material;
+using WeldTrace.Web.Tests.Pictures;
 
 namespace WeldTrace.Web.Tests.Features.Vessels;
 
@@ -58,7 +59,12 @@ public sealed class VesselBundleTests(PostgresServerFixture server)
         var reader = new BundleReader(
             site.Database,
             site.Sites,
-            new TravelerReader(site.Database, site.Sites, site.Clock),
+            new TravelerReader(
+                site.Database,
+                site.Sites,
+                SamplePictures.Store(site.Database),
+                site.Clock
+            ),
             new SiteKeyFolder(folder),
             site.Clock
         );

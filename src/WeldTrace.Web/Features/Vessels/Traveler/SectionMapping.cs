@@ -10,13 +10,9 @@ internal static class SectionMapping
 {
     public static SectionSheet Map(TravelerSource source, SectionExamination section)
     {
-        var (cut, found) = (section.Cut, section.Measurement);
+        var cut = section.Cut;
         var where = FormattableString.Invariant(
             $"{cut.JointCode} at {cut.Angle.Degrees:0.#}° from the start"
-        );
-        var verdict = PrintedMarks.Of(
-            DomainMarks.Of(section.Verdict),
-            TestRecord.VerdictWord(section.Verdict)
         );
         return new SectionSheet
         {
@@ -26,35 +22,19 @@ internal static class SectionMapping
             ExaminedAt = section.TestedAt,
             Particulars =
             [
-                new LabelledValue("Etchant", cut.Etchant),
-                new LabelledValue("Magnification or scale", cut.Magnification),
-                new LabelledValue("Side", found.Side?.ToString().ToLowerInvariant()),
-                new LabelledValue("Distance from face", found.DistanceFromFace?.ToString()),
-                new LabelledValue("Source of the limit", found.LimitSource),
+                .. SectionText.Of(section).Select(l => new LabelledValue(l.Label, l.Value)),
+                new LabelledValue("Seen", section.Picture?.Seen),
                 new LabelledValue("Remark", section.Remark),
             ],
-            Measurements =
-            [
-                new MeasurementLine(SectionExamination.ImperfectionWord(found.Imperfection), "mm")
-                {
-                    Measured = found.Size is null
-                        ? null
-                        : $"{found.Size.Digits} ± {found.SizeUncertainty?.Digits}",
-                    Limit = found.Limit?.Digits,
-                    Verdict = verdict,
-                },
-            ],
+            Measurements = PrintedSections.Measurements(section),
             Photographs = source.Photographs.TryGetValue(section.Photograph.Sha256, out var bytes)
-                ?
-                [
-                    new Documents.Photograph(
-                        bytes,
-                        $"Section of {where}; {cut.Etchant}.",
-                        $"Macro photograph of the section of {where}."
-                    ),
-                ]
+                ? [PrintedSections.Picture(section, bytes)]
                 : [],
-            Verdict = verdict,
+            Replaced = PrintedSections.Replaced(section),
+            Verdict = PrintedMarks.Of(
+                DomainMarks.Of(section.Verdict),
+                TestRecord.VerdictWord(section.Verdict)
+            ),
             Explanation = section.VerdictSentence,
             Superseded = Withdrawals.Of(section),
         };

@@ -53,6 +53,7 @@ public static class TravelerMapping
             LeakTests = [.. history.LeakTests.Select(LeakMapping.Map)],
             PressureTests = [.. history.PressureTests.Select(t => PressureMapping.Map(source, t))],
             Sections = [.. history.Sections.Select(s => SectionMapping.Map(source, s))],
+            Laboratory = [.. history.Laboratory.Select(LaboratoryMapping.Map)],
             Concessions = [.. ConcessionMapping.Map(history)],
             Findings = [.. history.Findings.Select(f => FindingMapping.Map(f))],
             Signatures = [.. history.Signatures.Select(s => Signature(source, s))],

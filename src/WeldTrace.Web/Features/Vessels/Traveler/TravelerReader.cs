@@ -5,6 +5,7 @@ using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.LogJudging;
+using WeldTrace.Web.Pictures;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Vessels.Traveler;
@@ -13,6 +14,7 @@ namespace WeldTrace.Web.Features.Vessels.Traveler;
 public sealed class TravelerReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
+    PictureStore store,
     TimeProvider clock
 )
 {
@@ -65,7 +67,6 @@ public sealed class TravelerReader(
             )
             .ToDictionaryAsync(p => p.Id, cancellation);
         var toolIds = procedures.Values.Select(p => p.Content.ToolDesignId).ToList();
-        var pictures = history.Sections.Select(s => s.Photograph.Sha256).ToList();
         return new TravelerSource(
             settings,
             history,
@@ -74,14 +75,33 @@ public sealed class TravelerReader(
                 .ToolDesigns.AsNoTracking()
                 .Where(d => toolIds.Contains(d.Id))
                 .ToDictionaryAsync(d => d.Id, cancellation),
-            await db
-                .Attachments.AsNoTracking()
-                .Where(a => pictures.Contains(a.Sha256))
-                .ToDictionaryAsync(a => a.Sha256, a => a.Bytes, cancellation),
+            await PicturesAsync(history, cancellation),
             await db.LoadLogPlotsAsync(history.Runs, procedures, settings.Units, cancellation),
             new Uri(site, Routes.Vessel(history.Vessel.Serial)).AbsoluteUri,
             actor,
             clock.GetUtcNow()
         );
+    }
+
+    /// <summary>The photographs of the sections, upright and no larger than print needs.</summary>
+    private async Task<Dictionary<string, byte[]>> PicturesAsync(
+        VesselHistory history,
+        CancellationToken cancellation
+    )
+    {
+        Dictionary<string, byte[]> pictures = [];
+        foreach (var photograph in history.Sections.Select(s => s.Photograph))
+        {
+            if (
+                !pictures.ContainsKey(photograph.Sha256)
+                && await store.WholeAsync(photograph, PrintedSections.LongestSide, cancellation)
+                    is { } picture
+            )
+            {
+                pictures.Add(photograph.Sha256, picture);
+            }
+        }
+
+        return pictures;
     }
 }

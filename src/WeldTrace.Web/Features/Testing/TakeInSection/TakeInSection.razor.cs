@@ -1,42 +1,31 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
+using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Records;
-using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
-using WeldTrace.Engineering.Paths;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Security;
 
-namespace WeldTrace.Web.Features.Testing.RecordSection;
+namespace WeldTrace.Web.Features.Testing.TakeInSection;
 
-public sealed partial class RecordSection
+public sealed partial class TakeInSection
 {
-    // More than a photograph may have, so that one too large is told so instead of being cut off.
-    private const int RequestBytes = 256 * 1024 * 1024;
-
-    private static readonly IReadOnlyList<FieldOption> Imperfections =
+    private static readonly IReadOnlyList<FieldOption> Scales =
     [
-        new("", "choose"),
-        .. Enum.GetValues<Imperfection>()
-            .Select(i => new FieldOption(i.ToString(), SectionExamination.ImperfectionWord(i))),
-    ];
-
-    private static readonly IReadOnlyList<FieldOption> Sides =
-    [
-        new("", "in the middle, or none"),
-        new(nameof(WeldSide.Advancing), "advancing side"),
-        new(nameof(WeldSide.Retreating), "retreating side"),
+        new(nameof(SectionScale.Macroscopic), "macroscopic"),
+        new(nameof(SectionScale.Microscopic), "microscopic"),
     ];
 
     private TestFacts? _facts;
+    private IReadOnlyList<LimitTable> _tables = [];
     private IReadOnlyList<Refusal> _notNow = [];
     private IReadOnlyList<FieldFault> _faults = [];
     private Actor _actor = null!;
     private Guid _personId;
 
     [Inject]
-    public required RecordSectionHandler Handler { get; init; }
+    public required TakeInSectionHandler Handler { get; init; }
 
     [Inject]
     public required CurrentActor Actors { get; init; }
@@ -54,7 +43,7 @@ public sealed partial class RecordSection
     public int Sequence { get; set; }
 
     [SupplyParameterFromForm]
-    private RecordSectionForm In { get; set; } = null!;
+    private TakeInSectionForm In { get; set; } = null!;
 
     private IReadOnlyList<FieldOption> Passes =>
         [
@@ -65,6 +54,15 @@ public sealed partial class RecordSection
                     FormattableString.Invariant($"pass {p.Number}")
                 )
             ),
+        ];
+
+    private IReadOnlyList<FieldOption> Tables =>
+        [
+            new("", "choose"),
+            .. _tables.Select(t => new FieldOption(
+                t.Id.ToString(),
+                $"{t.Label}: {t.Text.Title}{(t.IsChecked ? "" : " (not checked against an own copy)")}"
+            )),
         ];
 
     protected override async Task OnInitializedAsync()
@@ -78,8 +76,15 @@ public sealed partial class RecordSection
             return;
         }
 
+        _tables = await Handler.TablesAsync(CancellationToken.None);
         _notNow = In is null ? TestRecord.RefusalsBefore(_facts, StepKind.Section, _actor) : [];
-        In ??= new() { Id = FormIdentity.OrNew(Guid.Empty, Clock) };
+        In ??= new()
+        {
+            Id = FormIdentity.OrNew(Guid.Empty, Clock),
+            Method = "ISO 17639",
+            Plane = "across the weld",
+            Limits = _tables is [var only] ? only.Id.ToString() : null,
+        };
     }
 
     private async Task SaveAsync()
@@ -91,10 +96,10 @@ public sealed partial class RecordSection
             _actor,
             CancellationToken.None
         );
-        _faults = Faults.Of<RecordSectionForm>(outcome);
+        _faults = Faults.Of<TakeInSectionForm>(outcome);
         if (outcome.IsAccepted)
         {
-            Navigation.NavigateTo(Routes.Section(In.Id));
+            Navigation.NavigateTo(Routes.MeasureSection(In.Id));
         }
     }
 }

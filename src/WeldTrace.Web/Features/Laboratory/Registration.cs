@@ -1,0 +1,22 @@
+using WeldTrace.Web.Features.Laboratory.Enter;
+using WeldTrace.Web.Features.Laboratory.List;
+using WeldTrace.Web.Features.Laboratory.Report;
+using WeldTrace.Web.Features.Laboratory.Show;
+
+namespace WeldTrace.Web.Features.Laboratory;
+
+public static class Registration
+{
+    public static IServiceCollection AddLaboratory(this IServiceCollection services) =>
+        services
+            .AddScoped<EnterLaboratoryHandler>()
+            .AddScoped<LaboratoryListReader>()
+            .AddScoped<LaboratoryReader>()
+            .AddScoped<LaboratoryReportReader>();
+
+    public static void MapLaboratory(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapLaboratoryCsv();
+        endpoints.MapLaboratoryReport();
+    }
+}

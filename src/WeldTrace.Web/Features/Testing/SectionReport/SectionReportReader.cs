@@ -1,0 +1,130 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Documents;
+using WeldTrace.Documents.LaboratoryReports;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sectioning;
+using WeldTrace.Domain.Testing;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
+using WeldTrace.Web.Components.Runs;
+using WeldTrace.Web.Pictures;
+using WeldTrace.Web.Reading;
+
+namespace WeldTrace.Web.Features.Testing.SectionReport;
+
+/// <summary>Prints a section with its picture and what was measured on it.</summary>
+public sealed class SectionReportReader(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    PictureStore pictures,
+    SiteReader sites,
+    TimeProvider clock
+)
+{
+    public async Task<byte[]?> PrintAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var section = await db
+            .Sections.AsNoTracking()
+            .SingleOrDefaultAsync(s => s.Id == id, cancellation);
+        if (section is null)
+        {
+            return null;
+        }
+
+        var stamp = await sites.StampAsync(actor, clock.GetUtcNow(), cancellation);
+        var jpeg = await pictures.WholeAsync(
+            section.Photograph,
+            PrintedSections.LongestSide,
+            cancellation
+        );
+        var model = Map(section, stamp, new Uri(address, Routes.Section(id))) with
+        {
+            Pictures = jpeg is null ? [] : [PrintedSections.Picture(section, jpeg)],
+            Seams = await SeamsAsync(db, section, cancellation),
+            People =
+            [
+                await db.ReportPersonAsync(
+                    section.InspectorId,
+                    section.InspectorName,
+                    "examined",
+                    Domain.Certification.ExaminationMethod.Macroscopic,
+                    stamp.DayOf(section.TestedAt),
+                    cancellation
+                ),
+            ],
+            Signatures = await db.SignatureEntriesAsync(section, cancellation),
+        };
+        using var pdf = new MemoryStream();
+        LaboratoryReportExporter.Write(model, pdf);
+        return pdf.ToArray();
+    }
+
+    private static LaboratoryReportModel Map(SectionExamination section, DocumentStamp stamp, Uri address)
+    {
+        var cut = section.Cut;
+        return new LaboratoryReportModel
+        {
+            Stamp = stamp,
+            RecordAddress = address.AbsoluteUri,
+            Title = $"Section of {cut.JointCode}, {section.VesselSerial}",
+            Verdict = PrintedMarks.Of(
+                DomainMarks.Of(section.Verdict),
+                TestRecord.VerdictWord(section.Verdict)
+            ),
+            Explanation = section.VerdictSentence,
+            Withdrawn = section.Withdrawal is { } back
+                ? $"{back.PrintedName}, {stamp.Show(back.At)}: {back.Reason}"
+                : null,
+            Particulars =
+            [
+                new("Vessel, step", $"{section.VesselSerial}, step {section.StepSequence}"),
+                new(
+                    "Cut",
+                    FormattableString.Invariant(
+                        $"{cut.JointCode}, {(cut.PassNumber is { } pass ? $"pass {pass}" : "all passes")}, {cut.Angle.Degrees:0.#}° from the start"
+                    )
+                ),
+                .. SectionText.Of(section).Select(l => new LabelledValue(l.Label, l.Value)),
+                new("Examined", $"{section.InspectorName}, {stamp.Show(section.TestedAt)}"),
+                new("Seen on the whole section", section.Picture?.Seen),
+                new(
+                    "Photograph",
+                    $"{section.Photograph.FileName}, SHA-256 {section.Photograph.Sha256}"
+                ),
+                new("Remark", section.Remark),
+            ],
+            UncheckedLimits = section.Standards is { Limits.WasChecked: false } standards
+                ? [$"{standards.Limits.Label}: {standards.Limits.Source}"]
+                : [],
+            Measurements = PrintedSections.Measurements(section),
+            Replaced = PrintedSections.Replaced(section),
+            Instruments = PrintedTests.Instruments(section.Instruments),
+        };
+    }
+
+    private static async Task<IReadOnlyList<ReportSeam>> SeamsAsync(
+        WeldTraceDbContext db,
+        SectionExamination section,
+        CancellationToken cancellation
+    )
+    {
+        List<ReportSeam> seams = [];
+        foreach (var run in await db.RunsOfJointAsync(section, cancellation))
+        {
+            seams.Add(
+                new(
+                    FormattableString.Invariant($"{run.Run.JointCode} pass {run.Run.PassNumber}"),
+                    RunSeams.Plan(run.Run, run.Pass, section.Cut.Angle),
+                    RunSeams.Sides(run)
+                )
+            );
+        }
+
+        return seams;
+    }
+}

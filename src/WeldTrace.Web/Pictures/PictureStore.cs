@@ -1,0 +1,147 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sectioning;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Roles;
+
+namespace WeldTrace.Web.Pictures;
+
+/// <summary>
+/// Keeps the levels of each photograph in the data folder. They are no records: they follow from the original, which the database
+/// holds under its hash, and are made again when they are missing.
+/// </summary>
+public sealed class PictureStore(
+    IConfiguration configuration,
+    IDbContextFactory<WeldTraceDbContext> contexts
+) : IDisposable
+{
+    // One at a time, so that two large photographs never need room together.
+    private readonly SemaphoreSlim _building = new(1);
+
+    private string Folder => Path.Combine(new DatabaseSettings(configuration).Folder, "pictures");
+
+    /// <summary>Makes the levels of a photograph that is being taken in; a refusal when its pixels can't be read to the end.</summary>
+    public async Task<Outcome> TakeInAsync(
+        BroughtPhotograph brought,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(brought);
+        try
+        {
+            await BuildAsync(brought.Photograph, brought.Bytes, cancellation);
+            return Outcome.Accepted;
+        }
+        catch (DamagedPictureException damage)
+        {
+            return Outcome.Refused("photograph", damage.Message, PictureReader.Field);
+        }
+    }
+
+    /// <summary>A tile as JPEG; null when there is no such tile or photograph.</summary>
+    internal async Task<byte[]?> TileAsync(
+        Photograph photograph,
+        int level,
+        int x,
+        int y,
+        CancellationToken cancellation
+    )
+    {
+        using var file = await OpenAsync(photograph, cancellation);
+        return file?.Tile(level, x, y);
+    }
+
+    /// <summary>The photograph upright, as JPEG of at most so many pixels on its longer side; null when it can't be shown.</summary>
+    public async Task<byte[]?> WholeAsync(
+        Photograph photograph,
+        int longestSide,
+        CancellationToken cancellation
+    )
+    {
+        using var file = await OpenAsync(photograph, cancellation);
+        return file?.Whole(longestSide);
+    }
+
+    public void Dispose() => _building.Dispose();
+
+    private async Task<PyramidFile?> OpenAsync(
+        Photograph photograph,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(photograph);
+        if (PyramidFile.TryOpen(PathOf(photograph)) is { } kept)
+        {
+            return kept;
+        }
+
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var original = await db
+            .Attachments.AsNoTracking()
+            .Where(a => a.Sha256 == photograph.Sha256)
+            .Select(a => a.Bytes)
+            .SingleOrDefaultAsync(cancellation);
+        if (original is null)
+        {
+            return null;
+        }
+
+        try
+        {
+            await BuildAsync(photograph, original, cancellation);
+        }
+        catch (DamagedPictureException)
+        {
+            // Recorded before pixels were read at once; the original can still be fetched.
+            return null;
+        }
+
+        return PyramidFile.TryOpen(PathOf(photograph));
+    }
+
+    private async Task BuildAsync(
+        Photograph photograph,
+        byte[] bytes,
+        CancellationToken cancellation
+    )
+    {
+        var path = PathOf(photograph);
+        await _building.WaitAsync(cancellation);
+        try
+        {
+            using (var kept = PyramidFile.TryOpen(path))
+            {
+                if (kept is not null)
+                {
+                    return;
+                }
+            }
+
+            Directory.CreateDirectory(Folder);
+            var unfinished = $"{path}.{Path.GetRandomFileName()}";
+            try
+            {
+                await Task.Run(
+                    () =>
+                    {
+                        using var raster = PictureReader.Open(bytes, photograph.MediaType);
+                        PyramidBuilder.Build(raster, photograph.Orientation ?? 1, unfinished);
+                    },
+                    cancellation
+                );
+                File.Move(unfinished, path, overwrite: true);
+            }
+            finally
+            {
+                File.Delete(unfinished);
+            }
+        }
+        finally
+        {
+            _building.Release();
+        }
+    }
+
+    private string PathOf(Photograph photograph) =>
+        Path.Combine(Folder, $"{photograph.Sha256}.tiles");
+}

@@ -1,0 +1,52 @@
+using Microsoft.Extensions.Configuration;
+using SkiaSharp;
+using WeldTrace.TestSupport.Database;
+using WeldTrace.Web.Pictures;
+
+namespace WeldTrace.Web.Tests.Pictures;
+
+/// <summary>Pictures whose pixels are known, and a store of their levels in a folder of its own.</summary>
+internal static class SamplePictures
+{
+    /// <summary>Each pixel of this picture has a colour of its own place.</summary>
+    public static SKBitmap Drawn(int width, int height)
+    {
+        var bitmap = new SKBitmap(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque);
+        for (var y = 0; y < height; y++)
+        {
+            for (var x = 0; x < width; x++)
+            {
+                bitmap.SetPixel(x, y, ColourAt(x, y, width, height));
+            }
+        }
+
+        return bitmap;
+    }
+
+    public static SKColor ColourAt(int x, int y, int width, int height) =>
+        new((byte)(x * 255 / width), (byte)(y * 255 / height), 128);
+
+    public static byte[] Encoded(
+        int width,
+        int height,
+        SKEncodedImageFormat format = SKEncodedImageFormat.Png
+    )
+    {
+        using var bitmap = Drawn(width, height);
+        using var data = bitmap.Encode(format, 95);
+        return data.ToArray();
+    }
+
+    public static PictureStore Store(SiteDatabase database) =>
+        new(
+            new ConfigurationBuilder()
+                .AddInMemoryCollection([
+                    KeyValuePair.Create<string, string?>(
+                        "Database:Folder",
+                        Directory.CreateTempSubdirectory("pictures").FullName
+                    ),
+                ])
+                .Build(),
+            database
+        );
+}
