@@ -54,7 +54,11 @@ public sealed class LaboratoryReportReader(
         return pdf.ToArray();
     }
 
-    private static LaboratoryReportModel Map(LaboratoryTest test, DocumentStamp stamp, Uri address) =>
+    private static LaboratoryReportModel Map(
+        LaboratoryTest test,
+        DocumentStamp stamp,
+        Uri address
+    ) =>
         new()
         {
             Stamp = stamp,

@@ -64,7 +64,11 @@ public sealed class SectionReportReader(
         return pdf.ToArray();
     }
 
-    private static LaboratoryReportModel Map(SectionExamination section, DocumentStamp stamp, Uri address)
+    private static LaboratoryReportModel Map(
+        SectionExamination section,
+        DocumentStamp stamp,
+        Uri address
+    )
     {
         var cut = section.Cut;
         return new LaboratoryReportModel
