@@ -95,11 +95,7 @@ public sealed class EnterLaboratoryHandler(
             v => v.Serial == sample.VesselSerial,
             cancellation
         );
-        if (sample.VesselSerial is not null && vessel is null)
-        {
-            refusals.Add(NoVessel(sample.VesselSerial));
-        }
-
+        refusals.AddRange(NoVessel(sample, vessel));
         if (refusals.Count > 0)
         {
             return Outcome.From(refusals);
@@ -129,12 +125,17 @@ public sealed class EnterLaboratoryHandler(
             : proved;
     }
 
-    private static Refusal NoVessel(string serial) =>
-        new(
-            "vessel",
-            $"There is no vessel {serial}; check the serial number, or leave it empty and give the lot.",
-            nameof(EnterLaboratoryForm.VesselSerial)
-        );
+    private static IEnumerable<Refusal> NoVessel(LaboratorySample sample, Vessel? vessel)
+    {
+        if (sample.VesselSerial is { } serial && vessel is null)
+        {
+            yield return new(
+                "vessel",
+                $"There is no vessel {serial}; check the serial number, or leave it empty and give the lot.",
+                nameof(EnterLaboratoryForm.VesselSerial)
+            );
+        }
+    }
 
     private static void Limits(EnterLaboratoryForm form, TestKind kind, QualificationRecord record)
     {
