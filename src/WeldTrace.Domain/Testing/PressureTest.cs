@@ -160,6 +160,7 @@ public sealed partial class PressureTest : TestRecord, ISampleTest
         if (checks.AllHold)
         {
             StageEvaluation.Check(checks, stage, reading, SetUp, design.Content);
+            CheckRange(checks, reading);
         }
 
         if (!checks.AllHold)
@@ -210,6 +211,15 @@ public sealed partial class PressureTest : TestRecord, ISampleTest
     )
     {
         var (verdict, sentence, _) = StageEvaluation.Judge(stage, reading, SetUp, plan);
+        if (IsAboveRange(reading.Burst?.Pressure.InUnit()))
+        {
+            // A burst can't be done again; what the gauge could not read decides nothing.
+            (verdict, sentence) = (
+                Engineering.Conformity.Verdict.Undecided,
+                $"{sentence} This lies above the range of {SetUp.Gauge} ({GaugeRange}), so nothing is decided by it."
+            );
+        }
+
         var higher = Ladder(plan)
             .Skip(stageNumber)
             .FirstOrDefault(s => s.FactorOnMeop > stage.FactorOnMeop);
@@ -246,7 +256,11 @@ public sealed partial class PressureTest : TestRecord, ISampleTest
         {
             Verdict = Verdicts.Worst(Stages.Select(s => s.Verdict));
             VerdictSentence =
-                Stages.FirstOrDefault(s => s.Verdict == Verdict)?.Sentence ?? sentence;
+                Stages
+                    .OrderByDescending(s => s.Reading.Burst is not null)
+                    .FirstOrDefault(s => s.Verdict == Verdict)
+                    ?.Sentence
+                ?? sentence;
         }
 
         Note(actor, at, $"pressure stage {Stages.Count} recorded", sentence);

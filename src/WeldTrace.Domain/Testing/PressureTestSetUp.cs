@@ -7,6 +7,19 @@ namespace WeldTrace.Domain.Testing;
 // How the test is set up, and who acknowledged what it stores.
 public sealed partial class PressureTest
 {
+    private Measured? GaugeRange => Instruments?.FirstOrDefault(i => i.Mark == SetUp.Gauge)?.Upper;
+
+    private bool IsAboveRange(double? bar) =>
+        bar is { } read && GaugeRange is { Unit: "bar" } upper && read > upper.InUnit();
+
+    private void CheckRange(Checks checks, StageReading reading) =>
+        checks.That(
+            !IsAboveRange(StageEvaluation.Highest(reading)),
+            "F13",
+            $"A pressure above {GaugeRange}, the range of {SetUp.Gauge}, can't have been read with it. Check digits and unit; if the pressure was as high, withdraw the test and report a finding.",
+            nameof(reading.StartPressure)
+        );
+
     /// <inheritdoc/>
     public SampleResult? AsSample() =>
         SignedAt is { } at

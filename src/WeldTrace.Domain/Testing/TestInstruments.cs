@@ -13,7 +13,11 @@ public sealed record UsedInstrument(
     string Mark,
     InstrumentKind Measures,
     DateOnly CalibratedUntil
-);
+)
+{
+    /// <summary>Upper end of its range; null in tests recorded before it was kept.</summary>
+    public Measured? Upper { get; init; }
+}
 
 /// <summary>What somebody typed or scanned for an instrument, and what the register has of it.</summary>
 /// <param name="Field">Field that it was typed into.</param>
@@ -71,7 +75,9 @@ internal static class TestInstruments
             );
             if (typed.Found is { DueOn: { } due } found)
             {
-                used.Add(new(found.Id, found.Mark, found.Measures, due));
+                used.Add(
+                    new(found.Id, found.Mark, found.Measures, due) { Upper = found.Text.Upper }
+                );
             }
         }
 

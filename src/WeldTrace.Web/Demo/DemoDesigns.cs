@@ -108,7 +108,7 @@ internal static class DemoDesigns
                     new(PressureStageKind.OperatingHold, 1.0m, 600),
                     new(PressureStageKind.ReturnToZero, 0, 0),
                     new(PressureStageKind.Proof, 1.5m, 300),
-                    new(PressureStageKind.Burst, 2.5m, 0, Pressure.FromBar(20)),
+                    new(PressureStageKind.Burst, 2.0m, 0, Pressure.FromBar(20)),
                 ],
                 "Design specification DS-10 of this workshop, section 4; not checked against a code",
                 0.02m,

@@ -12,7 +12,7 @@ internal static class DemoPlan
         new(
             LadderRule.Factors,
             1.5m,
-            2.5m,
+            2.0m,
             null,
             Pressure.FromMegapascals(290),
             Pressure.FromMegapascals(290)

@@ -138,7 +138,7 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
             "Or: pressure log of this stage",
             "burst.csv",
             "text/csv",
-            Log(400, 1, t => t < 380 ? t * 118 / 380 : 0, _ => 18.4)
+            Log(400, 1, t => t < 380 ? t * 95 / 380 : 0, _ => 18.4)
         );
         await visitor.PressAsync("Record stage 4");
         await visitor.FollowAsync("Look at the test and sign it");

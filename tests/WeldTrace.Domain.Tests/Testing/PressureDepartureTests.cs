@@ -138,6 +138,26 @@ public sealed class PressureDepartureTests
         Assert.False(_shop.Vessel.Ship(SamplePeople.QualityManager, _shop.Now).IsAccepted);
     }
 
+    /// <summary>The gauge reads to 60 bar: a burst above it decides nothing, a hold above it can't have been read.</summary>
+    [Fact]
+    public void Reading_AboveTheRangeOfTheGauge_DecidesNothing()
+    {
+        var hold = Begun();
+        Assert.Equal(
+            "F13",
+            Assert.Single(Stage(hold, 1, Hold("61.0", "61.0", "4.0")).Refusals).Code
+        );
+
+        Accept.All(
+            Stage(hold, 1, Hold("12.00", "12.00", "4.0")),
+            Stage(hold, 2, SampleTests.Back("130.000")),
+            Stage(hold, 3, Hold("18.00", "18.00", "4.0", 300)),
+            Stage(hold, 4, Burst("61.0"))
+        );
+        Assert.Equal(Verdict.Undecided, hold.Verdict);
+        Assert.Contains("above the range", hold.VerdictSentence, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void OrdinaryVessel_HasNoBurstStage()
     {
