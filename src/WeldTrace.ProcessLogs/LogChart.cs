@@ -40,6 +40,18 @@ public static class LogChart
         return count <= 0 ? [] : Envelope(log, column, samples, first, count, mostBuckets);
     }
 
+    /// <summary>Samples between two times, both included; needs the chunks of the time at both ends only.</summary>
+    /// <param name="log">The log.</param>
+    /// <param name="fromSeconds">Time stamp as logged.</param>
+    /// <param name="toSeconds">Time stamp as logged.</param>
+    public static long CountBetween(ProcessLog log, double fromSeconds, double toSeconds)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        var time = log.Header.Columns.First(known => known.Channel == LogChannel.Time);
+        using var samples = new SampleAccess(log);
+        return samples.FirstAfter(time, toSeconds) - samples.FirstNotBefore(time, fromSeconds);
+    }
+
     /// <summary>The whole run; a run that the pyramid is fine enough for needs no samples.</summary>
     public static IReadOnlyList<ChartBucket> Envelope(
         ProcessLog log,

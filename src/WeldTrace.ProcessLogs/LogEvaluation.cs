@@ -88,6 +88,9 @@ public sealed record PhaseStatistics
     public double? MedianSi { get; init; }
 
     public double? P99Si { get; init; }
+
+    /// <summary>Change over the steady traverse, from its start to its end, by the straight line of least squares.</summary>
+    public double? DriftSi { get; init; }
 }
 
 /// <summary>What a log says about its run.</summary>
@@ -123,6 +126,12 @@ public sealed record LogEvaluation
 
     public required IReadOnlyList<LogProblem> Problems { get; init; }
 
+    /// <summary>What the samples themselves show; the engineer decides what it means.</summary>
+    public required IReadOnlyList<LogObservation> Observations { get; init; }
+
+    /// <summary>Places of the run in order of time, to interpolate between; all at zero when the position is not known.</summary>
+    public required IReadOnlyList<SeamPoint> SeamPoints { get; init; }
+
     /// <summary>Judges a log by a plan, in two passes over its chunks.</summary>
     /// <exception cref="ArgumentException">A window is not in the SI unit of its channel.</exception>
     /// <exception cref="InvalidDataException">The chunks are damaged.</exception>
@@ -136,3 +145,6 @@ public sealed record LogEvaluation
 
 /// <summary>A stretch of the traverse without its ramps; time stamps as logged, both ends included.</summary>
 public sealed record SteadyStretch(double FromSeconds, double ToSeconds, Length From, Length To);
+
+/// <summary>Where the tool was at a moment of the log; the position counts from first contact.</summary>
+public readonly record struct SeamPoint(double Seconds, Length Position);

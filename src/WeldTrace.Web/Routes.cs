@@ -179,6 +179,9 @@ public static class Routes
 
     public static string SignRun(Guid id) => $"/runs/{id:D}/sign";
 
+    public static string TakeArrivedLog(Guid id, Guid arrival) =>
+        $"/runs/{id:D}/log/arrived/{arrival:D}";
+
     public static string RunLogCsv(Guid id) => $"/runs/{id:D}/log.csv";
 
     public static string RunLogSamples(Guid id) => $"/runs/{id:D}/samples";
@@ -235,6 +238,8 @@ public static class Routes
     public static string ReportMachine(Guid id) => $"{Machine(id)}/report";
 
     public static string MachineTestWeld(Guid id) => $"{Machine(id)}/test-weld";
+
+    public static string PushLogs(Guid id) => $"/equipment/machines/{id:D}/push";
 
     public static string MachineMaintenance(Guid id) => $"{Machine(id)}/maintenance";
 

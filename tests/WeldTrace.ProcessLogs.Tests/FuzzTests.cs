@@ -4,8 +4,14 @@ using CsCheck;
 namespace WeldTrace.ProcessLogs.Tests;
 
 /// <summary>Mutated files: never an exception, never endless, either a whole log or reasons.</summary>
+/// <remarks>WELDTRACE_FUZZED_FILES sets how many files; continuous integration asks for 200,000.</remarks>
 public sealed class FuzzTests
 {
+    private static readonly int Files = int.Parse(
+        Environment.GetEnvironmentVariable("WELDTRACE_FUZZED_FILES") ?? "9000",
+        System.Globalization.CultureInfo.InvariantCulture
+    );
+
     private static readonly byte[] Interesting = Encoding.Latin1.GetBytes(
         "\0\n\r\t ,;|\"'.-+eE09aNI#%\u00B0\u00FF\u00FE\u00EF\u00BB\u00BF"
     );
@@ -66,7 +72,7 @@ public sealed class FuzzTests
                     Interlocked.Increment(ref refusals);
                 }
             },
-            iter: 6000
+            iter: Files * 2 / 3
         );
 
         Assert.True(
@@ -98,7 +104,7 @@ public sealed class FuzzTests
                     Assert.NotNull(LogEvaluation.Evaluate(log, new EvaluationPlan()));
                 }
             },
-            iter: 3000
+            iter: Files / 3
         );
 
     private static async Task CheckAsync(ProcessLog log, byte[] original)

@@ -30,6 +30,8 @@ internal sealed class RunLogger(
 
     private StagedLogs Staged => new(configuration, _clock);
 
+    private ArrivedLogs Arrivals => new(configuration, _clock);
+
     public async Task LogRunsAsync()
     {
         await Writing.AddAsync(contexts, [shop.Machine(person)]);
@@ -106,7 +108,7 @@ internal sealed class RunLogger(
             CancellationToken.None
         );
         var upload = Accept.Value(kept).Id;
-        var handler = new ReadLogHandler(contexts, Staged, _clock);
+        var handler = new ReadLogHandler(contexts, Staged, Arrivals, _clock);
         var seen = await handler.FindAsync(run, upload, CancellationToken.None);
         var form = new ReadLogForm
         {

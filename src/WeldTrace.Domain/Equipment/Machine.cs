@@ -133,6 +133,7 @@ public sealed partial class Machine : Record
         if (!columns.SequenceEqual(LogColumns))
         {
             LogColumns = [.. columns];
+            LogColumnsRevision = (LogColumnsRevision ?? 0) + 1;
             Note(actor, at, "process log columns mapped");
         }
     }

@@ -16,13 +16,21 @@ public sealed record LoggedPhase(string Phase, double StartSeconds, double EndSe
 /// <param name="MeanSi">Mean, SI.</param>
 /// <param name="MaximumSi">Greatest value, SI.</param>
 /// <param name="StandardDeviationSi">Standard deviation, SI (a difference: no offset for temperatures).</param>
+/// <param name="P1Si">Value below which a hundredth of the samples lie, SI; null when that was not kept.</param>
+/// <param name="MedianSi">Median, SI; null when that was not kept.</param>
+/// <param name="P99Si">Value below which 99 hundredths of the samples lie, SI; null when that was not kept.</param>
+/// <param name="DriftSi">Change from start to end by the straight line of least squares, SI difference; null when that was not kept.</param>
 public sealed record LoggedParameter(
     WeldParameter Parameter,
     int Samples,
     double MinimumSi,
     double MeanSi,
     double MaximumSi,
-    double StandardDeviationSi
+    double StandardDeviationSi,
+    double? P1Si = null,
+    double? MedianSi = null,
+    double? P99Si = null,
+    double? DriftSi = null
 );
 
 /// <summary>A stretch of the traverse outside a window for longer than the debounce.</summary>
@@ -58,6 +66,10 @@ public sealed record LoggedExcursion(
 /// <param name="Parameters">Behaviour of each watched parameter over the judged traverse.</param>
 /// <param name="Excursions">Excursions beyond the debounce.</param>
 /// <param name="NotJudged">Windows that could not be judged, since the log has no such column.</param>
+/// <param name="Notes">What the samples themselves show, such as gaps or a channel that stands still; null when that was not looked for.</param>
+/// <param name="Places">Where the tool was at moments of the log, to interpolate between; null when that was not kept.</param>
+/// <param name="LineEnergyJoulesPerMetre">Mechanical energy of the spindle per length of the judged traverse; null without torque and spindle speed.</param>
+/// <param name="PitchMetres">Travel per turn over the judged traverse; null without both speeds.</param>
 public sealed record LogSummary(
     string FileName,
     string OriginalSha256,
@@ -70,5 +82,28 @@ public sealed record LogSummary(
     IReadOnlyList<LoggedPhase> Phases,
     IReadOnlyList<LoggedParameter> Parameters,
     IReadOnlyList<LoggedExcursion> Excursions,
-    IReadOnlyList<WeldParameter> NotJudged
+    IReadOnlyList<WeldParameter> NotJudged,
+    IReadOnlyList<LoggedNote>? Notes = null,
+    IReadOnlyList<LoggedPlace>? Places = null,
+    double? LineEnergyJoulesPerMetre = null,
+    double? PitchMetres = null
 );
+
+/// <summary>Something about the samples that a person should look at before trusting them; it judges nothing.</summary>
+/// <param name="Sentence">What was seen and where.</param>
+/// <param name="FirstRow">First data row, from 1.</param>
+/// <param name="LastRow">Last data row.</param>
+/// <param name="StartSeconds">Start, in seconds of the log's own time.</param>
+/// <param name="EndSeconds">End, in seconds of the log's own time.</param>
+public sealed record LoggedNote(
+    string Sentence,
+    long FirstRow,
+    long LastRow,
+    double StartSeconds,
+    double EndSeconds
+);
+
+/// <summary>Where the tool was at a moment of the log.</summary>
+/// <param name="Seconds">Seconds of the log's own time.</param>
+/// <param name="Metres">Path along the seam from first contact, in m.</param>
+public readonly record struct LoggedPlace(double Seconds, double Metres);

@@ -328,6 +328,14 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("jsonb")
                         .HasColumnName("log_columns");
 
+                    b.Property<int?>("LogColumnsRevision")
+                        .HasColumnType("integer")
+                        .HasColumnName("log_columns_revision");
+
+                    b.Property<string>("LogTokens")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("log_tokens");
+
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasMaxLength(80)

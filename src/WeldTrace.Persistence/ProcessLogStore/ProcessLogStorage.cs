@@ -97,7 +97,7 @@ public static class ProcessLogStorage
         return [.. rows.Select(Level)];
     }
 
-    private static EncodedChunk Chunk(ProcessLogChunkRow row) =>
+    internal static EncodedChunk Chunk(ProcessLogChunkRow row) =>
         new(
             row.Ordinal,
             row.Position,
@@ -109,6 +109,6 @@ public static class ProcessLogStorage
             row.Bytes
         );
 
-    private static PyramidLevel Level(ProcessLogLevelRow row) =>
+    internal static PyramidLevel Level(ProcessLogLevelRow row) =>
         new(row.Ordinal, row.SamplesPerBucket, row.Count, row.Bytes);
 }

@@ -21,6 +21,7 @@ internal sealed class ColumnStatistics
         Enum.GetValues<WeldPhase>().Length
     ];
     private readonly CountingHistogram _histogram;
+    private readonly LineOfTime _line = new();
     private RunningStatistics _steady;
 
     public ColumnStatistics(LogColumn column, ProcessLog log)
@@ -38,6 +39,7 @@ internal sealed class ColumnStatistics
     {
         _steady.Add(asLogged);
         _histogram.Add(asLogged);
+        _line.Add(asLogged);
     }
 
     public IEnumerable<PhaseStatistics> Complete()
@@ -84,6 +86,7 @@ internal sealed class ColumnStatistics
             P1Si = p1,
             MedianSi = _column.ToSi(found.MedianInSampleUnit),
             P99Si = p99,
+            DriftSi = _line.SlopePerSample * (steady.Count - 1) * _column.ScaleToSi,
         };
     }
 

@@ -14,6 +14,8 @@ internal sealed class JudgePass
     private readonly WindowJudge[] _judges;
     private readonly SeamTrace _trace;
     private readonly SpindleEnergyMeter _energy;
+    private readonly SeamPoints _points;
+    private readonly LogObserver _observer;
     private double[] _seconds = [];
 
     public JudgePass(ProcessLog log, EvaluationPlan plan, RunChannels channels, RunPhases phases)
@@ -42,7 +44,13 @@ internal sealed class JudgePass
         ];
         _trace = new SeamTrace(channels, phases, channels.Position(plan));
         _energy = new SpindleEnergyMeter(log.Header);
+        _points = new SeamPoints(log.Header.SampleCount);
+        _observer = new LogObserver(log, channels.Time, phases);
     }
+
+    public IReadOnlyList<SeamPoint> Points => _points.Complete();
+
+    public IReadOnlyList<LogObservation> Observations => _observer.Complete();
 
     public Length Travelled => _trace.Travelled;
 
@@ -65,6 +73,8 @@ internal sealed class JudgePass
         {
             var seconds = Seconds(frames);
             var metres = _trace.Follow(frames, seconds);
+            _points.Add(frames.First, seconds, metres);
+            _observer.Add(frames, seconds);
             CountPhases(frames);
             foreach (var stretch in _steady)
             {

@@ -34,6 +34,8 @@ internal static class RunJudgement
             ],
             SpindleEnergy = phases.HasTraverse ? pass.SpindleEnergy : null,
             SpindleLineEnergy = PerLength(pass.SpindleEnergy, steady),
+            Observations = pass.Observations,
+            SeamPoints = pass.Points,
             Problems = isJudged ? [] : [NoTraverse(channels, plan)],
         };
     }

@@ -51,7 +51,11 @@ public static class RunSummary
             [.. evaluation.Phases.Where(p => p.Phase != WeldPhase.Idle).Select(Phase)],
             [.. Parameters(evaluation, procedure)],
             [.. evaluation.Excursions.Select(e => Excursion(e, trackRadius))],
-            [.. NotJudged(evaluation, procedure)]
+            [.. NotJudged(evaluation, procedure)],
+            [.. evaluation.Observations.Select(Note)],
+            [.. evaluation.SeamPoints.Select(p => new LoggedPlace(p.Seconds, p.Position.Metres))],
+            evaluation.SpindleLineEnergy?.JoulesPerMetre,
+            PitchOf(evaluation)
         );
     }
 
@@ -75,8 +79,27 @@ public static class RunSummary
             found.MinimumSi,
             found.MeanSi,
             found.MaximumSi,
-            found.StandardDeviationSi
+            found.StandardDeviationSi,
+            found.P1Si,
+            found.MedianSi,
+            found.P99Si,
+            found.DriftSi
         );
+
+    private static LoggedNote Note(LogObservation seen) =>
+        new(seen.Sentence, seen.FirstRow, seen.LastRow, seen.StartSeconds, seen.EndSeconds);
+
+    private static double? PitchOf(LogEvaluation evaluation)
+    {
+        var travel = SteadyMean(evaluation, LogChannel.TravelSpeed);
+        var turns = SteadyMean(evaluation, LogChannel.SpindleSpeed);
+        return turns > 0 ? travel / turns : null;
+    }
+
+    private static double? SteadyMean(LogEvaluation evaluation, LogChannel channel) =>
+        evaluation
+            .Statistics.FirstOrDefault(found => found.IsSteady && found.Channel == channel)
+            ?.MeanSi;
 
     private static LoggedExcursion Excursion(ChannelExcursion found, Length? radius) =>
         new(

@@ -17,12 +17,21 @@ public static class Policies
     public const string QualityManaging = "quality-managing";
     public const string Witnessing = "witnessing";
 
+    /// <summary>A machine with its token; no person.</summary>
+    public const string PushingLogs = "pushing-logs";
+
     public static void Add(AuthorizationOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
         options.FallbackPolicy = new AuthorizationPolicyBuilder()
             .RequireAuthenticatedUser()
             .Build();
+        options.AddPolicy(
+            PushingLogs,
+            p =>
+                p.AddAuthenticationSchemes(LogTokenScheme.Name)
+                    .RequireClaim(LogTokenScheme.MachineClaim)
+        );
         Allow(options, Engineering, Role.Engineer);
         Allow(options, Welding, Role.Operator);
         Allow(options, Inspecting, Role.Inspector);

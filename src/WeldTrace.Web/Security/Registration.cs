@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using WeldTrace.Persistence;
@@ -22,7 +23,12 @@ public static class Registration
         services.AddScoped<NewAccount>();
         services.AddSingleton<SetUpCode>();
         services.AddAuthorization(Policies.Add);
-        services.AddAuthentication(IdentityConstants.ApplicationScheme).AddIdentityCookies();
+        var authentication = services.AddAuthentication(IdentityConstants.ApplicationScheme);
+        authentication.AddIdentityCookies();
+        authentication.AddScheme<AuthenticationSchemeOptions, LogTokenScheme>(
+            LogTokenScheme.Name,
+            null
+        );
         services
             .AddIdentityCore<Account>(options =>
             {

@@ -71,6 +71,7 @@ internal static class AccessTable
         /runs/{Id}/interrupt                                  in      no        yes       no         no       no       no
         /runs/{Id}/log                                        in      yes       yes       yes        no       yes      no
         /runs/{id}/log/file                                   in      404       404       404        404      404      404
+        /runs/{id}/log/arrived/{arrival}                      in      404       404       404        404      404      404
         /runs/{Id}/log/{Upload}                               in      yes       yes       yes        no       yes      no
         /runs/{Id}/sign                                       in      no        yes       no         no       no       no
         /runs/{id}/log.csv                                    in      yes       yes       yes        yes      yes      yes
@@ -158,6 +159,10 @@ internal static class AccessTable
         /equipment/machines/{Id}/report                       in      yes       yes       yes        yes      yes      yes
         /equipment/machines/{Id}/test-weld                    in      yes       no        yes        no       yes      no
         /equipment/machines/{Id}/maintenance                  in      yes       yes       yes        no       yes      no
+        /equipment/machines/{Id}/push                         in      no        no        no         no       yes      yes
+        /equipment/machines/{id}/logs                         in      404       404       404        404      404      404
+        /equipment/machines/{id}/logs/{arrival}               401     401       401       401        401      401      401
+        /equipment/machines/{id}/logs/{arrival}/pieces        in      404       404       404        404      404      404
         /equipment/instruments                                in      yes       yes       yes        yes      yes      yes
         /equipment/instruments.csv                            in      yes       yes       yes        yes      yes      yes
         /equipment/instruments/import                         in      yes       no        yes        no       yes      no

@@ -70,6 +70,18 @@ internal static class EquipmentForms
             db => AtAsync(db, Routes.MachineMaintenance),
             ("Drop.Reason", "Sealed for life")
         ),
+        FormRow.Of(
+            "PushLogs give-log-token",
+            "admin",
+            db => AtAsync(db, Routes.PushLogs),
+            ("In.Label", "Computer of bench 2")
+        ),
+        FormRow.Of(
+            "PushLogs withdraw-log-token",
+            "admin",
+            db => AtAsync(db, Routes.PushLogs),
+            ("Out.Label", SentForm.Choice("Computer of bench 2"))
+        ),
         new(
             "NewInstrument new-instrument",
             FormTable.Bench,

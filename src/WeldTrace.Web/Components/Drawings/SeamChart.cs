@@ -63,7 +63,12 @@ public sealed class SeamChart
     public string TravelArrow =>
         Plane.ArrowHead(Radius, _plan.Start.Degrees + (35 * Sign), _plan.Travel, 16);
 
-    private int Sign => PlanGeometry.Sign(_plan.Travel);
+    /// <summary>1 when the travel is clockwise as drawn, else -1.</summary>
+    public int Sign => PlanGeometry.Sign(_plan.Travel);
+
+    /// <summary>Start of the pass, clockwise from the datum mark at the top.</summary>
+    public string StartDegrees =>
+        _plan.Start.Degrees.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture);
 
     private SeamMark Mark(SeamExcursion excursion)
     {

@@ -5,6 +5,7 @@ using WeldTrace.Web.Features.Equipment.Machines;
 using WeldTrace.Web.Features.Equipment.Maintain;
 using WeldTrace.Web.Features.Equipment.NewInstrument;
 using WeldTrace.Web.Features.Equipment.NewMachine;
+using WeldTrace.Web.Features.Equipment.PushLogs;
 using WeldTrace.Web.Features.Equipment.ReportEvent;
 using WeldTrace.Web.Features.Equipment.ShowInstrument;
 using WeldTrace.Web.Features.Equipment.ShowMachine;
@@ -23,6 +24,7 @@ public static class Registration
             .AddScoped<RecordTestWeldHandler>()
             .AddScoped<ReleaseMachineHandler>()
             .AddScoped<MaintainMachineHandler>()
+            .AddScoped<PushLogsHandler>()
             .AddScoped<InstrumentListReader>()
             .AddScoped<NewInstrumentHandler>()
             .AddScoped<ImportInstrumentsHandler>()

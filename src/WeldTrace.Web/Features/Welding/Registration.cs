@@ -1,3 +1,4 @@
+using WeldTrace.Web.Features.Welding.Arrivals;
 using WeldTrace.Web.Features.Welding.BringLog;
 using WeldTrace.Web.Features.Welding.EndRun;
 using WeldTrace.Web.Features.Welding.InterruptRun;
@@ -12,6 +13,8 @@ public static class Registration
     public static IServiceCollection AddWelding(this IServiceCollection services) =>
         services
             .AddSingleton<StagedLogs>()
+            .AddSingleton<ArrivedLogs>()
+            .AddHostedService<WatchedFolderReader>()
             .AddScoped<WeldStepReader>()
             .AddScoped<StartRunHandler>()
             .AddScoped<EndRunHandler>()
@@ -25,6 +28,8 @@ public static class Registration
     public static void MapWelding(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapLogUpload();
+        endpoints.MapPushLogs();
+        endpoints.MapTakeArrived();
         endpoints.MapRunSamples();
         endpoints.MapRunLogCsv();
     }

@@ -157,7 +157,8 @@ public sealed class StagedLogs(IConfiguration configuration, TimeProvider clock)
         File.Delete(path + ".json");
     }
 
-    private static string Clean(string? fileName)
+    /// <summary>A file name without path and control characters, cut to a length that can be shown.</summary>
+    internal static string Clean(string? fileName)
     {
         var name = string.Concat(
             Path.GetFileName((fileName ?? "").Replace('\\', '/'))

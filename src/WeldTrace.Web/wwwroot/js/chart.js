@@ -28,6 +28,7 @@ async function draw(element) {
     return fail(element);
   }
   const [horizontal, ...columns] = readColumns(await answer.arrayBuffer());
+  const places = JSON.parse(element.dataset.places ?? "[]");
   const series = JSON.parse(element.dataset.series);
   const strips = Map.groupBy(
     series.map((channel, index) => ({ ...channel, values: columns[index] })).filter((channel) => channel.values),
@@ -36,7 +37,9 @@ async function draw(element) {
   element.replaceChildren();
   const setting = {
     bands: JSON.parse(element.dataset.bands),
+    phases: JSON.parse(element.dataset.phases ?? "[]"),
     axis: element.dataset.axis,
+    places,
     height: Number(element.dataset.height),
     width: element.clientWidth,
     key: element.dataset.chart,
@@ -44,6 +47,8 @@ async function draw(element) {
   const units = [...strips.keys()];
   const plots = units.map((unit) => strip(element, horizontal, strips.get(unit), unit, unit === units.at(-1), setting));
   drawn.set(element, plots);
+  lookCloser(element, plots, [...strips.values()], horizontal);
+  walkAlong(element, plots, places);
   new ResizeObserver(() => {
     plots.forEach((plot) => plot.setSize({ width: element.clientWidth, height: plot.height }));
   }).observe(element);
@@ -70,16 +75,123 @@ function strip(element, horizontal, channels, unit, isLast, setting) {
     cursor: { sync: { key: setting.key }, drag: { x: true, y: false } },
     scales: { x: { time: false }, y: { range: (plot, low, high) => withLimits(channels, low, high) } },
     axes: [
-      isLast ? { ...axis, label: setting.axis, labelFont: Font, labelSize: 22, size: 28 } : { ...axis, size: 8, values: (plot, ticks) => ticks.map(() => "") },
+      isLast ? { ...axis, label: setting.axis, labelFont: Font, labelSize: 22, size: 28, values: (plot, ticks) => (element.dataset.along ? ticks.map((t) => number(placeAt(setting.places, t).place)) : ticks) } : { ...axis, size: 8, values: (plot, ticks) => ticks.map(() => "") },
       { ...axis, size: 62 },
     ],
     series: [
       { label: setting.axis, value: (plot, value) => number(value) },
       ...channels.map((channel, index) => ({ label: `${channel.name} in ${unit}`, stroke: Ink[index % Ink.length], width: 1.4, dash: index ? [6, 3] : undefined, value: (plot, value) => number(value) })),
     ],
-    hooks: { drawClear: [(plot) => shade(plot, setting.bands)], draw: [(plot) => limits(plot, channels)] },
+    hooks: { drawClear: [(plot) => shade(plot, setting.bands), (plot) => name(plot, setting.phases)], draw: [(plot) => limits(plot, channels)] },
   };
   return new uPlot(options, [horizontal, ...channels.map((channel) => channel.values)], element);
+}
+
+// Fetches the stretch that is looked at anew, down to the single samples; what was drawn stays until it is here.
+function lookCloser(element, plots, strips, whole) {
+  const [start, end] = [whole[0], whole.at(-1)];
+  let asked = 0;
+  const show = async (from, to) => {
+    const mine = ++asked;
+    const isWhole = from <= start && to >= end;
+    const address = isWhole ? element.dataset.chart : `${element.dataset.chart}${element.dataset.chart.includes("?") ? "&" : "?"}from=${from}&to=${to}`;
+    const answer = await fetch(address, { credentials: "same-origin" });
+    if (!answer.ok || mine !== asked) {
+      return;
+    }
+    const [horizontal, ...columns] = readColumns(await answer.arrayBuffer());
+    const order = JSON.parse(element.dataset.series).map((channel) => channel.name);
+    plots.forEach((plot, strip) => {
+      const values = strips[strip].map((channel) => columns[order.indexOf(channel.name)]);
+      plot.setData([horizontal, ...values], false);
+      plot.setScale("x", { min: from, max: to });
+    });
+  };
+  for (const plot of plots) {
+    plot.hooks.setSelect = [...(plot.hooks.setSelect ?? []), (p) => {
+      if (p.select.width > 0) {
+        show(p.posToVal(p.select.left, "x"), p.posToVal(p.select.left + p.select.width, "x"));
+      }
+    }];
+    plot.over.addEventListener("dblclick", () => show(start, end));
+  }
+  element.addEventListener("keydown", (event) => {
+    const { min, max } = plots[0].scales.x;
+    const [middle, half] = [(min + max) / 2, (max - min) / 2];
+    const moves = {
+      "+": () => [middle - half / 2, middle + half / 2],
+      "=": () => [middle - half / 2, middle + half / 2],
+      "-": () => [Math.max(start, middle - 2 * half), Math.min(end, middle + 2 * half)],
+      ArrowLeft: () => [Math.max(start, min - half / 2), Math.max(start, min - half / 2) + 2 * half],
+      ArrowRight: () => [Math.min(end, max + half / 2) - 2 * half, Math.min(end, max + half / 2)],
+      0: () => [start, end],
+    };
+    if (moves[event.key] && !event.ctrlKey && !event.altKey) {
+      event.preventDefault();
+      show(...moves[event.key]());
+    }
+  });
+}
+
+// The second axis, and the place under the cursor in words and on the drawing of the seam.
+function walkAlong(element, plots, places) {
+  const bar = element.parentElement.querySelector("[data-chart-axis]");
+  if (!bar || places.length < 2) {
+    return;
+  }
+  bar.hidden = false;
+  const words = bar.querySelector("[data-chart-cursor]");
+  const hand = document.querySelector("[data-seam-cursor]");
+  const unit = element.dataset.placeUnit;
+  bar.querySelector("[data-chart-along]").addEventListener("change", (event) => {
+    element.dataset.along = event.target.checked ? "yes" : "";
+    plots.at(-1).axes[0].label = event.target.checked ? `along the seam in ${unit}` : element.dataset.axis;
+    plots.forEach((plot) => plot.redraw(false, true));
+  });
+  for (const plot of plots) {
+    plot.hooks.setCursor = [...(plot.hooks.setCursor ?? []), (p) => {
+      const at = p.cursor.left >= 0 ? placeAt(places, p.posToVal(p.cursor.left, "x")) : null;
+      words.textContent = at ? `${number(at.place)} ${unit} along the seam${at.degrees === null ? "" : `, ${at.degrees.toFixed(1)}° from the start`}` : "";
+      if (hand) {
+        hand.setAttribute("visibility", at && at.degrees !== null ? "visible" : "hidden");
+        if (at && at.degrees !== null) {
+          const turn = Number(hand.dataset.start) + Number(hand.dataset.sign) * at.degrees;
+          hand.setAttribute("transform", `rotate(${turn.toFixed(1)} 200 200)`);
+        }
+      }
+    }];
+  }
+}
+
+function placeAt(places, at) {
+  const next = places.findIndex((p) => p.at >= at);
+  if (next <= 0) {
+    return next === 0 ? places[0] : places.at(-1);
+  }
+  const [a, b] = [places[next - 1], places[next]];
+  const share = (at - a.at) / (b.at - a.at || 1);
+  const between = (x, y) => (x === null || y === null ? null : x + share * (y - x));
+  return { place: between(a.place, b.place), degrees: between(a.degrees, b.degrees) };
+}
+
+function name(plot, phases) {
+  const { ctx, bbox } = plot;
+  ctx.save();
+  ctx.font = `${12 * devicePixelRatio}px "Source Sans 3", sans-serif`;
+  ctx.textBaseline = "bottom";
+  phases.forEach((phase, index) => {
+    const [from, to] = [plot.valToPos(phase.from, "x", true), plot.valToPos(phase.to, "x", true)];
+    const [left, right] = [Math.max(from, bbox.left), Math.min(to, bbox.left + bbox.width)];
+    if (right > left) {
+      ctx.fillStyle = index % 2 ? Rule + "33" : Rule + "66";
+      ctx.fillRect(left, bbox.top, right - left, bbox.height);
+      ctx.fillStyle = Ink[3];
+      if (ctx.measureText(phase.number).width < right - left - 4) {
+        ctx.fillText(phase.number, left + 3, bbox.top + bbox.height - 2);
+      }
+    }
+  });
+  ctx.restore();
 }
 
 function number(value) {

@@ -40,13 +40,24 @@ function send(form, button) {
   request.upload.addEventListener("load", () => (line.textContent = "Sent. Looking at its columns."));
   request.addEventListener("load", () => (request.status < 400 ? location.assign(request.responseURL) : fail(button, line)));
   request.addEventListener("error", () => fail(button, line));
+  request.addEventListener("abort", () => end(button, line, "Stopped. Nothing was kept."));
+  const cancel = form.querySelector("[data-upload-cancel]");
+  if (cancel) {
+    cancel.hidden = false;
+    cancel.onclick = () => request.abort();
+    request.addEventListener("loadend", () => (cancel.hidden = true));
+  }
   request.open("POST", form.action);
   request.send(new FormData(form));
 }
 
-function fail(button, line) {
-  line.textContent = "";
+function end(button, line, words) {
+  line.textContent = words;
   button.removeAttribute("aria-busy");
+}
+
+function fail(button, line) {
+  end(button, line, "");
   alertBefore(button, Id, NotSent);
 }
 

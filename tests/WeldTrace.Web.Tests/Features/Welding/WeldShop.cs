@@ -45,11 +45,13 @@ internal sealed class WeldShop : IAsyncDisposable
 
     public StagedLogs Staged => new(Configuration, Clock);
 
+    public ArrivedLogs Arrivals => field ??= new(Configuration, Clock);
+
     /// <summary>Everything that lies in the folder of brought files.</summary>
     public IReadOnlyList<string> StagedFiles =>
         Directory.GetFiles(Path.Combine(_folder.Path, "uploads"));
 
-    public ReadLogHandler ReadLog => new(Database, Staged, Clock);
+    public ReadLogHandler ReadLog => new(Database, Staged, Arrivals, Clock);
 
     public static async Task<WeldShop> OpenAsync(
         PostgresServerFixture server,

@@ -15,6 +15,7 @@ namespace WeldTrace.Web.Features.Welding.ReadLog;
 public sealed class ReadLogHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
     StagedLogs staged,
+    ArrivedLogs arrivals,
     TimeProvider clock
 )
 {
@@ -118,6 +119,7 @@ public sealed class ReadLogHandler(
         if (saved.IsAccepted)
         {
             staged.Remove(runId, file);
+            arrivals.RemoveTaken(machine.Id, log.Header.OriginalSha256);
         }
 
         return new ReadLogResult(saved, []);

@@ -14,39 +14,57 @@ public sealed class RunSamplesReader(IDbContextFactory<WeldTraceDbContext> conte
     private const int Buckets = 1000;
 
     /// <summary>The bytes that the chart reads; null when the run has no log.</summary>
+    /// <param name="runId">Run.</param>
+    /// <param name="units">Units of the site.</param>
+    /// <param name="fromSeconds">Start of the stretch drawn, as logged; null means the whole run.</param>
+    /// <param name="toSeconds">End of the stretch drawn, as logged; null means the whole run.</param>
+    /// <param name="cancellation">Ends the loading.</param>
     public async Task<byte[]?> FindAsync(
         Guid runId,
         UnitSystem units,
+        double? fromSeconds,
+        double? toSeconds,
         CancellationToken cancellation
     )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        if (await db.FindLogHeaderAsync(runId, cancellation) is not { } header)
-        {
-            return null;
-        }
-
-        // The kept levels are fine enough for a long log; its samples need not be fetched.
-        var levels = await db.LoadLogLevelsAsync(runId, cancellation);
-        var isShort = header.SampleCount < (long)Buckets * levels.Min(l => l.SamplesPerBucket);
-        var chunks = isShort ? await db.LoadLogChunksAsync(runId, cancellation) : [];
-        return Write(new ProcessLog(header, chunks, levels), ChartChannels.Of(header, units));
+        var log = await db.FindLogWindowAsync(
+            runId,
+            header => ChartChannels.Of(header, units).Select(c => c.Column.Ordinal),
+            fromSeconds,
+            toSeconds,
+            Buckets,
+            cancellation
+        );
+        return log is null
+            ? null
+            : Write(
+                log,
+                ChartChannels.Of(log.Header, units),
+                fromSeconds ?? double.NegativeInfinity,
+                toSeconds ?? double.PositiveInfinity
+            );
     }
 
-    private static byte[] Write(ProcessLog log, IReadOnlyList<ChartChannel> channels)
+    private static byte[] Write(
+        ProcessLog log,
+        IReadOnlyList<ChartChannel> channels,
+        double from,
+        double to
+    )
     {
         var time = log.Header.Columns.First(c => c.Channel == LogChannel.Time);
-        var times = LogChart.Envelope(log, time, Buckets);
+        var times = LogChart.Envelope(log, time, from, to, Buckets);
         return ChartColumns.Write(
             [.. times.SelectMany(b => Pair(b.FromSeconds, (b.FromSeconds + b.ToSeconds) / 2))],
-            [.. channels.Select(channel => Column(log, channel))]
+            [.. channels.Select(channel => Column(log, channel, from, to))]
         );
     }
 
-    private static double[] Column(ProcessLog log, ChartChannel channel) =>
+    private static double[] Column(ProcessLog log, ChartChannel channel, double from, double to) =>
         [
             .. LogChart
-                .Envelope(log, channel.Column, Buckets)
+                .Envelope(log, channel.Column, from, to, Buckets)
                 .SelectMany(b =>
                     Pair(channel.Unit.FromSi(b.MinimumSi), channel.Unit.FromSi(b.MaximumSi))
                 ),
@@ -62,6 +80,8 @@ public static class RunSamplesEndpoint
             "/runs/{id:guid}/samples",
             async (
                 Guid id,
+                double? from,
+                double? to,
                 RunSamplesReader samples,
                 SiteReader sites,
                 HttpResponse response,
@@ -69,7 +89,7 @@ public static class RunSamplesEndpoint
             ) =>
             {
                 var site = await sites.GetAsync(cancellation);
-                var bytes = await samples.FindAsync(id, site.Units, cancellation);
+                var bytes = await samples.FindAsync(id, site.Units, from, to, cancellation);
                 response.Headers.CacheControl = "private, no-cache";
                 return bytes is null
                     ? Results.NotFound()

@@ -3,7 +3,10 @@ using Microsoft.AspNetCore.Components;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Welding;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Engineering.Units;
 using WeldTrace.Web.Components.Charts;
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Components.Marks;
 using WeldTrace.Web.Reading;
 
@@ -67,5 +70,21 @@ public sealed partial class ShowRun
                         found.EndSeconds
                     )
             ),
+        ];
+
+    private Unit PlaceUnit => SiteUnit.For<Length>(SiteUnits);
+
+    private static IReadOnlyList<ChartBand> Phases(LogSummary log) =>
+        [.. log.Phases.Select(p => new ChartBand(p.Phase, p.StartSeconds, p.EndSeconds))];
+
+    private IReadOnlyList<ChartPlace> Places(LogSummary log) =>
+        [
+            .. (log.Places ?? []).Select(p => new ChartPlace(
+                p.Seconds,
+                PlaceUnit.FromSi(p.Metres),
+                Run.TrackRadius > Length.Zero
+                    ? Angle.FromRadians(p.Metres / Run.TrackRadius.Metres).Degrees
+                    : null
+            )),
         ];
 }

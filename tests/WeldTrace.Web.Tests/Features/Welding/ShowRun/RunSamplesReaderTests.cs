@@ -16,6 +16,8 @@ public sealed class RunSamplesReaderTests(PostgresServerFixture server)
         var bytes = await new RunSamplesReader(shop.Database).FindAsync(
             id,
             UnitSystem.Metric,
+            null,
+            null,
             CancellationToken.None
         );
 
@@ -29,6 +31,33 @@ public sealed class RunSamplesReaderTests(PostgresServerFixture server)
     }
 
     [Fact]
+    public async Task FindAsync_Stretch_GivesItsSamplesExactly()
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        var id = await shop.EndedAsync();
+        Assert.True((await shop.BringAsync(id, SampleLogs.WithExcursion())).IsAccepted);
+        var (time, force) = (Column(0), Column(3));
+        var wanted = time.Index().Where(t => t.Item is >= 10 and <= 12).Select(t => t.Index);
+        int[] rows = [.. wanted];
+
+        var bytes = await new RunSamplesReader(shop.Database).FindAsync(
+            id,
+            UnitSystem.Metric,
+            10,
+            12,
+            CancellationToken.None
+        );
+
+        // Each bucket is one sample here, given as its least and greatest.
+        var (times, columns) = Read(bytes!);
+        Assert.Equal(rows.Select(r => time[r]), times.Where((_, i) => i % 2 == 0));
+        Assert.Equal(
+            rows.Select(r => (float)force[r]),
+            columns[0].Where((_, i) => i % 2 == 0).Select(v => (float)v)
+        );
+    }
+
+    [Fact]
     public async Task FindAsync_InchSite_GivesPoundsForce()
     {
         await using var shop = await WeldShop.OpenAsync(server);
@@ -38,6 +67,8 @@ public sealed class RunSamplesReaderTests(PostgresServerFixture server)
         var bytes = await new RunSamplesReader(shop.Database).FindAsync(
             id,
             UnitSystem.InchPound,
+            null,
+            null,
             CancellationToken.None
         );
 
@@ -54,6 +85,8 @@ public sealed class RunSamplesReaderTests(PostgresServerFixture server)
         var bytes = await new RunSamplesReader(shop.Database).FindAsync(
             id,
             UnitSystem.Metric,
+            null,
+            null,
             CancellationToken.None
         );
 

@@ -1,0 +1,93 @@
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
+
+namespace WeldTrace.Domain.Equipment;
+
+/// <summary>
+/// A word by which a machine proves that it may push its process logs, and nothing else. Only its hash is known here.
+/// </summary>
+/// <param name="Label">What it is for, such as the name of the machine's computer.</param>
+/// <param name="Sha256">SHA-256 of the word, hexadecimal.</param>
+/// <param name="GivenBy">Name of who gave it.</param>
+/// <param name="GivenAt">UTC instant.</param>
+/// <param name="WithdrawnAt">UTC instant from which it is worth nothing; null while it holds.</param>
+public sealed record LogToken(
+    string Label,
+    string Sha256,
+    string GivenBy,
+    DateTimeOffset GivenAt,
+    DateTimeOffset? WithdrawnAt = null
+);
+
+// Process logs that the machine sends by itself.
+public sealed partial class Machine
+{
+    /// <summary>Its tokens as stored, withdrawn ones included; null before the first.</summary>
+    public IReadOnlyList<LogToken>? LogTokens { get; private set; }
+
+    /// <summary>How often the meaning of its log columns was set; null when that was before it was counted.</summary>
+    public int? LogColumnsRevision { get; private set; }
+
+    /// <summary>Whether a word of this hash lets the machine push its logs.</summary>
+    /// <param name="sha256">SHA-256 of the word, hexadecimal.</param>
+    public bool TakesLogsFor(string sha256) =>
+        LogTokens?.Any(t => t.WithdrawnAt is null && t.Sha256 == sha256) is true;
+
+    /// <summary>Gives the machine a token to push its logs with.</summary>
+    /// <param name="label">What it is for; unique among those that hold.</param>
+    /// <param name="sha256">SHA-256 of the word, hexadecimal.</param>
+    /// <param name="actor">An administrator.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome GiveLogToken(string label, string sha256, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        var checks = new Checks()
+            .Role(actor, Role.Administrator)
+            .Text(label, LongestText, "Say what the token is for", nameof(LogToken.Label))
+            .That(
+                LogTokens?.Any(t => t.WithdrawnAt is null && t.Label == label?.Trim()) is not true,
+                "label",
+                $"A token '{label?.Trim()}' of {Name} holds already; withdraw it first, or choose another name.",
+                nameof(LogToken.Label)
+            );
+        return Do(
+            checks,
+            () =>
+                LogTokens = [.. LogTokens ?? [], new(label!.Trim(), sha256, actor.PrintedName, at)],
+            actor,
+            at,
+            "token for pushing logs given",
+            label?.Trim()
+        );
+    }
+
+    /// <summary>Withdraws a token; it is worth nothing from then on.</summary>
+    /// <param name="label">Label of a token that holds.</param>
+    /// <param name="actor">An administrator.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome WithdrawLogToken(string label, Actor actor, DateTimeOffset at)
+    {
+        var holds = LogTokens?.Any(t => t.WithdrawnAt is null && t.Label == label) is true;
+        var checks = new Checks()
+            .Role(actor, Role.Administrator)
+            .That(
+                holds,
+                "label",
+                $"{Name} has no token '{label}' that holds.",
+                nameof(LogToken.Label)
+            );
+        return Do(
+            checks,
+            () =>
+                LogTokens = [
+                    .. LogTokens!.Select(t =>
+                        t.WithdrawnAt is null && t.Label == label ? t with { WithdrawnAt = at } : t
+                    ),
+                ],
+            actor,
+            at,
+            "token for pushing logs withdrawn",
+            label
+        );
+    }
+}

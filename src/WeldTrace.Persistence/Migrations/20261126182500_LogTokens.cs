@@ -1,0 +1,36 @@
+﻿using Microsoft.EntityFrameworkCore.Migrations;
+
+#nullable disable
+
+namespace WeldTrace.Persistence.Migrations
+{
+    /// <inheritdoc />
+    public partial class LogTokens : Migration
+    {
+        /// <inheritdoc />
+        protected override void Up(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.AddColumn<int>(
+                name: "log_columns_revision",
+                table: "machines",
+                type: "integer",
+                nullable: true
+            );
+
+            migrationBuilder.AddColumn<string>(
+                name: "log_tokens",
+                table: "machines",
+                type: "jsonb",
+                nullable: true
+            );
+        }
+
+        /// <inheritdoc />
+        protected override void Down(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.DropColumn(name: "log_columns_revision", table: "machines");
+
+            migrationBuilder.DropColumn(name: "log_tokens", table: "machines");
+        }
+    }
+}

@@ -1,0 +1,107 @@
+using WeldTrace.Engineering.Signals;
+
+namespace WeldTrace.ProcessLogs.Evaluation;
+
+/// <summary>Looks at the samples of a log for what a person should know before trusting them.</summary>
+internal sealed class LogObserver
+{
+    private readonly LogHeader _header;
+    private readonly LogColumn _time;
+    private readonly ColumnObserver[] _columns;
+    private readonly RunPhases _phases;
+    private readonly ObservationList _found = new();
+    private RowObserver? _rows;
+    private LogColumn? _telling;
+    private ColumnObserver[]? _restless;
+
+    public LogObserver(ProcessLog log, LogColumn time, RunPhases phases)
+    {
+        (_header, _time, _phases) = (log.Header, time, phases);
+        _columns =
+        [
+            .. _header
+                .Columns.Where(column => column.Channel != LogChannel.Time)
+                .Select(column => new ColumnObserver(column, log, _found)),
+        ];
+    }
+
+    public IReadOnlyList<LogObservation> Complete()
+    {
+        _rows?.Complete();
+        return _found.InOrder;
+    }
+
+    public void Add(LogFrames frames, ReadOnlySpan<double> seconds)
+    {
+        _rows ??= new RowObserver(Median(seconds) ?? _header.SamplePeriodSeconds, _found);
+        foreach (var span in _phases.Spans.Where(span => span.Phase != WeldPhase.Idle))
+        {
+            var from = (int)Math.Clamp(span.First.Index - frames.First, 0, frames.Count);
+            var to = (int)Math.Clamp(span.Next.Index - frames.First, 0, frames.Count);
+            if (to > from)
+            {
+                Look(frames, seconds, from, to);
+            }
+        }
+
+        var telling = frames.Values(_telling ?? _time);
+        _rows.Add(frames.First, seconds, telling, row => Hash(frames, row));
+    }
+
+    private void Look(LogFrames frames, ReadOnlySpan<double> seconds, int from, int to)
+    {
+        if (_restless is null)
+        {
+            _restless =
+            [
+                .. _columns.Where(c =>
+                    ColumnObserver.IsRestless(frames.Values(c.Column)[from..to])
+                ),
+            ];
+            _telling = _restless is [var one, ..] ? one.Column : null;
+        }
+
+        foreach (var column in _restless)
+        {
+            column.Add(
+                frames.First + from,
+                seconds[from..to],
+                frames.Values(column.Column)[from..to]
+            );
+            if (to < frames.Count)
+            {
+                column.Interrupt(frames.First + to, seconds[to - 1]);
+            }
+        }
+    }
+
+    private ulong Hash(LogFrames frames, int row)
+    {
+        var hash = 0xCBF29CE484222325UL;
+        foreach (var column in _columns)
+        {
+            var bits = BitConverter.DoubleToUInt64Bits(frames.Values(column.Column)[row]);
+            hash = unchecked((hash ^ bits) * 0x100000001B3);
+            hash ^= hash >> 29;
+        }
+
+        return hash;
+    }
+
+    private static double? Median(ReadOnlySpan<double> seconds)
+    {
+        if (seconds.Length < 3)
+        {
+            return null;
+        }
+
+        var steps = new double[seconds.Length - 1];
+        for (var i = 0; i < steps.Length; i++)
+        {
+            steps[i] = seconds[i + 1] - seconds[i];
+        }
+
+        Array.Sort(steps);
+        return steps[steps.Length / 2];
+    }
+}
