@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Persistence;
 
@@ -16,7 +17,8 @@ public static class ContextOptions
                 connectionString,
                 npgsql => npgsql.EnableRetryOnFailure(Retries, LongestRetryDelay, null)
             )
-            .UseSnakeCaseNamingConvention();
+            .UseSnakeCaseNamingConvention()
+            .AddInterceptors(RoundTripInterceptor.Instance);
         return options;
     }
 }

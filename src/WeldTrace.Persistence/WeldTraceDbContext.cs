@@ -1,3 +1,4 @@
+using System.Data.Common;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
@@ -109,6 +110,9 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
             ? base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken)
             : SaveWithLedgerAsync(records, cancellationToken);
     }
+
+    /// <summary>The common answer of the queries that are asked in one round trip, while it is read.</summary>
+    internal DbDataReader? Answering { get; set; }
 
     /// <summary>Samples to be written in the transaction of the next save.</summary>
     internal void CopyWithNextSave(ProcessLogCopy copy) => _copies.Add(copy);

@@ -90,6 +90,10 @@ public static class Routes
 
     public static string CalculationSheet(string calculation) => $"{Desk}/{calculation}/sheet.pdf";
 
+    /// <summary>How a figure of a stored record was worked out.</summary>
+    public static string Working(string kind, Guid id, string key) =>
+        $"/worked-out/{kind}/{id:D}/{Uri.EscapeDataString(key)}";
+
     public static string Open(string code) => $"{OpenCode}?code={Uri.EscapeDataString(code)}";
 
     public static string Vessel(string serial) => $"/vessels/{Uri.EscapeDataString(serial)}";

@@ -24,8 +24,7 @@ public static class ScannedCode
     )
     {
         ArgumentNullException.ThrowIfNull(db);
-        var (id, text) = Read(code);
-        return db.Tools.SingleOrDefaultAsync(t => t.Id == id || t.Mark == text, cancellation);
+        return db.ToolsOf(code).SingleOrDefaultAsync(cancellation);
     }
 
     /// <summary>The machine of a name or of a scanned address; null when there is none.</summary>
@@ -36,8 +35,7 @@ public static class ScannedCode
     )
     {
         ArgumentNullException.ThrowIfNull(db);
-        var (id, text) = Read(code);
-        return db.Machines.SingleOrDefaultAsync(m => m.Id == id || m.Name == text, cancellation);
+        return db.MachinesOf(code).SingleOrDefaultAsync(cancellation);
     }
 
     /// <summary>The instrument of a mark or of a scanned address; null when there is none.</summary>
@@ -96,6 +94,18 @@ public static class ScannedCode
             .Vessels.Where(v => v.Serial == serial || v.Serial == text)
             .OrderByDescending(v => v.Serial == text)
             .FirstOrDefaultAsync(cancellation);
+    }
+
+    internal static IQueryable<Tool> ToolsOf(this WeldTraceDbContext db, string? code)
+    {
+        var (id, text) = Read(code);
+        return db.Tools.Where(t => t.Id == id || t.Mark == text);
+    }
+
+    internal static IQueryable<Machine> MachinesOf(this WeldTraceDbContext db, string? code)
+    {
+        var (id, text) = Read(code);
+        return db.Machines.Where(m => m.Id == id || m.Name == text);
     }
 
     private static (Guid Id, string Text) Read(string? code)

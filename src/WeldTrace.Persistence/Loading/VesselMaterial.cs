@@ -38,34 +38,10 @@ public static class VesselMaterialLoading
     {
         ArgumentNullException.ThrowIfNull(db);
         ArgumentNullException.ThrowIfNull(vessel);
-        var lotIds = vessel.Components.Select(c => c.MaterialLotId).ToList();
-        var componentIds = vessel.Components.Select(c => c.ComponentId).OfType<Guid>().ToList();
-        return new VesselMaterial(
-            await db
-                .MaterialLots.AsNoTracking()
-                .Where(l => lotIds.Contains(l.Id))
-                .OrderBy(l => l.Number)
-                .ToListAsync(cancellation),
-            await db
-                .Components.AsNoTracking()
-                .Where(c => componentIds.Contains(c.Id))
-                .OrderBy(c => c.Serial)
-                .ToListAsync(cancellation),
-            await db.FindHeatTreatmentsAsync([vessel.Id, .. componentIds], cancellation),
-            new PreparationFacts(
-                await db
-                    .JointCleanings.AsNoTracking()
-                    .Where(c => c.VesselId == vessel.Id)
-                    .OrderBy(c => c.CleanedAt)
-                    .ToListAsync(cancellation),
-                await db
-                    .JointFitUps.AsNoTracking()
-                    .Where(f => f.VesselId == vessel.Id)
-                    .OrderBy(f => f.MeasuredAt)
-                    .ToListAsync(cancellation)
-            ),
-            await db.Sites.AsNoTracking().SingleOrDefaultAsync(cancellation)
-        );
+        RoundTrip trip = new(db);
+        MaterialQuestions material = new(trip, db, vessel.Serial);
+        await trip.RunAsync(cancellation);
+        return material.Answered;
     }
 
     /// <summary>The heat treatments in which any of these components or vessels was treated, to be read only.</summary>

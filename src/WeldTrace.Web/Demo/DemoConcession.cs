@@ -23,7 +23,7 @@ internal static class DemoConcession
         var facts = await db.FindWeldGateFactsAsync(
             serial,
             Step,
-            new WeldChoice(shop.Tool, shop.Machine, cast.Operator, at),
+            new WeldChoice(shop.Tool.Mark, shop.Machine.Name, cast.Operator, at),
             cancellation
         );
         var concession = Concession

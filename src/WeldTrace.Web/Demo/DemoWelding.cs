@@ -53,7 +53,7 @@ internal sealed class DemoWelding(
             await db.FindWeldGateFactsAsync(
                 vessel.Serial,
                 step.Sequence,
-                new WeldChoice(shop.Tool, shop.Machine, cast.Operator, at),
+                new WeldChoice(shop.Tool.Mark, shop.Machine.Name, cast.Operator, at),
                 cancellation
             )
         )!;

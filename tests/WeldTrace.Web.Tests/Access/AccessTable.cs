@@ -135,6 +135,7 @@ internal static class AccessTable
         /desk/sample                                          in      yes       yes       yes        yes      yes      yes
         /desk/{Name}/worked-out                               in      yes       yes       yes        yes      yes      yes
         /desk/{name}/sheet.pdf                                in      yes       yes       yes        yes      yes      yes
+        /worked-out/{Kind}/{Id}/{Key}                         in      yes       yes       yes        yes      yes      yes
 
         # Tools
         /tools                                                in      yes       yes       yes        yes      yes      yes

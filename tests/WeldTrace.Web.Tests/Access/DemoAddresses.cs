@@ -144,6 +144,7 @@ internal static class DemoAddresses
     {
         var tool = await IdAsync(db.Tools);
         addresses["/tools/{Id}"] = Routes.Tool(tool);
+        addresses["/worked-out/{Kind}/{Id}/{Key}"] = Routes.Working("tools", tool, "left-1");
         addresses["/tools/{id}/card.pdf"] = Routes.ToolCard(tool);
         addresses["/tools/{Id}/inspect"] = Routes.InspectTool(tool);
         addresses["/tools/{Id}/parts"] = Routes.ToolParts(tool);

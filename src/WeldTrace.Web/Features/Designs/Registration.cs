@@ -1,3 +1,4 @@
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Features.Designs.Draw;
 using WeldTrace.Web.Features.Designs.List;
 using WeldTrace.Web.Features.Designs.Show;
@@ -10,6 +11,7 @@ public static class Registration
         services
             .AddScoped<DesignListReader>()
             .AddScoped<DesignReader>()
+            .AddScoped<IWorkings, DesignWorkings>()
             .AddScoped<ReleaseDesignHandler>()
             .AddScoped<DrawDesignHandler>();
 

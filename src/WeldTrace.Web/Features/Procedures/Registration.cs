@@ -1,3 +1,4 @@
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Features.Procedures.Compare;
 using WeldTrace.Web.Features.Procedures.List;
 using WeldTrace.Web.Features.Procedures.Sheet;
@@ -12,6 +13,7 @@ public static class Registration
         services
             .AddScoped<ProcedureListReader>()
             .AddScoped<ProcedurePageReader>()
+            .AddScoped<IWorkings, ProcedureWorkings>()
             .AddScoped<CompareProceduresReader>()
             .AddScoped<MoveProcedureHandler>()
             .AddScoped<ReviseProcedureHandler>()

@@ -1,3 +1,4 @@
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Features.Testing.ListTests;
 using WeldTrace.Web.Features.Testing.MeasureSection;
 using WeldTrace.Web.Features.Testing.PressureTesting;
@@ -24,6 +25,7 @@ public static class Registration
             .AddScoped<SectionReportReader>()
             .AddScoped<SignOffHandler>()
             .AddScoped<ShowTestHandler>()
+            .AddScoped<IWorkings, TestWorkings>()
             .AddScoped<SignTestHandler>()
             .AddScoped<DecideDepartureHandler>()
             .AddScoped<TestReportReader>()

@@ -1,3 +1,4 @@
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Features.Tools.Card;
 using WeldTrace.Web.Features.Tools.Designs;
 using WeldTrace.Web.Features.Tools.Enter;
@@ -15,6 +16,7 @@ public static class Registration
         services
             .AddScoped<ToolListReader>()
             .AddScoped<ToolReader>()
+            .AddScoped<IWorkings, ToolWorkings>()
             .AddScoped<ChangeToolHandler>()
             .AddScoped<InspectToolHandler>()
             .AddScoped<FitPartHandler>()

@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
@@ -28,15 +27,13 @@ public sealed class StartRunHandler(
             return Outcome.Accepted;
         }
 
-        var tool = await db.FindToolAsync(form.Tool, cancellation);
-        var machine = await db.FindMachineAsync(form.Machine, cancellation);
         var facts = await db.FindWeldGateFactsAsync(
             serial,
             sequence,
-            new WeldChoice(tool, machine, actor, clock.GetUtcNow()),
+            new WeldChoice(form.Tool, form.Machine, actor, clock.GetUtcNow()),
             cancellation
         );
-        List<Refusal> missing = [.. Missing(form, machine)];
+        List<Refusal> missing = [.. Missing(form, facts)];
         if (facts is null)
         {
             missing.Add(new("step", $"{serial} has no weld step {sequence}."));
@@ -59,14 +56,14 @@ public sealed class StartRunHandler(
         return await SaveAsync(db, run.Value, cancellation);
     }
 
-    private static IEnumerable<Refusal> Missing(StartRunForm form, Machine? machine)
+    private static IEnumerable<Refusal> Missing(StartRunForm form, WeldGateFacts? facts)
     {
         if (form.Id == Guid.Empty)
         {
             yield return new("form", "The page was not sent whole; load it again.");
         }
 
-        if (machine is null)
+        if (facts is { Machine: null })
         {
             yield return new("machine", "Scan or choose the machine.", nameof(form.Machine));
         }

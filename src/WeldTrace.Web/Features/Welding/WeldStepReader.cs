@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Welding;
@@ -25,13 +24,17 @@ public sealed class WeldStepReader(
     )
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        var tool = await db.FindToolAsync(toolCode, cancellation);
         var machines = await db.Machines.OrderBy(m => m.Name).ToListAsync(cancellation);
-        var machine = await ChosenAsync(db, machines, machineCode, cancellation);
+        var only = string.IsNullOrWhiteSpace(machineCode) && machines.Count == 1;
         var facts = await db.FindWeldGateFactsAsync(
             serial,
             sequence,
-            new WeldChoice(tool, machine, actor, clock.GetUtcNow()),
+            new WeldChoice(
+                toolCode,
+                only ? machines[0].Name : machineCode,
+                actor,
+                clock.GetUtcNow()
+            ),
             cancellation
         );
         if (facts is null)
@@ -54,16 +57,6 @@ public sealed class WeldStepReader(
             Tools = await ToolsAsync(db, designId, cancellation),
         };
     }
-
-    private static async Task<Machine?> ChosenAsync(
-        WeldTraceDbContext db,
-        List<Machine> machines,
-        string? code,
-        CancellationToken cancellation
-    ) =>
-        string.IsNullOrWhiteSpace(code)
-            ? (machines.Count == 1 ? machines[0] : null)
-            : await db.FindMachineAsync(code, cancellation);
 
     private static async Task<IReadOnlyList<Tool>> ToolsAsync(
         WeldTraceDbContext db,

@@ -1,6 +1,8 @@
-using System.Data.Common;
+using System.Diagnostics;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Diagnostics;
+using WeldTrace.Domain.Material;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.TestSupport.Database;
@@ -8,57 +10,121 @@ using WeldTrace.TestSupport.Records;
 
 namespace WeldTrace.Web.Tests.Features.Welding;
 
-/// <summary>The gate asks the database a fixed number of times, whatever the vessel's history.</summary>
+/// <summary>The gate goes to the database once, whatever the vessel's history.</summary>
 public sealed class GateQueriesTests(PostgresServerFixture server)
 {
-    // One for each kind of record that a rule looks at.
-    private const int MostQueries = 14;
+    [Fact]
+    public async Task Gate_AsksOnce_BeforeTheFirstRunAndAfterIt()
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        // Opens a connection of the pool, which is no question.
+        await FactsAsync(shop);
+
+        var (before, _) = await CountAsync(shop);
+        await shop.EndedAsync();
+        var (after, facts) = await CountAsync(shop);
+
+        Assert.Equal((1, 1), (before, after));
+        Assert.Single(facts.Runs);
+    }
 
     [Fact]
-    public async Task Gate_AsksTheSameNumberOfTimes_BeforeTheFirstRunAndAfterIt()
+    public async Task Gate_FindsEachKindOfRecord()
     {
         await using var shop = await WeldShop.OpenAsync(server);
 
-        var before = await CountAsync(shop);
-        await shop.EndedAsync();
-        var after = await CountAsync(shop);
+        var facts = await FactsAsync(shop);
 
-        Assert.Equal(before, after);
-        Assert.InRange(before, 1, MostQueries);
+        Assert.Equal(shop.Vessel.Id, facts.Vessel.Id);
+        Assert.Equal(shop.Design.Id, facts.Design.Id);
+        Assert.Equal(shop.Tool.Id, facts.Tool?.Id);
+        Assert.Equal(shop.Tool.DesignId, facts.ToolDesign?.Id);
+        Assert.Equal(shop.Machine.Id, facts.Machine?.Id);
+        Assert.Equal(facts.Joint.ProcedureNumber, facts.Revision?.Number);
+        Assert.Equal(
+            facts.Revision!.Content.DetailsOrNone.Instruments.Select(i => i.Id).Order(),
+            facts.Instruments.Select(i => i.Id).Order()
+        );
+        Assert.NotEmpty(facts.Certificates);
+        Assert.Equal(
+            shop.Vessel.Components.Select(c => c.MaterialLotId).Distinct(),
+            facts.Material.Lots.Select(l => l.Id)
+        );
+        Assert.All(
+            WeldGate.Judge(facts).Where(v => v.RuleId != "F8"),
+            v => Assert.NotEqual(RuleStanding.Forbids, v.Standing)
+        );
     }
 
-    private static async Task<int> CountAsync(WeldShop shop)
+    [Fact]
+    public async Task Gate_VesselWasHeatTreated_FindsTheTreatment()
     {
-        var counter = new Counter();
-        await using var db = new WeldTraceDbContext(
-            new DbContextOptionsBuilder<WeldTraceDbContext>()
-                .UseWeldTrace(shop.Database.ConnectionString)
-                .AddInterceptors(counter)
-                .Options
+        await using var shop = await WeldShop.OpenAsync(server);
+        var part = new TreatedPart(shop.Vessel.Id, shop.Vessel.Serial, IsVessel: true);
+        await shop.Database.AddAsync(
+            Treated("F-1", part),
+            Treated("F-2", part with { Id = Guid.NewGuid() })
         );
+
+        var facts = await FactsAsync(shop);
+
+        Assert.Equal("F-1", Assert.Single(facts.Material.HeatTreatments).Number);
+    }
+
+    [Fact]
+    public async Task Gate_AskedInATransaction_SeesWhatItHasWritten()
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        await using var db = shop.Database.CreateDbContext();
+        var tool = await db.Tools.SingleAsync(t => t.Id == shop.Tool.Id);
+        var found = await db
+            .Database.CreateExecutionStrategy()
+            .ExecuteAsync(async () =>
+            {
+                await using var transaction = await db.Database.BeginTransactionAsync();
+                return await db.FindWeldGateFactsAsync(
+                    shop.Vessel.Serial,
+                    10,
+                    Choice(shop),
+                    CancellationToken.None
+                );
+            });
+
+        Assert.Same(tool, found?.Tool);
+    }
+
+    private static async Task<(int Asked, WeldGateFacts Facts)> CountAsync(WeldShop shop)
+    {
+        using var here = new Activity(nameof(GateQueriesTests)).Start();
+        var asked = 0;
+        using var listener = new ActivityListener
+        {
+            ShouldListenTo = source => source.Name == "Npgsql",
+            Sample = (ref ActivityCreationOptions<ActivityContext> _) =>
+                ActivitySamplingResult.AllData,
+            ActivityStarted = activity =>
+                asked += activity.TraceId == here.TraceId ? 1 : 0,
+        };
+        ActivitySource.AddActivityListener(listener);
+        var facts = await FactsAsync(shop);
+        return (asked, facts);
+    }
+
+    private static async Task<WeldGateFacts> FactsAsync(WeldShop shop)
+    {
+        await using var db = shop.Database.CreateDbContext();
         var facts = await db.FindWeldGateFactsAsync(
             shop.Vessel.Serial,
             10,
-            new WeldChoice(shop.Tool, shop.Machine, SamplePeople.Operator, shop.Clock.GetUtcNow()),
+            Choice(shop),
             CancellationToken.None
         );
-        Assert.NotNull(facts);
-        return counter.Commands;
+        return Assert.IsType<WeldGateFacts>(facts);
     }
 
-    private sealed class Counter : DbCommandInterceptor
-    {
-        public int Commands { get; private set; }
+    private static HeatTreatment Treated(string number, TreatedPart part) =>
+        Accept.Value(SampleHeat.Enter(number, SampleHeat.Kept("171", "178", "180"), [part]));
 
-        public override ValueTask<InterceptionResult<DbDataReader>> ReaderExecutingAsync(
-            DbCommand command,
-            CommandEventData eventData,
-            InterceptionResult<DbDataReader> result,
-            CancellationToken cancellationToken = default
-        )
-        {
-            Commands++;
-            return new(result);
-        }
-    }
+    private static WeldChoice Choice(WeldShop shop) =>
+        new(shop.Tool.Mark, shop.Machine.Name, SamplePeople.Operator, shop.Clock.GetUtcNow());
 }

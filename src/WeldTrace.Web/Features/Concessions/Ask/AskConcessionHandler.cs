@@ -99,7 +99,7 @@ public sealed class AskConcessionHandler(
         return saved.IsAccepted ? concession : saved.Refusals.ToList();
     }
 
-    private async Task<WeldGateFacts?> FactsAsync(
+    private Task<WeldGateFacts?> FactsAsync(
         WeldTraceDbContext db,
         string serial,
         int sequence,
@@ -107,12 +107,12 @@ public sealed class AskConcessionHandler(
         Actor welder,
         CancellationToken cancellation
     ) =>
-        await db.FindWeldGateFactsAsync(
+        db.FindWeldGateFactsAsync(
             serial,
             sequence,
             new WeldChoice(
-                await db.FindToolAsync(form.Tool, cancellation),
-                await db.FindMachineAsync(form.Machine, cancellation),
+                form.Tool,
+                form.Machine,
                 welder,
                 clock.GetUtcNow()
             ),

@@ -7,7 +7,7 @@ using WeldTrace.Engineering;
 using WeldTrace.Engineering.Paths;
 using WeldTrace.Persistence;
 
-namespace WeldTrace.Web.Features.Designs.Show;
+namespace WeldTrace.Web.Features.Designs;
 
 /// <summary>A joint with the procedure and tool that its passes are laid out by; null when there is none yet.</summary>
 public sealed record JointView(Joint Joint, ProcedureRevision? Procedure, ToolDesign? Tool)

@@ -1,0 +1,136 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.Concessions;
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Lots;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Domain.Vessels;
+using WeldTrace.Domain.Welding;
+
+namespace WeldTrace.Persistence.Loading;
+
+/// <summary>
+/// Everything that the rules before a weld ask the database, in one round trip: one question for each kind of record. What a record names
+/// another by is looked up by the database itself.
+/// </summary>
+internal sealed class GateQuestions
+{
+    private readonly WeldChoice _choice;
+    private readonly Answer<Vessel> _vessels;
+    private readonly Answer<VesselDesign> _designs;
+    private readonly Answer<ProductionLot> _lots;
+    private readonly Answer<Finding> _findings;
+    private readonly Answer<WeldRun> _runs;
+    private readonly Answer<Concession> _concessions;
+    private readonly Answer<ProcedureRevision> _revisions;
+    private readonly Answer<Instrument> _instruments;
+    private readonly Answer<Tool> _tools;
+    private readonly Answer<ToolDesign> _toolDesigns;
+    private readonly Answer<Machine> _machines;
+    private readonly Answer<Certificate> _certificates;
+    private readonly MaterialQuestions _material;
+
+    public GateQuestions(RoundTrip trip, WeldTraceDbContext db, string serial, WeldChoice choice)
+    {
+        _choice = choice;
+        var vessels = db.Vessels.Where(v => v.Serial == serial);
+        var ids = vessels.Select(v => v.Id);
+        var tools = db.ToolsOf(choice.ToolCode);
+        var welder = choice.Welder.PersonId;
+        _vessels = trip.Ask(vessels);
+        _designs = trip.Ask(
+            db.VesselDesigns.Where(d => vessels.Select(v => v.DesignId).Contains(d.Id))
+        );
+        _lots = trip.Ask(
+            db.ProductionLots.Where(l => vessels.Select(v => v.LotId).Contains(l.Id))
+        );
+        _findings = trip.Ask(db.Findings.Where(f => ids.Contains(f.VesselId)));
+        _runs = trip.Ask(db.WeldRuns.Where(r => ids.Contains(r.VesselId)));
+        _concessions = trip.Ask(
+            db.Concessions.Where(c => ids.Contains(c.VesselId)).OrderBy(c => c.Id)
+        );
+        _revisions = trip.Ask(ReleasedFor(db, serial));
+        _instruments = trip.Ask(NamedByProcedures(db, serial));
+        _tools = trip.Ask(tools);
+        _toolDesigns = trip.Ask(
+            db.ToolDesigns.Where(d => tools.Select(t => t.DesignId).Contains(d.Id))
+        );
+        _machines = trip.Ask(db.MachinesOf(choice.MachineCode));
+        _certificates = trip.Ask(db.Certificates.Where(c => c.PersonId == welder));
+        _material = new(trip, db, serial);
+    }
+
+    /// <summary>The facts for a step; null when there is no such vessel, or no such weld step on its route.</summary>
+    public WeldGateFacts? Answered(int sequence)
+    {
+        if (_vessels.Single is not { } vessel || vessel.Step(sequence) is not { Kind: StepKind.Weld } step)
+        {
+            return null;
+        }
+
+        var (design, material) = (_designs.Rows.Single(), _material.Answered);
+        var number = design.Content.Joint(step.JointCode)?.ProcedureNumber;
+        var revision = _revisions.Rows.SingleOrDefault(p => p.Number == number);
+        var instruments = revision?.Content.DetailsOrNone.Instruments ?? [];
+        return new WeldGateFacts(
+            vessel,
+            step,
+            design,
+            _findings.Rows,
+            _runs.Rows,
+            revision,
+            _tools.Single
+        )
+        {
+            Machine = _machines.Single,
+            ToolDesign = _toolDesigns.Single,
+            Instruments = [.. _instruments.Rows.IntersectBy(instruments.Select(i => i.Id), i => i.Id)],
+            Welder = _choice.Welder,
+            Certificates = _certificates.Rows,
+            Material = material.Facts,
+            Preparation = material.Preparation,
+            Concessions = _concessions.Rows,
+            Lot = _lots.Single,
+            Now = _choice.At,
+            Today =
+                material.Site?.DayOf(_choice.At) ?? DateOnly.FromDateTime(_choice.At.UtcDateTime),
+        };
+    }
+
+    /// <summary>The released revisions of the procedures that the joints of the vessel's design name.</summary>
+    private static IQueryable<ProcedureRevision> ReleasedFor(
+        WeldTraceDbContext db,
+        string serial
+    ) =>
+        db.ProcedureRevisions.FromSql(
+            $"""
+            SELECT * FROM procedure_revisions WHERE state = 'Released' AND number IN (
+                SELECT j ->> 'procedureNumber'
+                FROM vessels v
+                JOIN vessel_designs d ON d.id = v.design_id
+                CROSS JOIN jsonb_array_elements(d.content -> 'joints') j
+                WHERE v.serial = {serial})
+            """
+        );
+
+    /// <summary>The instruments that those revisions name; one without any has no such list.</summary>
+    private static IQueryable<Instrument> NamedByProcedures(
+        WeldTraceDbContext db,
+        string serial
+    ) =>
+        db.Instruments.FromSql(
+            $"""
+            SELECT * FROM instruments WHERE id IN (
+                SELECT trim('"' FROM named::text)::uuid
+                FROM vessels v
+                JOIN vessel_designs d ON d.id = v.design_id
+                CROSS JOIN jsonb_array_elements(d.content -> 'joints') j
+                JOIN procedure_revisions p ON p.number = j ->> 'procedureNumber' AND p.state = 'Released'
+                CROSS JOIN jsonb_path_query(p.content, '$.details.instruments[*].id') named
+                WHERE v.serial = {serial})
+            """
+        );
+}
