@@ -31,6 +31,8 @@ public static class Saving
         ["ix_production_lots_number"] =
             "A production lot of this number exists already; choose another number.",
         ["ix_tools_mark"] = "This tool mark exists already; a mark is given once. Check the mark.",
+        ["ix_concessions_one_open"] =
+            "Somebody else asked for the same concession just now; look at it, and sign or decline that one.",
         ["ix_certificates_number"] =
             "A certificate of this number is entered already; check the number.",
         ["ix_instruments_mark"] = "An instrument of this mark is entered already; check the mark.",

@@ -62,6 +62,7 @@ public static class Routes
     public const string People = "/people";
     public const string PeopleCsv = "/people.csv";
     public const string NewPerson = "/people/new";
+    public const string ImportPeople = "/people/import";
     public const string Certificates = "/people/certificates";
     public const string CertificatesCsv = "/people/certificates.csv";
     public const string NewCertificate = "/people/certificates/new";

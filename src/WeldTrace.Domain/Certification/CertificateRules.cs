@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.VesselDesigns;
 
 namespace WeldTrace.Domain.Certification;
 
@@ -6,12 +7,12 @@ namespace WeldTrace.Domain.Certification;
 /// <param name="JointType">Joint type, for instance <c>lap</c>.</param>
 /// <param name="ControlMode">Control mode of the machine; null while none is chosen.</param>
 /// <param name="ToolType">Type of tool.</param>
-/// <param name="IsPedCategoryTwoOrHigher">Whether the vessel falls into PED category II, III or IV.</param>
+/// <param name="PedCategory">PED category of the vessel; null when its design states none.</param>
 public sealed record OperatorTask(
     string JointType,
     string? ControlMode,
     ToolType ToolType,
-    bool IsPedCategoryTwoOrHigher
+    PedCategory? PedCategory
 );
 
 /// <summary>Floor rules F4 and F19: whether a person holds a certificate that covers the work, valid on the day.</summary>
@@ -111,8 +112,8 @@ public static class CertificateRules
                 ? $"{number} is for machines under {scope.ControlMode} control, not {task.ControlMode}."
             : scope.ToolType != task.ToolType
                 ? $"{number} is for {CertificateWords.Of(scope.ToolType)} tools, not {CertificateWords.Of(task.ToolType)}."
-            : scope.Revalidation == Revalidation.Continuous && task.IsPedCategoryTwoOrHigher
-                ? $"{number} is kept up continuously, which PED categories II to IV don't allow."
+            : scope.Revalidation == Revalidation.Continuous && task.PedCategory >= PedCategory.II
+                ? $"{number} is kept up continuously, which is not open to vessels of PED categories II to IV; this one is of {PedCategories.Word(task.PedCategory.Value)} (ISO 14732:2025 6.3 c)."
             : null;
     }
 

@@ -16,6 +16,8 @@ namespace WeldTrace.Domain.VesselDesigns;
 /// <param name="Pressures">Pressures, limits and stages.</param>
 /// <param name="Route">Steps in order.</param>
 /// <param name="RequiredDocument">Weakest inspection document that a material lot may have; null when the design asks for none.</param>
+/// <param name="PedCategory">Category by the Pressure Equipment Directive; null when the design states none.</param>
+/// <param name="PedSource">Where that category is from, in words; null without one.</param>
 public sealed record DesignContent(
     string Alloy,
     string Temper,
@@ -26,9 +28,14 @@ public sealed record DesignContent(
     IReadOnlyList<Joint> Joints,
     PressurePlan Pressures,
     IReadOnlyList<RouteTemplateStep> Route,
-    InspectionDocumentType? RequiredDocument = null
+    InspectionDocumentType? RequiredDocument = null,
+    PedCategory? PedCategory = null,
+    string? PedSource = null
 )
 {
+    /// <summary>Longest source of the PED category.</summary>
+    public const int LongestSource = 200;
+
     /// <summary>Destructive samples of each production lot; null when the design asks for none.</summary>
     public SamplePlan? Samples { get; init; }
 
@@ -67,6 +74,18 @@ public sealed record DesignContent(
                 "stress",
                 "Give the allowable stress, above zero.",
                 nameof(AllowableStress)
+            )
+            .That(
+                PedCategory is null || !string.IsNullOrWhiteSpace(PedSource),
+                "ped-source",
+                "Say where the PED category is from, for instance the table of annex II and who decided it.",
+                nameof(PedSource)
+            )
+            .That(
+                PedSource is not { Length: > LongestSource },
+                "ped-source",
+                $"Shorten the source of the PED category to {LongestSource} characters.",
+                nameof(PedSource)
             )
             .That(Joints.Count > 0, "joints", "A design needs at least one joint.", nameof(Joints))
             .That(

@@ -70,7 +70,7 @@ public static partial class WeldGate
             facts.Joint.JointType,
             facts.Machine?.ControlMode,
             facts.Revision?.Content.DetailsOrNone.ToolType ?? ToolType.FixedProbe,
-            IsPedCategoryTwoOrHigher: false
+            facts.Design.Content.PedCategory
         );
 
     private static RuleVerdict JointInRange(WeldGateFacts facts)

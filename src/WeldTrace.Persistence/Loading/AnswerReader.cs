@@ -30,11 +30,8 @@ internal sealed class AnswerReader(DbDataReader answer) : DbDataReader
     public override Task<bool> NextResultAsync(CancellationToken cancellationToken) =>
         Task.FromResult(false);
 
+    // Disposing comes here too.
     public override void Close() { }
-
-    public override Task CloseAsync() => Task.CompletedTask;
-
-    public override ValueTask DisposeAsync() => ValueTask.CompletedTask;
 
     public override T GetFieldValue<T>(int ordinal) => answer.GetFieldValue<T>(ordinal);
 

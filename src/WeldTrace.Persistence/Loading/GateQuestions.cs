@@ -66,7 +66,10 @@ internal sealed class GateQuestions
     /// <summary>The facts for a step; null when there is no such vessel, or no such weld step on its route.</summary>
     public WeldGateFacts? Answered(int sequence)
     {
-        if (_vessels.Single is not { } vessel || vessel.Step(sequence) is not { Kind: StepKind.Weld } step)
+        if (
+            _vessels.Single is not { } vessel
+            || vessel.Step(sequence) is not { Kind: StepKind.Weld } step
+        )
         {
             return null;
         }
@@ -87,7 +90,10 @@ internal sealed class GateQuestions
         {
             Machine = _machines.Single,
             ToolDesign = _toolDesigns.Single,
-            Instruments = [.. _instruments.Rows.IntersectBy(instruments.Select(i => i.Id), i => i.Id)],
+            Instruments =
+            [
+                .. _instruments.Rows.IntersectBy(instruments.Select(i => i.Id), i => i.Id),
+            ],
             Welder = _choice.Welder,
             Certificates = _certificates.Rows,
             Material = material.Facts,
@@ -117,10 +123,7 @@ internal sealed class GateQuestions
         );
 
     /// <summary>The instruments that those revisions name; one without any has no such list.</summary>
-    private static IQueryable<Instrument> NamedByProcedures(
-        WeldTraceDbContext db,
-        string serial
-    ) =>
+    private static IQueryable<Instrument> NamedByProcedures(WeldTraceDbContext db, string serial) =>
         db.Instruments.FromSql(
             $"""
             SELECT * FROM instruments WHERE id IN (

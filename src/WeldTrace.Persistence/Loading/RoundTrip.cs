@@ -69,7 +69,10 @@ internal sealed class RoundTrip(WeldTraceDbContext db)
         batch.BatchCommands.Add(part);
     }
 
-    private sealed record Question(Func<DbCommand> Command, Func<CancellationToken, Task> ReadAsync);
+    private sealed record Question(
+        Func<DbCommand> Command,
+        Func<CancellationToken, Task> ReadAsync
+    );
 }
 
 /// <summary>What the database answered to one query of a round trip; nothing before it.</summary>

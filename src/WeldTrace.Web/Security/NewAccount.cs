@@ -10,19 +10,26 @@ public sealed class NewAccount(IPasswordHasher<Account> hasher, ILookupNormalize
     /// <summary>Makes the account; the password has been checked before.</summary>
     public Account For(Person person, string password, bool mustChangePassword)
     {
+        var account = WithoutPasswordFor(person);
+        account.MustChangePassword = mustChangePassword;
+        account.PasswordHash = hasher.HashPassword(account, password);
+        return account;
+    }
+
+    /// <summary>Makes an account that nobody can sign in to until a first password is set, which its owner must then change.</summary>
+    public Account WithoutPasswordFor(Person person)
+    {
         ArgumentNullException.ThrowIfNull(person);
-        var account = new Account
+        return new Account
         {
             Id = Guid.CreateVersion7(),
             PersonId = person.Id,
             UserName = person.SignInName,
             NormalizedUserName = names.NormalizeName(person.SignInName),
-            MustChangePassword = mustChangePassword,
+            MustChangePassword = true,
             SecurityStamp = Convert.ToHexStringLower(
                 System.Security.Cryptography.RandomNumberGenerator.GetBytes(20)
             ),
         };
-        account.PasswordHash = hasher.HashPassword(account, password);
-        return account;
     }
 }

@@ -43,12 +43,12 @@ public sealed class PasswordCheck(UserManager<Account> accounts, TimeProvider cl
     }
 
     /// <summary>Checks a password and counts failures.</summary>
-    /// <param name="account">The account; null when the name is unknown, which is told in the same words.</param>
+    /// <param name="account">The account; null when the name is unknown. That, and an account without a password, is told in the same words.</param>
     /// <param name="password">What was typed.</param>
     /// <param name="wrong">What to say when it is wrong.</param>
     public async Task<Outcome> CheckAsync(Account? account, string? password, string wrong)
     {
-        if (account is null)
+        if (account?.PasswordHash is null)
         {
             accounts.PasswordHasher.HashPassword(
                 new Account { PersonId = Guid.Empty },

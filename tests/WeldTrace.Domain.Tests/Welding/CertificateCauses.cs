@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Certification;
+using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Welding;
 using WeldTrace.TestSupport.Records;
 
@@ -62,7 +63,43 @@ internal static class CertificateCauses
             ["for bobbin tools, not fixed probe"],
             () => Scoped(s => s with { ToolType = ToolType.Bobbin })
         ),
+        .. HighCategories.Select(category => new GateCause(
+            "F4",
+            $"certificate kept up continuously, PED category {category}",
+            ["kept up continuously", "PED categories II to IV", $"category {category}"],
+            () => Continuous(category)
+        )),
     ];
+
+    /// <summary>The categories to which ISO 14732:2025 6.3 c is not open.</summary>
+    private static PedCategory[] HighCategories =>
+        [PedCategory.II, PedCategory.III, PedCategory.IV];
+
+    /// <summary>The welder's certificate is kept up continuously; the design is of a category, or states none.</summary>
+    public static WeldGateFacts Continuous(PedCategory? category)
+    {
+        var shop = new SampleShop(
+            design: SampleDesigns.Content("WP-07") with
+            {
+                PedCategory = category,
+                PedSource = category is null ? null : "Annex II, table 2",
+            }
+        );
+        var facts = shop.Facts();
+        return facts with
+        {
+            Certificates =
+            [
+                SampleCertificates.Welder(
+                    SamplePeople.Welders[0],
+                    scope: SampleCertificates.Scope with
+                    {
+                        Revalidation = Revalidation.Continuous,
+                    }
+                ),
+            ],
+        };
+    }
 
     private static WeldGateFacts With(IReadOnlyList<Certificate> certificates) =>
         GateCauses.Ready(f => f with { Certificates = certificates });

@@ -1,6 +1,7 @@
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tests.States;
+using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering.Paths;
 using WeldTrace.TestSupport.Records;
@@ -72,6 +73,14 @@ public sealed class WeldGateTests
             v => Assert.Equal(RuleStanding.Holds, v.Standing)
         );
     }
+
+    /// <summary>ISO 14732:2025 6.3 c is closed to PED categories II to IV alone.</summary>
+    [Theory]
+    [InlineData(null)]
+    [InlineData(PedCategory.None)]
+    [InlineData(PedCategory.I)]
+    public void Judge_CertificateKeptUpContinuously_HoldsBelowCategoryTwo(PedCategory? category) =>
+        Assert.Equal(RuleStanding.Holds, Of(CertificateCauses.Continuous(category), "F4").Standing);
 
     [Fact]
     public void Start_KeepsTheRulesAsTheyStood()

@@ -187,6 +187,7 @@ internal static class AccessTable
         /people                                               in      yes       yes       yes        yes      yes      yes
         /people.csv                                           in      yes       yes       yes        yes      yes      yes
         /people/new                                           in      no        no        no         no       yes      yes
+        /people/import                                        in      no        no        no         no       yes      yes
         /people/{Id}                                          in      no        no        no         no       yes      yes
         /people/certificates                                  in      yes       yes       yes        yes      yes      yes
         /people/certificates.csv                              in      yes       yes       yes        yes      yes      yes

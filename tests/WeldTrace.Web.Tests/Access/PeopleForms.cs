@@ -19,6 +19,14 @@ internal static class PeopleForms
             ("In.Roles", "Auditor"),
             ("In.Password", "four grey herons wading")
         ),
+        new(
+            "ImportPeople import-people",
+            "admin quality",
+            Routes.ImportPeople,
+            ("In.File", ""),
+            ("In.Text", "printed name,sign-in name,roles\nTorunn Moe,torunn,auditor"),
+            ("In.IsConfirmed", "true")
+        ),
         FormRow.Of(
             "PersonPage person",
             "quality admin",

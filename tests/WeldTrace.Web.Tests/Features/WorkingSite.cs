@@ -16,6 +16,7 @@ using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Acts;
 using WeldTrace.Web.Features.People;
+using WeldTrace.Web.Features.People.Import;
 using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;
 using Record = WeldTrace.Domain.Records.Record;
@@ -67,6 +68,8 @@ internal sealed class WorkingSite : IAsyncDisposable
 
     public PeopleHandler People =>
         new(Database, Get<NewAccount>(), Get<IPasswordHasher<Account>>(), Clock);
+
+    public ImportPeopleHandler ImportPeople => new(Database, Get<NewAccount>(), Clock);
 
     public static async Task<WorkingSite> OpenAsync(PostgresServerFixture server)
     {

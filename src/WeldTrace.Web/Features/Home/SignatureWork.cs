@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.People;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Persistence;
@@ -8,7 +9,7 @@ using WeldTrace.Web.Components.Marks;
 
 namespace WeldTrace.Web.Features.Home;
 
-/// <summary>What waits for a signature: tests with a verdict, and concessions that the other of the two has signed.</summary>
+/// <summary>What waits for a signature: tests with a verdict, complete qualifications, and concessions that the other of the two has signed.</summary>
 internal static class SignatureWork
 {
     public static async Task<IReadOnlyList<WaitingWork>> ReadAsync(
@@ -18,6 +19,7 @@ internal static class SignatureWork
     ) =>
         [
             .. await ConcessionsAsync(db, actor, cancellation),
+            .. await QualificationsAsync(db, actor, cancellation),
             .. await TestsAsync(db, actor, cancellation),
         ];
 
@@ -45,6 +47,52 @@ internal static class SignatureWork
                 "to sign",
                 $"Grant or decline: {c.RuleId} for step {c.StepSequence} of {c.VesselSerial}",
                 Routes.Concession(c.Id)
+            ));
+    }
+
+    // Complete: every planned piece is welded and every planned test has passed.
+    private static async Task<IEnumerable<WaitingWork>> QualificationsAsync(
+        WeldTraceDbContext db,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (!actor.HasAny(Role.Engineer, Role.QualityManager))
+        {
+            return [];
+        }
+
+        var open = await db
+            .Qualifications.AsNoTracking()
+            .Where(q => q.State == QualificationState.Open)
+            .OrderBy(q => q.Number)
+            .ToListAsync(cancellation);
+        var ids = open.Select(q => q.Id).ToList();
+        var pieces = await db
+            .TestPieces.AsNoTracking()
+            .Where(p => ids.Contains(p.QualificationId))
+            .OrderBy(p => p.StartedAt)
+            .ToListAsync(cancellation);
+        var tests = await db
+            .SpecimenTests.AsNoTracking()
+            .Where(t => ids.Contains(t.QualificationId))
+            .OrderBy(t => t.SignedAt)
+            .ToListAsync(cancellation);
+        return open.Where(q =>
+                QualificationStanding
+                    .Of(
+                        q,
+                        [.. pieces.Where(p => p.QualificationId == q.Id)],
+                        [.. tests.Where(t => t.QualificationId == q.Id)]
+                    )
+                    .IsComplete
+            )
+            .Select(q => new WaitingWork(
+                Urgency.ToSign,
+                Mark.InProgress,
+                "to sign",
+                $"Sign qualification {q.Number} of {q.ProcedureLabel}",
+                Routes.Qualification(q.Id)
             ));
     }
 

@@ -3,7 +3,6 @@ using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
-using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
@@ -16,7 +15,6 @@ namespace WeldTrace.Web.Features.Home;
 public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts, SiteDay day)
 {
     private const int MostSteps = 20;
-    private const double LittleLife = 0.1;
 
     public async Task<IReadOnlyList<WaitingWork>> ReadAsync(
         Actor actor,
@@ -33,7 +31,7 @@ public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts, S
             .. await SignatureWork.ReadAsync(db, actor, cancellation),
             .. await DeadlineWork.ReadAsync(db, actor, today, cancellation),
             .. await ProceduresAsync(db, actor, cancellation),
-            .. await ToolsAsync(db, actor, cancellation),
+            .. await ToolWork.ReadAsync(db, actor, cancellation),
             .. await StepsAsync(db, actor, cancellation),
         ];
         return [.. all.OrderBy(w => w.Urgency)];
@@ -154,33 +152,6 @@ public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts, S
                 ProcedureRevision.StateWord(p.State),
                 $"Take procedure {p.Label} on",
                 Routes.Procedure(p.Id)
-            ));
-    }
-
-    private static async Task<IEnumerable<WaitingWork>> ToolsAsync(
-        WeldTraceDbContext db,
-        Actor actor,
-        CancellationToken cancellation
-    )
-    {
-        if (!actor.HasAny(Role.Operator, Role.Engineer, Role.QualityManager))
-        {
-            return [];
-        }
-
-        var tools = await db
-            .Tools.AsNoTracking()
-            .Where(t => t.State == ToolState.InService)
-            .OrderBy(t => t.Mark)
-            .ToListAsync(cancellation);
-        return tools
-            .Where(t => t.Remaining / t.LifeLimit < LittleLife)
-            .Select(t => new WaitingWork(
-                Urgency.Month,
-                Mark.Warning,
-                "little life left",
-                FormattableString.Invariant($"Tool {t.Mark} has {t.Remaining.Metres:0.0} m left"),
-                Routes.Tool(t.Id)
             ));
     }
 

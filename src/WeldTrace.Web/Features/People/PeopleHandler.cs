@@ -37,12 +37,6 @@ public sealed class PeopleHandler(
     TimeProvider clock
 )
 {
-    private static readonly Refusal OnlyAdministrators = new(
-        "administrator",
-        "Only an administrator gives or takes the administrator's role, or changes an administrator's account.",
-        nameof(PersonForm.Roles)
-    );
-
     private static readonly Refusal LastAdministrator = new(
         "last-administrator",
         "This is the last active administrator; make another person administrator first.",
@@ -72,7 +66,7 @@ public sealed class PeopleHandler(
         );
         List<Refusal> refusals =
         [
-            .. MayManage(actor, form.Roles.Contains(Role.Administrator)),
+            .. ManagePeople.Against(actor, form.Roles.Contains(Role.Administrator)),
             .. person.Refusals,
         ];
         if (PasswordRules.FaultOf(form.Password ?? "", form.SignInName ?? "") is { } fault)
@@ -143,7 +137,10 @@ public sealed class PeopleHandler(
         var isAdministrator = person.Roles.Contains(Role.Administrator);
         List<Refusal> refusals =
         [
-            .. MayManage(actor, isAdministrator || form.Roles.Contains(Role.Administrator)),
+            .. ManagePeople.Against(
+                actor,
+                isAdministrator || form.Roles.Contains(Role.Administrator)
+            ),
         ];
         if (
             !string.IsNullOrEmpty(form.Password)
@@ -167,19 +164,6 @@ public sealed class PeopleHandler(
         }
 
         return refusals;
-    }
-
-    private static IEnumerable<Refusal> MayManage(Actor actor, bool concernsAdministrators)
-    {
-        if (RoleRules.Require(actor, Role.Administrator, Role.QualityManager) is { } refusal)
-        {
-            yield return refusal;
-        }
-
-        if (concernsAdministrators && !actor.HasAny(Role.Administrator))
-        {
-            yield return OnlyAdministrators;
-        }
     }
 
     private void SetPassword(Account account, string? password)

@@ -1,3 +1,4 @@
+using WeldTrace.Web.Features.People.Import;
 using WeldTrace.Web.Features.People.List;
 
 namespace WeldTrace.Web.Features.People;
@@ -5,7 +6,10 @@ namespace WeldTrace.Web.Features.People;
 public static class Registration
 {
     public static IServiceCollection AddPeople(this IServiceCollection services) =>
-        services.AddScoped<PeopleHandler>().AddScoped<PeopleListReader>();
+        services
+            .AddScoped<PeopleHandler>()
+            .AddScoped<ImportPeopleHandler>()
+            .AddScoped<PeopleListReader>();
 
     public static void MapPeople(this IEndpointRouteBuilder endpoints) => endpoints.MapPeopleCsv();
 }

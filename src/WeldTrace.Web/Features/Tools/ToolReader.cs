@@ -1,8 +1,6 @@
 using Microsoft.EntityFrameworkCore;
-using WeldTrace.Domain.Procedures;
-using WeldTrace.Domain.VesselDesigns;
-using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Web.Features.Tools;
 
@@ -31,43 +29,15 @@ public sealed class ToolReader(IDbContextFactory<WeldTraceDbContext> contexts)
                 .ToolDesigns.AsNoTracking()
                 .SingleAsync(d => d.Id == tool.DesignId, cancellation),
             [.. family.SelectMany(t => t.Lives)],
-            await PassesAsync(db, tool.DesignId, cancellation),
+            [
+                .. (await db.LoadPlannedPassesAsync(cancellation)).Where(p =>
+                    p.ToolDesignId == tool.DesignId
+                ),
+            ],
             await db
                 .WeldRuns.Where(r => r.ToolId == id)
                 .Select(r => r.Id)
                 .ToHashSetAsync(cancellation)
         );
     }
-
-    private static async Task<IReadOnlyList<PlannedPass>> PassesAsync(
-        WeldTraceDbContext db,
-        Guid toolDesignId,
-        CancellationToken cancellation
-    )
-    {
-        var released = await db
-            .ProcedureRevisions.AsNoTracking()
-            .Where(p => p.State == ProcedureState.Released)
-            .ToListAsync(cancellation);
-        var numbers = released
-            .Where(p => p.Content.ToolDesignId == toolDesignId)
-            .Select(p => p.Number)
-            .ToHashSet();
-        var designs = await db
-            .VesselDesigns.AsNoTracking()
-            .Where(d => d.State == DesignState.Released)
-            .OrderBy(d => d.Number)
-            .ToListAsync(cancellation);
-        return
-        [
-            .. from design in designs
-            from joint in design.Content.Joints
-            where numbers.Contains(joint.ProcedureNumber)
-            from pass in joint.Passes
-            select new PlannedPass(design.Label, joint.Code, pass.Number, PathOf(pass)),
-        ];
-    }
-
-    private static Length PathOf(PassPlan pass) =>
-        pass.TrackRadius * ((2 * Math.PI) + pass.Overlap.Radians);
 }

@@ -1,14 +1,7 @@
 using WeldTrace.Domain.Tooling;
-using WeldTrace.Engineering.Quantities;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Web.Features.Tools;
-
-/// <summary>A pass of a released vessel design that is welded with tools of one design.</summary>
-/// <param name="Design">Number and revision of the vessel design.</param>
-/// <param name="JointCode">Joint.</param>
-/// <param name="Number">Pass.</param>
-/// <param name="Path">Path, overlap included.</param>
-public sealed record PlannedPass(string Design, string JointCode, int Number, Length Path);
 
 /// <summary>A tool with what its figures are computed from.</summary>
 /// <param name="Tool">The tool.</param>

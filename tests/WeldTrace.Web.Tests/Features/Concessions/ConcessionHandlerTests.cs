@@ -1,25 +1,17 @@
 using Microsoft.EntityFrameworkCore;
 using Npgsql;
 using WeldTrace.Domain.Concessions;
-using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
-using WeldTrace.Domain.Tooling;
-using WeldTrace.Domain.Vessels;
-using WeldTrace.Engineering.Paths;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
-using WeldTrace.Web.Features.Concessions.Ask;
-using WeldTrace.Web.Features.Concessions.Show;
-using WeldTrace.Web.Features.Welding;
+using static WeldTrace.Web.Tests.Features.Concessions.ConcessionShop;
 
 namespace WeldTrace.Web.Tests.Features.Concessions;
 
 /// <summary>A shop whose operator holds no certificate: F4 forbids the run until two persons sign.</summary>
 public sealed class ConcessionHandlerTests(PostgresServerFixture server)
 {
-    private const string Machine = "Gantry 2";
-
     [Fact]
     public async Task Ask_ThenGrant_LetsTheRunStartUnderItsLedger()
     {
@@ -188,98 +180,5 @@ public sealed class ConcessionHandlerTests(PostgresServerFixture server)
         );
     }
 
-    private async Task<Shop> OpenAsync()
-    {
-        var site = await WorkingSite.OpenAsync(server);
-        var toolDesign = SampleTools.Design();
-        var (design, lot) = (SampleDesigns.Released(), SampleMaterial.Lot());
-        var shop = new Shop(
-            site,
-            SampleVessels.Planned(design, lot),
-            SampleTools.InService(toolDesign),
-            await site.EnterAsync("Ada Brandt", Role.Engineer),
-            await site.EnterAsync("Gil Navarro", Role.QualityManager),
-            await site.EnterAsync("Olaf Ruud", Role.Operator)
-        );
-        await site.Database.AddAsync(
-            toolDesign,
-            design,
-            lot,
-            SampleProcedures.Released(toolDesign),
-            SampleMachines.Entered(Machine),
-            shop.Tool,
-            shop.Vessel
-        );
-        return shop;
-    }
-
-    private static AskConcessionForm Form(Shop shop) =>
-        new()
-        {
-            Machine = Machine,
-            Tool = shop.Tool.Mark,
-            Welder = shop.Welder.PersonId,
-            Reason = "Qualified at the other works; the papers are on their way.",
-            Password = WorkingSite.Password,
-        };
-
-    private static Task<Outcome<Concession>> AskAsync(
-        Shop shop,
-        AskConcessionForm form,
-        string rule = "F4",
-        int step = 10,
-        Actor? actor = null
-    ) =>
-        new AskConcessionHandler(
-            shop.Site.Database,
-            shop.Site.Passwords,
-            shop.Site.Clock
-        ).HandleAsync(
-            shop.Vessel.Serial,
-            step,
-            rule,
-            form,
-            actor ?? shop.Engineer,
-            CancellationToken.None
-        );
-
-    private static Task<Outcome> GrantAsync(Shop shop, Guid id, string? password) =>
-        shop.Handler.GrantAsync(
-            id,
-            new() { Password = password },
-            shop.QualityManager,
-            CancellationToken.None
-        );
-
-    private static Task<Outcome> StartAsync(Shop shop) =>
-        new StartRunHandler(shop.Site.Database, shop.Site.Clock).HandleAsync(
-            shop.Vessel.Serial,
-            10,
-            new()
-            {
-                Id = Guid.CreateVersion7(shop.Site.Clock.GetUtcNow()),
-                Tool = shop.Tool.Mark,
-                Machine = Machine,
-                Travel = RotationSense.CounterClockwise,
-                JointPreparation = true,
-                FitUp = true,
-                Parameters = true,
-            },
-            shop.Welder,
-            CancellationToken.None
-        );
-
-    private sealed record Shop(
-        WorkingSite Site,
-        Vessel Vessel,
-        Tool Tool,
-        Actor Engineer,
-        Actor QualityManager,
-        Actor Welder
-    ) : IAsyncDisposable
-    {
-        public ConcessionHandler Handler => new(Site.Database, Site.Desk);
-
-        public ValueTask DisposeAsync() => Site.DisposeAsync();
-    }
+    private Task<ConcessionShop> OpenAsync() => ConcessionShop.OpenAsync(server);
 }

@@ -1,8 +1,14 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Tooling;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Persistence;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Home;
+using WeldTrace.Web.Tests.Features.Qualifications;
 
 namespace WeldTrace.Web.Tests.Features.Home;
 
@@ -63,6 +69,87 @@ public sealed class WorkReaderTests(PostgresServerFixture server)
         );
     }
 
+    /// <summary>A tool of 40 m. The passes of the vessel take 0.406 and 0.367 m, the vessel 0.772 m.</summary>
+    [Theory]
+    [InlineData(39.22, null)]
+    [InlineData(39.24, Urgency.Month)]
+    [InlineData(39.62, Urgency.Month)]
+    [InlineData(39.64, Urgency.Week)]
+    [InlineData(39.99, Urgency.Week)]
+    public async Task Tool_IsToldWhenTheNextVesselIsTooLong(double used, Urgency? expected)
+    {
+        await using var site = await WorkingSite.OpenAsync(server);
+        await site.Database.AddAsync([.. ToolUsed(used), SampleDesigns.Released()]);
+
+        foreach (var actor in (Actor[])[SamplePeople.Operator, SamplePeople.Engineer])
+        {
+            Assert.Equal(
+                expected is { } urgency ? [urgency] : [],
+                (await ReadAsync(site, actor))
+                    .Where(w => w.Title.StartsWith("Tool ", StringComparison.Ordinal))
+                    .Select(w => w.Urgency)
+            );
+        }
+
+        Assert.Empty(await ReadAsync(site, SamplePeople.Auditor));
+    }
+
+    [Fact]
+    public async Task Tool_OfNoReleasedDesign_IsToldOnlyWhenNothingIsLeft()
+    {
+        await using var site = await WorkingSite.OpenAsync(server);
+        await site.Database.AddAsync([.. ToolUsed(39.99)]);
+
+        Assert.DoesNotContain(
+            await ReadAsync(site, SamplePeople.Operator),
+            w => w.Title.StartsWith("Tool ", StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public async Task Qualification_Complete_WaitsForEngineerAndQualityManager_UntilItIsSigned()
+    {
+        await using var shop = await QualificationShop.OpenAsync(server);
+        var record = await shop.PlannedAsync();
+        await shop.WeldedAsync(record, "1");
+        await shop.WeldedAsync(record, "2");
+        foreach (var planned in record.Plan.Tests.SkipLast(1))
+        {
+            Accept.Value(await shop.EnterAsync(record, planned.Id));
+        }
+
+        Assert.Empty(await ToSignAsync(shop, shop.Quality));
+        Accept.Value(await shop.EnterAsync(record, record.Plan.Tests[^1].Id));
+
+        string[] expected = [$"Sign qualification {record.Number} of {record.ProcedureLabel}"];
+        Assert.Equal(expected, await ToSignAsync(shop, shop.Quality));
+        Assert.Equal(expected, await ToSignAsync(shop, shop.Engineer));
+        Assert.Empty(await ToSignAsync(shop, shop.Operator));
+        Assert.Empty(await ToSignAsync(shop, shop.Inspector));
+    }
+
+    [Fact]
+    public async Task VesselOnHold_IsToldToEachInTheirWords()
+    {
+        await using var vessel = await RoutedVessel.AtAsync(server, 30);
+        await ReportAsync(vessel);
+
+        async Task<string> FirstAsync(Actor actor) =>
+            (await ReadAsync(vessel.Site, actor)).First(w => w.Urgency == Urgency.Stopped).Title;
+
+        Assert.Equal(
+            $"{vessel.Serial} waits for a decision on its findings",
+            await FirstAsync(SamplePeople.Operator)
+        );
+        Assert.StartsWith(
+            "Decide on",
+            await FirstAsync(vessel.Inspector),
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith("Decide on", await FirstAsync(vessel.Quality), StringComparison.Ordinal);
+        Assert.Empty(await ReadAsync(vessel.Site, SamplePeople.Auditor));
+    }
+
     [Fact]
     public async Task Everything_StandsInTheOrderOfItsUrgency()
     {
@@ -81,6 +168,55 @@ public sealed class WorkReaderTests(PostgresServerFixture server)
         Assert.Contains(work, w => w.Urgency == Urgency.Month);
         Assert.Equal(work.Select(w => w.Urgency).Order(), work.Select(w => w.Urgency));
     }
+
+    /// <summary>Somebody reports a finding, which puts the vessel on hold.</summary>
+    private static async Task ReportAsync(RoutedVessel vessel)
+    {
+        await using var db = vessel.Site.Database.CreateDbContext();
+        var at = vessel.Site.Clock.GetUtcNow();
+        db.Add(
+            Accept.Value(
+                Finding.Report(
+                    Guid.CreateVersion7(at),
+                    await db.Vessels.SingleAsync(v => v.Serial == vessel.Serial),
+                    vessel.Shop.Design,
+                    30,
+                    "Scratch across the seam.",
+                    null,
+                    vessel.Inspector,
+                    at
+                )
+            )
+        );
+        Accept.All(await db.SaveAsync(CancellationToken.None));
+    }
+
+    /// <summary>A tool in service of 40 m that has welded so much, with its design and procedure.</summary>
+    private static object[] ToolUsed(double metres)
+    {
+        var design = SampleTools.Design();
+        var tool = SampleTools.InService(design);
+        tool.Charge(
+            new ToolUse(
+                Guid.CreateVersion7(SampleTime.Start),
+                "NR4-0001",
+                Length.FromMetres(metres),
+                ChargeBasis.ProcessLog,
+                SampleTime.Start,
+                "J1"
+            ),
+            SamplePeople.Operator
+        );
+        return [design, tool, SampleProcedures.Released(design)];
+    }
+
+    private static async Task<IEnumerable<string>> ToSignAsync(
+        QualificationShop shop,
+        Actor actor
+    ) =>
+        (await ReadAsync(shop.Site, actor))
+            .Where(w => w.Title.StartsWith("Sign qualification", StringComparison.Ordinal))
+            .Select(w => w.Title);
 
     private static void GoTo(WorkingSite site, string day) =>
         site.Clock.SetUtcNow(

@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Engineering.Quantities;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Tools;
@@ -66,7 +67,7 @@ public sealed class ToolFiguresTests(PostgresServerFixture server)
             tool,
             design,
             family,
-            [new PlannedPass("NR-4 rev A", "J1", 1, Length.FromMetres(0.4))],
+            [new PlannedPass(Guid.Empty, "NR-4 rev A", "J1", 1, Length.FromMetres(0.4))],
             new HashSet<Guid>()
         );
 

@@ -3,7 +3,6 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Welding;
-using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
@@ -63,7 +62,7 @@ public sealed class GateQueriesTests(PostgresServerFixture server)
         var part = new TreatedPart(shop.Vessel.Id, shop.Vessel.Serial, IsVessel: true);
         await shop.Database.AddAsync(
             Treated("F-1", part),
-            Treated("F-2", part with { Id = Guid.NewGuid() })
+            Treated("F-2", part with { Id = Guid.CreateVersion7(SampleTime.Start) })
         );
 
         var facts = await FactsAsync(shop);
@@ -76,17 +75,22 @@ public sealed class GateQueriesTests(PostgresServerFixture server)
     {
         await using var shop = await WeldShop.OpenAsync(server);
         await using var db = shop.Database.CreateDbContext();
-        var tool = await db.Tools.SingleAsync(t => t.Id == shop.Tool.Id);
+        var tool = await db.Tools.SingleAsync(
+            t => t.Id == shop.Tool.Id,
+            TestContext.Current.CancellationToken
+        );
         var found = await db
             .Database.CreateExecutionStrategy()
             .ExecuteAsync(async () =>
             {
-                await using var transaction = await db.Database.BeginTransactionAsync();
+                await using var transaction = await db.Database.BeginTransactionAsync(
+                    TestContext.Current.CancellationToken
+                );
                 return await db.FindWeldGateFactsAsync(
                     shop.Vessel.Serial,
                     10,
                     Choice(shop),
-                    CancellationToken.None
+                    TestContext.Current.CancellationToken
                 );
             });
 
@@ -102,8 +106,7 @@ public sealed class GateQueriesTests(PostgresServerFixture server)
             ShouldListenTo = source => source.Name == "Npgsql",
             Sample = (ref ActivityCreationOptions<ActivityContext> _) =>
                 ActivitySamplingResult.AllData,
-            ActivityStarted = activity =>
-                asked += activity.TraceId == here.TraceId ? 1 : 0,
+            ActivityStarted = activity => asked += activity.TraceId == here.TraceId ? 1 : 0,
         };
         ActivitySource.AddActivityListener(listener);
         var facts = await FactsAsync(shop);
@@ -117,7 +120,7 @@ public sealed class GateQueriesTests(PostgresServerFixture server)
             shop.Vessel.Serial,
             10,
             Choice(shop),
-            CancellationToken.None
+            TestContext.Current.CancellationToken
         );
         return Assert.IsType<WeldGateFacts>(facts);
     }

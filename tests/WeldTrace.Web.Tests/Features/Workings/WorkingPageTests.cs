@@ -55,7 +55,9 @@ public sealed class WorkingPageTests(DemoSite site)
                 var shown = Number(figure.TextContent);
                 if (own is null || !Results(own).Any(result => Agrees(shown, result)))
                 {
-                    wrong.Add($"{path}: {figure.TextContent.Trim()} ({figure.GetAttribute("href")})");
+                    wrong.Add(
+                        $"{path}: {figure.TextContent.Trim()} ({figure.GetAttribute("href")})"
+                    );
                 }
             }
         }
@@ -71,7 +73,9 @@ public sealed class WorkingPageTests(DemoSite site)
     public async Task UnknownFigure_IsNotFound(string kind, string key)
     {
         var visit = await site.VisitAsync(Inspector);
-        var tool = await site.ReadAsync(db => db.Tools.OrderBy(t => t.Mark).Select(t => t.Id).FirstAsync());
+        var tool = await site.ReadAsync(db =>
+            db.Tools.OrderBy(t => t.Mark).Select(t => t.Id).FirstAsync()
+        );
 
         var answer = await visit.GetAsync(Routes.Working(kind, tool, key));
 
@@ -87,13 +91,12 @@ public sealed class WorkingPageTests(DemoSite site)
     {
         var visit = await site.VisitAsync(Inspector);
 
-        var answer = await visit.GetAsync(Routes.Working(kind, Guid.NewGuid(), "pitch"));
+        var answer = await visit.GetAsync(Routes.Working(kind, Guid.Empty, "pitch"));
 
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }
 
-    private static DemoPerson Inspector =>
-        DemoPeople.All.Single(p => p.SignInName == "inspector");
+    private static DemoPerson Inspector => DemoPeople.All.Single(p => p.SignInName == "inspector");
 
     private static async Task<IReadOnlyList<string>> PagesAsync(WeldTraceDbContext db) =>
         [
@@ -121,14 +124,16 @@ public sealed class WorkingPageTests(DemoSite site)
 
     private static IEnumerable<double> Results(IElement working) =>
         working
-            .QuerySelectorAll("table.working-values tbody")
-            .Last()
+            .QuerySelectorAll("table.working-values tbody")[^1]
             .QuerySelectorAll("td:last-child")
             .Select(cell => Number(cell.TextContent));
 
     private static double Number(string text)
     {
-        var plain = text.Trim().TrimStart('>', ' ').Replace('−', '-').Replace("\u202f", "", StringComparison.Ordinal);
+        var plain = text.Trim()
+            .TrimStart('>', ' ')
+            .Replace('−', '-')
+            .Replace("\u202f", "", StringComparison.Ordinal);
         var digits = plain.TakeWhile(c => char.IsAsciiDigit(c) || c is '.' or '-' or '+' or 'E');
         return double.Parse(string.Concat(digits), CultureInfo.InvariantCulture);
     }

@@ -110,12 +110,7 @@ public sealed class AskConcessionHandler(
         db.FindWeldGateFactsAsync(
             serial,
             sequence,
-            new WeldChoice(
-                form.Tool,
-                form.Machine,
-                welder,
-                clock.GetUtcNow()
-            ),
+            new WeldChoice(form.Tool, form.Machine, welder, clock.GetUtcNow()),
             cancellation
         );
 

@@ -24,6 +24,11 @@ public sealed class DrawDesignForm : IShownVersion
     /// <summary>Weakest inspection document; empty for none.</summary>
     public string? RequiredDocument { get; set; }
 
+    /// <summary>PED category; empty when none is stated.</summary>
+    public string? PedCategory { get; set; }
+
+    public string? PedSource { get; set; }
+
     public string? InnerDiameter { get; set; }
 
     public string? WallThickness { get; set; }
@@ -141,6 +146,8 @@ public sealed class DrawDesignForm : IShownVersion
             Alloy = content.Alloy,
             Temper = content.Temper,
             RequiredDocument = content.RequiredDocument?.ToString(),
+            PedCategory = content.PedCategory?.ToString(),
+            PedSource = content.PedSource,
             InnerDiameter = Text(content.InnerDiameter.Millimetres),
             WallThickness = Text(content.WallThickness.Millimetres),
             Volume = Text(content.Volume.Litres),

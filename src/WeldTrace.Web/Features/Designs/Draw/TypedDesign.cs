@@ -33,7 +33,12 @@ internal sealed class TypedDesign(DrawDesignForm form)
             [.. form.Joints.Where(j => !j.IsEmpty).Select(Joint)],
             Plan(),
             [.. form.Steps.Where(s => !s.IsEmpty).Select(Step)],
-            InspectionDocumentWords.Read(form.RequiredDocument)
+            InspectionDocumentWords.Read(form.RequiredDocument),
+            Enum.TryParse<PedCategory>(form.PedCategory, out var category)
+            && Enum.IsDefined(category)
+                ? category
+                : null,
+            string.IsNullOrWhiteSpace(form.PedSource) ? null : form.PedSource.Trim()
         )
         {
             Samples = TypedSamples.Read(form.Samples, Refusals),
