@@ -44,9 +44,7 @@ internal sealed class GateQuestions
         _designs = trip.Ask(
             db.VesselDesigns.Where(d => vessels.Select(v => v.DesignId).Contains(d.Id))
         );
-        _lots = trip.Ask(
-            db.ProductionLots.Where(l => vessels.Select(v => v.LotId).Contains(l.Id))
-        );
+        _lots = trip.Ask(db.ProductionLots.Where(l => vessels.Select(v => v.LotId).Contains(l.Id)));
         _findings = trip.Ask(db.Findings.Where(f => ids.Contains(f.VesselId)));
         _runs = trip.Ask(db.WeldRuns.Where(r => ids.Contains(r.VesselId)));
         _concessions = trip.Ask(
