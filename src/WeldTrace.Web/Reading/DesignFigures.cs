@@ -11,7 +11,5 @@ public static class DesignFigures
         Routes.Working(Kind, design, HazardKey(isLeakTest, index));
 
     public static string HazardKey(bool isLeakTest, int index) =>
-        FormattableString.Invariant(
-            $"{(isLeakTest ? "leak" : "pressure")}-hazard-{index + 1}"
-        );
+        FormattableString.Invariant($"{(isLeakTest ? "leak" : "pressure")}-hazard-{index + 1}");
 }

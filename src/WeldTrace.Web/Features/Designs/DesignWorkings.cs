@@ -25,8 +25,7 @@ public sealed class DesignWorkings(DesignReader reader) : IWorkings
     public static string LeastProof(Guid design) =>
         Routes.Working(DesignFigures.Kind, design, LeastProofKey);
 
-    public static string Burst(Guid design) =>
-        Routes.Working(DesignFigures.Kind, design, BurstKey);
+    public static string Burst(Guid design) => Routes.Working(DesignFigures.Kind, design, BurstKey);
 
     public static string Pass(Guid design, string joint, int pass) =>
         Routes.Working(DesignFigures.Kind, design, PassKey(joint, pass));

@@ -1,3 +1,4 @@
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Features.Lots.List;
 using WeldTrace.Web.Features.Lots.Make;
 using WeldTrace.Web.Features.Lots.Show;
@@ -7,7 +8,11 @@ namespace WeldTrace.Web.Features.Lots;
 public static class Registration
 {
     public static IServiceCollection AddLots(this IServiceCollection services) =>
-        services.AddScoped<LotListReader>().AddScoped<MakeLotHandler>().AddScoped<LotHandler>();
+        services
+            .AddScoped<LotListReader>()
+            .AddScoped<MakeLotHandler>()
+            .AddScoped<LotHandler>()
+            .AddScoped<IWorkings, LotWorkings>();
 
     public static void MapLots(this IEndpointRouteBuilder endpoints) => endpoints.MapLotListCsv();
 }

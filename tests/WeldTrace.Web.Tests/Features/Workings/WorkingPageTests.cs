@@ -87,6 +87,7 @@ public sealed class WorkingPageTests(DemoSite site)
     [InlineData("procedures")]
     [InlineData("designs")]
     [InlineData("tests")]
+    [InlineData("lots")]
     public async Task UnknownRecord_IsNotFound(string kind)
     {
         var visit = await site.VisitAsync(Inspector);
@@ -107,7 +108,9 @@ public sealed class WorkingPageTests(DemoSite site)
             .. (await db.VesselDesigns.Select(d => d.Id).ToListAsync()).Select(Routes.Design),
             .. (await db.LeakTests.Select(t => t.Id).ToListAsync()).Select(Routes.LeakTest),
             .. (await db.PressureTests.Select(t => t.Id).ToListAsync()).Select(Routes.PressureTest),
+            .. (await db.ProductionLots.Select(l => l.Id).ToListAsync()).Select(Routes.Lot),
             Routes.PressureStep("NR10-0003", 90),
+            Routes.LeakStep("NR10-0004", 80),
         ];
 
     private static async Task<IElement?> WorkingAsync(SiteVisit visit, string href)

@@ -12,7 +12,7 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Persistence.Migrations
 {
     [DbContext(typeof(WeldTraceDbContext))]
-    [Migration("20261126173000_OneOpenConcession")]
+    [Migration("20261126183000_OneOpenConcession")]
     partial class OneOpenConcession
     {
         /// <inheritdoc />
@@ -1615,6 +1615,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
+                    b.Property<string>("Acknowledgement")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("acknowledgement");
+
                     b.Property<string>("Bubble")
                         .HasColumnType("jsonb")
                         .HasColumnName("bubble");
@@ -1664,6 +1668,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("tested_at");
 
+                    b.Property<string>("Tracer")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("tracer");
+
                     b.Property<string>("Verdict")
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
@@ -1711,6 +1719,10 @@ namespace WeldTrace.Persistence.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("uuid")
                         .HasColumnName("id");
+
+                    b.Property<string>("Departures")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("departures");
 
                     b.Property<Guid>("InspectorId")
                         .HasColumnType("uuid")
