@@ -448,6 +448,100 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("findings", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.Laboratory.LaboratoryTest", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Entry")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("entry");
+
+                    b.Property<string>("FileSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("file_sha256");
+
+                    b.Property<string>("Header")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("header");
+
+                    b.Property<string>("Instruments")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("instruments");
+
+                    b.Property<string>("Lines")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("lines");
+
+                    b.Property<string>("ProductionLot")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("production_lot");
+
+                    b.Property<DateTimeOffset>("SignedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("signed_at");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("subject");
+
+                    b.Property<string>("Test")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("test");
+
+                    b.Property<Guid>("TesterId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("tester_id");
+
+                    b.Property<string>("TesterName")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("tester_name");
+
+                    b.Property<string>("Verdict")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("verdict");
+
+                    b.Property<string>("VerdictSentence")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("verdict_sentence");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<Guid?>("VesselId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("vessel_id");
+
+                    b.HasKey("Id")
+                        .HasName("pk_laboratory_tests");
+
+                    b.HasIndex("ProductionLot")
+                        .HasDatabaseName("ix_laboratory_tests_production_lot");
+
+                    b.HasIndex("VesselId")
+                        .HasDatabaseName("ix_laboratory_tests_vessel_id");
+
+                    b.ToTable("laboratory_tests", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Ledger.SigningKey", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1497,7 +1591,6 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnName("instruments");
 
                     b.Property<string>("Measurement")
-                        .IsRequired()
                         .HasColumnType("jsonb")
                         .HasColumnName("measurement");
 
@@ -1505,6 +1598,10 @@ namespace WeldTrace.Persistence.Migrations
                         .IsRequired()
                         .HasColumnType("jsonb")
                         .HasColumnName("photograph");
+
+                    b.Property<string>("Picture")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("picture");
 
                     b.Property<string>("Remark")
                         .HasMaxLength(400)
@@ -1514,6 +1611,10 @@ namespace WeldTrace.Persistence.Migrations
                     b.Property<DateTimeOffset?>("SignedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("signed_at");
+
+                    b.Property<string>("Standards")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("standards");
 
                     b.Property<int>("StepSequence")
                         .HasColumnType("integer")
