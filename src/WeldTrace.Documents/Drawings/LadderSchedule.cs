@@ -12,6 +12,10 @@ namespace WeldTrace.Documents.Drawings;
 public static class LadderSchedule
 {
     private static readonly TimeSpan UsualChange = TimeSpan.FromMinutes(2);
+
+    /// <summary>Readings taken from a log are rounded; they may lie this much above their sample.</summary>
+    private const double RoundedBar = 1e-3;
+
     private static readonly TimeSpan ShortestStage = TimeSpan.FromMinutes(1);
 
     /// <summary>The ladder that every vessel of a design goes through, and the burst of samples.</summary>
@@ -108,7 +112,7 @@ public static class LadderSchedule
     )
     {
         var start = (held?.StartPressure ?? held?.Burst?.Pressure)?.InUnit() ?? 0;
-        var begin = samples.FirstOrDefault(s => s.Gauge.Bar >= start - 1e-6).Time;
+        var begin = samples.FirstOrDefault(s => s.Gauge.Bar >= start - RoundedBar).Time;
         return
         [
             .. samples

@@ -153,7 +153,7 @@ public sealed class LeakTest : TestRecord
         ArgumentNullException.ThrowIfNull(seen);
         var checks = CheckBeginning(facts, StepKind.LeakTest, remark, actor);
         LeakTestChecks.Cautions(checks, facts);
-        LeakTestChecks.Tracer(checks, seen, facts.Design.Content.Pressures);
+        TracerChecks.Check(checks, seen, facts.Design.Content.Pressures);
         var used = checks.Take(
             facts,
             new(Gauge, InstrumentKind.Pressure, seen.GaugePressure.InUnit(), "bar"),

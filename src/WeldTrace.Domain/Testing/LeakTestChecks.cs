@@ -66,75 +66,6 @@ internal static class LeakTestChecks
             nameof(facts.CautionsRead)
         );
 
-    public static void Tracer(Checks checks, TracerObservation seen, PressurePlan plan)
-    {
-        checks.Text(seen.Gas, 40, "Name the tracer gas", nameof(seen.Gas));
-        Between(
-            seen.ConcentrationPercent,
-            0.01,
-            100,
-            "Share of tracer gas",
-            nameof(seen.ConcentrationPercent)
-        );
-        Between(
-            seen.ConcentrationUncertaintyPercent,
-            0,
-            50,
-            "Uncertainty of the share",
-            nameof(seen.ConcentrationUncertaintyPercent)
-        );
-        Between(
-            seen.GaugePressure,
-            0,
-            plan.Meop.Bar * 3,
-            "Gauge pressure",
-            nameof(seen.GaugePressure)
-        );
-        Between(seen.CalibratedLeak, 1e-13, 10, "Calibrated leak", nameof(seen.CalibratedLeak));
-        Between(
-            seen.CalibratedLeakUncertainty,
-            0,
-            1,
-            "Uncertainty of the calibrated leak",
-            nameof(seen.CalibratedLeakUncertainty)
-        );
-        Between(
-            seen.SignalOfCalibratedLeak,
-            0,
-            1e12,
-            "Signal of the calibrated leak",
-            nameof(seen.SignalOfCalibratedLeak)
-        );
-        Between(seen.Background, 0, 1e12, "Background", nameof(seen.Background));
-        Between(seen.SignalOfVessel, 0, 1e12, "Signal on the vessel", nameof(seen.SignalOfVessel));
-        Between(
-            seen.SignalUncertainty,
-            1e-15,
-            1e12,
-            "Uncertainty of a signal",
-            nameof(seen.SignalUncertainty)
-        );
-        checks.That(
-            seen.Places.Length <= TestRecord.LongestText,
-            "places",
-            $"Keep the places within {TestRecord.LongestText} characters.",
-            nameof(seen.Places)
-        );
-        if (checks.AllHold)
-        {
-            Pressurised(checks, seen.GaugePressure.InUnit(), plan, "The gauge");
-            Observed(checks, seen.DwellSeconds, plan, nameof(seen.DwellSeconds));
-        }
-
-        void Between(
-            Records.Measured value,
-            double least,
-            double most,
-            string what,
-            string field
-        ) => Reading.Between(checks, value, least, most, what, field);
-    }
-
     public static void Bubbles(Checks checks, BubbleTest seen, DesignContent design)
     {
         var plan = design.Pressures;
@@ -289,7 +220,7 @@ internal static class LeakTestChecks
                 nameof(seen.Places)
             );
 
-    private static void Pressurised(Checks checks, double bar, PressurePlan plan, string what) =>
+    public static void Pressurised(Checks checks, double bar, PressurePlan plan, string what) =>
         checks.That(
             bar >= plan.LeakTestPressure.Bar * ShareOfTestPressure,
             "F15",
@@ -299,7 +230,7 @@ internal static class LeakTestChecks
             "GaugePressure"
         );
 
-    private static void Observed(
+    public static void Observed(
         Checks checks,
         int seconds,
         PressurePlan plan,
