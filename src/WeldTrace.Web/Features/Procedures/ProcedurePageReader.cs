@@ -17,7 +17,8 @@ public sealed record ProcedureView(
     IReadOnlyList<Signature> Signatures,
     IReadOnlyList<QualificationRecord> Qualifications,
     IReadOnlyList<Vessel> VesselsWelded,
-    MeasuredPin? Pin
+    MeasuredPin? Pin,
+    IReadOnlyList<DrawnJoint> Drawn
 );
 
 public sealed class ProcedurePageReader(IDbContextFactory<WeldTraceDbContext> contexts)
@@ -54,7 +55,8 @@ public sealed class ProcedurePageReader(IDbContextFactory<WeldTraceDbContext> co
                     .OrderBy(q => q.Number)
                     .ToListAsync(cancellation),
                 await VesselsAsync(db, revision, cancellation),
-                await db.FindMeasuredPinAsync(revision.Content.ToolDesignId, cancellation)
+                await db.FindMeasuredPinAsync(revision.Content.ToolDesignId, cancellation),
+                await db.FindDrawnJointsAsync(revision.Number, cancellation)
             );
     }
 

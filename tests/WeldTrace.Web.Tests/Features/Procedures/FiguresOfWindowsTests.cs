@@ -2,6 +2,7 @@ using Bunit;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Engineering.Quantities;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Procedures.LiveFigures;
 using WeldTrace.Web.Tests.Components;
@@ -68,6 +69,27 @@ public sealed class FiguresOfWindowsTests : ComponentTest
         Assert.Contains("0.590", page, StringComparison.Ordinal);
         Assert.Contains("T-0141 as measured on 2026-03-02", page, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Render_DrawingThatNamesTheProcedure_LaysOutItsPasses()
+    {
+        var design = SampleDesigns.Released();
+        var joint = design.Content.Joints[0];
+
+        var page = Render<FiguresOfWindows>(p =>
+            p.Add(f => f.Content, Content)
+                .Add(f => f.Tool, Tool.Geometry)
+                .Add(f => f.Drawn, [new DrawnJoint(design, joint)])
+        );
+
+        Assert.Contains($"{design.Label}, joint {joint.Code}", page.Find("h3").TextContent);
+        Assert.Equal(joint.Passes.Count, page.FindAll("section li:has(span)").Count);
+        Assert.NotEmpty(page.FindAll("svg"));
+    }
+
+    [Fact]
+    public void Render_NoDrawingNamesTheProcedure_SaysWhereToLayOutAPass() =>
+        Assert.Contains("lay out a pass at the desk", Show(Content), StringComparison.Ordinal);
 
     private string Show(ProcedureContent content, MeasuredPin? pin = null) =>
         Render<FiguresOfWindows>(p =>

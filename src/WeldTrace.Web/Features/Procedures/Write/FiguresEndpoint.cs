@@ -37,6 +37,7 @@ public static class FiguresEndpoint
                             Content = TypedProcedure.ReadWhatStands(form.In),
                             Tool = tool?.Geometry,
                             Pin = await db.FindMeasuredPinAsync(form.In.ToolDesignId, cancellation),
+                            Drawn = await db.FindDrawnJointsAsync(form.In.Number, cancellation),
                         }
                     );
                 }

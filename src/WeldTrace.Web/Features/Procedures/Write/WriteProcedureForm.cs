@@ -4,6 +4,7 @@ using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Engineering.Paths;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Web.Features.Procedures.Write;
 
@@ -144,4 +145,7 @@ public sealed record WriteProcedureChoices(
 {
     /// <summary>Pin last measured of the tool design that the revision names; null when there is none.</summary>
     public MeasuredPin? Pin { get; init; }
+
+    /// <summary>Joints of current drawings that name the procedure.</summary>
+    public IReadOnlyList<DrawnJoint> Drawn { get; init; } = [];
 }

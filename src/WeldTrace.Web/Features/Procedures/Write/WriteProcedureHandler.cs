@@ -42,6 +42,7 @@ public sealed class WriteProcedureHandler(
             Pin = revision is null
                 ? null
                 : await db.FindMeasuredPinAsync(revision.Content.ToolDesignId, cancellation),
+            Drawn = await db.FindDrawnJointsAsync(revision?.Number, cancellation),
         };
     }
 
