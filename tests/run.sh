@@ -6,7 +6,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 
 configuration=${CONFIGURATION:-Release}
-packages=(chromium poppler-utils qpdf fonts-dejavu-core libicu72 tzdata r-base-core r-cran-survival r-cran-mass python3-scipy)
+packages=(chromium openssl poppler-utils qpdf fonts-dejavu-core libicu72 tzdata r-base-core r-cran-survival r-cran-mass python3-scipy)
 if [ -z "${WELDTRACE_TEST_DATABASE:-}" ] && [ -z "${WELDTRACE_TEST_IMAGE:-}" ]; then
     packages+=(postgresql)
 fi
