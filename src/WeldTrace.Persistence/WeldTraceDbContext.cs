@@ -15,6 +15,7 @@ using WeldTrace.Domain.Material;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Preparation;
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.ProductionTesting;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
@@ -51,6 +52,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
         "joint_fit_ups",
         "specimen_tests",
         "laboratory_tests",
+        "production_tests",
         "attachments",
         "process_logs",
         "process_log_chunks",
@@ -77,6 +79,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<JointFitUp> JointFitUps => Set<JointFitUp>();
     public DbSet<Vessel> Vessels => Set<Vessel>();
     public DbSet<ProductionLot> ProductionLots => Set<ProductionLot>();
+    public DbSet<ProductionTest> ProductionTests => Set<ProductionTest>();
     public DbSet<WeldRun> WeldRuns => Set<WeldRun>();
     public DbSet<Concession> Concessions => Set<Concession>();
     public DbSet<LeakTest> LeakTests => Set<LeakTest>();

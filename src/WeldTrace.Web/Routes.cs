@@ -34,11 +34,15 @@ public static class Routes
     public const string Laboratory = "/tests/laboratory";
     public const string LaboratoryCsv = "/tests/laboratory.csv";
     public const string TestsCsv = "/tests.csv";
+    public const string ProductionTests = "/tests/production";
+    public const string ProductionTestsCsv = "/tests/production.csv";
+    public const string NewProductionTest = "/tests/production/new";
     public const string Lots = "/lots";
     public const string LotsCsv = "/lots.csv";
     public const string NewLot = "/lots/new";
     public const string Findings = "/findings";
     public const string FindingsCsv = "/findings.csv";
+    public const string QualityFigures = "/findings/figures";
     public const string Concessions = "/concessions";
     public const string ConcessionsCsv = "/concessions.csv";
     public const string Equipment = "/equipment";
@@ -123,6 +127,9 @@ public static class Routes
         FormattableString.Invariant($"{Vessel(serial)}/sign-off/{sequence}");
 
     public static string Traveler(string serial) => $"{Vessel(serial)}/traveler.pdf";
+
+    public static string InspectionCertificate(string serial) =>
+        $"{Vessel(serial)}/certificate.pdf";
 
     public static string Bundle(string serial) => $"{Vessel(serial)}/history.zip";
 
@@ -229,6 +236,12 @@ public static class Routes
     public static string SectionReport(Guid id) => $"{Section(id)}/report.pdf";
 
     public static string Finding(Guid id) => $"/findings/{id:D}";
+
+    public static string FindingReport(Guid id) => $"{Finding(id)}/report.pdf";
+
+    public static string Containment(Guid id) => $"{Finding(id)}/containment";
+
+    public static string ContainmentCsv(Guid id) => $"{Finding(id)}/containment.csv";
 
     public static string Person(Guid id) => $"/people/{id:D}";
 

@@ -22,7 +22,7 @@ public static class ConcessionRules
             "F6" when facts.Tool is null => "Choose the tool first.",
             "F20" when facts.Lot is not { Samples.Count: > 0 } =>
                 "Samples are recorded before welding starts; that is never waived. Form the lot and choose its samples.",
-            "F20" or "F2" or "F3" or "F4" or "F5" or "F6" or "F7" or "F8" or "F9" => null,
+            "F21" or "F20" or "F2" or "F3" or "F4" or "F5" or "F6" or "F7" or "F8" or "F9" => null,
             _ => $"There is no rule {ruleId} before a weld.",
         };
     }

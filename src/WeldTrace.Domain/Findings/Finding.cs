@@ -75,6 +75,21 @@ public sealed partial class Finding : Record
     /// <summary>The verification; null until closed.</summary>
     public Verification? Verification { get; private set; }
 
+    /// <summary>Kind of defect and cause; null until stated.</summary>
+    public FindingCause? Cause { get; private set; }
+
+    /// <summary>Searches for other vessels that may be affected, oldest first; null when there was none.</summary>
+    public IReadOnlyList<Containment>? Containments { get; private set; }
+
+    /// <summary>What the material review board decided; null when it was not asked.</summary>
+    public BoardDecision? Board { get; private set; }
+
+    /// <summary>The repair as decided; null when none was.</summary>
+    public RepairPlan? PlannedRepair { get; private set; }
+
+    /// <summary>The repair as carried out; null until it is.</summary>
+    public RepairWork? Repair { get; private set; }
+
     /// <summary>Opens a finding and puts the vessel on hold.</summary>
     public static Finding Open(
         Vessel vessel,
@@ -170,7 +185,7 @@ public sealed partial class Finding : Record
         State switch
         {
             FindingState.Closed => false,
-            FindingState.Disposed => !(IsDoneAgain && stepSequence <= StepSequence),
+            FindingState.Disposed => AwaitsRepair || !(IsDoneAgain && stepSequence <= StepSequence),
             _ => true,
         };
 

@@ -14,20 +14,22 @@ public sealed partial class Finding
     /// <param name="weldedBy">Everyone who welded on the vessel.</param>
     /// <param name="actor">Who decides.</param>
     /// <param name="at">UTC instant.</param>
+    /// <param name="repair">What a repair is decided on; null for any other decision.</param>
     public Outcome Dispose(
         DispositionKind kind,
         string reason,
         Vessel vessel,
         IReadOnlyCollection<Guid> weldedBy,
         Actor actor,
-        DateTimeOffset at
+        DateTimeOffset at,
+        RepairFacts? repair = null
     )
     {
         ArgumentNullException.ThrowIfNull(vessel);
         ArgumentNullException.ThrowIfNull(actor);
         ArgumentOutOfRangeException.ThrowIfNotEqual(vessel.Id, VesselId);
         var checks = new Checks()
-            .Role(actor, Role.Inspector, Role.QualityManager)
+            .Role(actor, RolesFor(kind))
             .Text(
                 reason,
                 LongestText,
@@ -41,16 +43,28 @@ public sealed partial class Finding
                 $"{VesselSerial} is {Vessel.StateWord(vessel.State)}, so nothing more is done on it; decide {DispositionWord(DispositionKind.Scrap)}."
             )
             .Add(SecondPerson.Check(weldedBy, actor));
+        if (kind == DispositionKind.Repair)
+        {
+            CheckRepair(checks, repair, vessel);
+        }
+
         if (checks.AllHold)
         {
             State = FindingState.Disposed;
             Disposition = new(kind, reason.Trim(), actor.PersonId, actor.PrintedName, at);
             Note(actor, at, $"finding disposed: {DispositionWord(kind)}", reason.Trim());
-            Follow(vessel, actor, at);
+            Follow(vessel, repair, actor, at);
         }
 
         return checks.ToOutcome();
     }
+
+    /// <summary>The roles that may take a decision: a repair is the quality manager's, with the board where the rule asks for it.</summary>
+    /// <param name="kind">Decision.</param>
+    public static IReadOnlyList<Role> RolesFor(DispositionKind kind) =>
+        kind == DispositionKind.Repair
+            ? [Role.QualityManager]
+            : [Role.Inspector, Role.QualityManager];
 
     /// <summary>Verifies that the decision was carried out, and lifts the hold when no other finding keeps it.</summary>
     /// <param name="note">What was seen; 1 to 1000 characters.</param>
@@ -81,11 +95,21 @@ public sealed partial class Finding
                 $"{Label} is {StateWord(State)}; it is closed after its disposition."
             )
             .That(
-                !IsDoneAgain || vessel.IsFinal || vessel.Step(StepSequence) is { IsDone: true },
+                !IsDoneAgain || vessel.IsFinal || IsStepSettled(vessel),
                 "rework",
                 $"Step {StepSequence} of {VesselSerial} isn't done again yet; finish it first."
             )
-            .Add(SecondPerson.Check(weldedBy, actor));
+            .That(
+                !AwaitsRepair || vessel.IsFinal,
+                "repair",
+                $"The repair of {VesselSerial} is decided and not recorded yet; whoever repaired signs it first."
+            )
+            .Add(
+                SecondPerson.Check(
+                    Repair is { } mended ? [.. weldedBy, mended.PersonId] : weldedBy,
+                    actor
+                )
+            );
         if (!checks.AllHold)
         {
             return checks.ToOutcome();
@@ -102,10 +126,22 @@ public sealed partial class Finding
         return Outcome.Accepted;
     }
 
+    // A repair asks for the step itself to be done again only where it opened it.
+    private bool IsStepSettled(Vessel vessel) =>
+        vessel.Step(StepSequence) is { } step
+        && (
+            step.IsDone
+            || (
+                Disposition!.Kind == DispositionKind.Repair
+                && step.State != StepState.Failed
+                && step.OpenedAgainAt != Disposition.At
+            )
+        );
+
     private bool IsDoneAgain =>
         Disposition?.Kind is DispositionKind.Rework or DispositionKind.Repair;
 
-    private void Follow(Vessel vessel, Actor actor, DateTimeOffset at)
+    private void Follow(Vessel vessel, RepairFacts? repair, Actor actor, DateTimeOffset at)
     {
         var why = $"{Label}: {Disposition!.Reason}";
         switch (Disposition.Kind)
@@ -115,6 +151,9 @@ public sealed partial class Finding
                 break;
             case DispositionKind.Scrap:
                 vessel.Scrap(actor, at, why);
+                break;
+            case DispositionKind.Repair:
+                FollowRepair(repair!, vessel, actor, at);
                 break;
             default:
                 vessel.ReopenStep(StepSequence, actor, at, why);

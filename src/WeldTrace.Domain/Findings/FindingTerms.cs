@@ -56,6 +56,9 @@ public enum FindingOrigin
 
     /// <summary>A destructive sample of its lot did not pass.</summary>
     LotSample,
+
+    /// <summary>Another vessel's finding may concern this one too.</summary>
+    Containment,
 }
 
 /// <summary>Where on the seam a finding lies.</summary>

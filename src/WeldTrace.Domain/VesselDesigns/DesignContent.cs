@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
+using WeldTrace.Domain.ProductionTesting;
 using WeldTrace.Domain.Records;
 using WeldTrace.Engineering.Quantities;
 
@@ -41,6 +42,9 @@ public sealed record DesignContent(
 
     /// <summary>Methods, extent and limits of the examinations; null in designs drawn before they were asked for.</summary>
     public IReadOnlyList<PlannedMethod>? Examinations { get; init; }
+
+    /// <summary>When test welds of running production fall due; null when the design asks for none.</summary>
+    public ProductionTestRule? ProductionTests { get; init; }
 
     /// <summary>The joint of a code; null when there is none.</summary>
     public Joint? Joint(string? code) => Joints.FirstOrDefault(j => j.Code == code);
@@ -101,6 +105,7 @@ public sealed record DesignContent(
 
         Pressures.Check(checks);
         Samples?.Check(checks);
+        ProductionTests?.Check(checks);
         CheckRoute(checks);
         CheckSampleSteps(checks);
         ExaminationPlan.Check(checks, this);
@@ -174,7 +179,10 @@ public sealed record DesignContent(
         foreach (var demand in Samples?.Demands ?? [])
         {
             checks.That(
-                Route.Any(s => s.OnlyFor == demand.Kind),
+                Route.Any(s =>
+                    s.OnlyFor == demand.Kind
+                    || (demand.Kind == SampleKind.Burst && s.Kind == StepKind.PressureTest)
+                ),
                 "route",
                 $"The design asks for {SamplePlan.KindWord(demand.Kind)} samples, but no step of the route is for them.",
                 nameof(Route)

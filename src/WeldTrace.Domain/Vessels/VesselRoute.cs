@@ -73,6 +73,41 @@ public sealed partial class Vessel
         }
     }
 
+    // After a repair every test and examination after the weld is done anew; a weld stays as it is.
+    internal void OpenTestsAgain(
+        int welded,
+        int failed,
+        Actor actor,
+        DateTimeOffset at,
+        string reason
+    )
+    {
+        Steps =
+        [
+            .. Steps.Select(s =>
+                s.IsJudgement
+                && s.Sequence > welded
+                && (
+                    s.State is StepState.Passed or StepState.Waived or StepState.InProgress
+                    || s.Sequence == failed
+                )
+                    ? Undone(s, StepState.Waiting, at)
+                : s.Sequence > welded && s.State == StepState.Ready
+                    ? s with
+                    {
+                        State = StepState.Waiting,
+                    }
+                : s
+            ),
+        ];
+        if (NextStep is { State: StepState.Waiting } next)
+        {
+            Replace(next with { State = StepState.Ready });
+        }
+
+        Note(actor, at, $"tests after step {welded} opened again", reason);
+    }
+
     // What was tested before a step is done again says nothing about the vessel after it.
     private static RouteStep OpenAgain(RouteStep step, int sequence, DateTimeOffset at) =>
         step switch

@@ -29,6 +29,7 @@ internal static class GateRecords
             ],
             "F9" => facts.Runs.Where(r => r.JointCode == facts.Joint.Code),
             "F20" => [facts.Lot],
+            "F21" => [facts.Production?.Last, facts.Machine],
             _ => [],
         };
         return

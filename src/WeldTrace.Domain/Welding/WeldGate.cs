@@ -4,6 +4,7 @@ using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Preparation;
+using WeldTrace.Domain.ProductionTesting;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
@@ -44,6 +45,7 @@ public static partial class WeldGate
             PreparationRules.ForWelding(facts.Joint.Code, content, facts.Preparation, facts.Now),
             EarlierPasses(facts),
             LotRules.ForWelding(facts),
+            ProductionTestDue.ForWelding(facts),
         ];
         return
         [

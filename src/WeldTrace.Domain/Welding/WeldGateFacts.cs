@@ -6,6 +6,7 @@ using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Preparation;
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.ProductionTesting;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
@@ -55,6 +56,9 @@ public sealed record WeldGateFacts(
 
     /// <summary>Concessions about the vessel, oldest first.</summary>
     public required IReadOnlyList<Concession> Concessions { get; init; }
+
+    /// <summary>What happened on the machine since its last production test; null when the design asks for none.</summary>
+    public ProductionSince? Production { get; init; }
 
     /// <summary>Production lot of the vessel; null when it is in none.</summary>
     public ProductionLot? Lot { get; init; }

@@ -47,6 +47,7 @@ internal sealed class EveryRecord
         await all.AddAsync(db.JointFitUps, cancellation);
         await all.AddAsync(db.Vessels, cancellation);
         await all.AddAsync(db.ProductionLots, cancellation);
+        await all.AddAsync(db.ProductionTests, cancellation);
         await all.AddAsync(db.WeldRuns, cancellation);
         await all.AddAsync(db.Concessions, cancellation);
         await all.AddAsync(db.LeakTests, cancellation);

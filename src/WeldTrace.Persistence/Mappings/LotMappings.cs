@@ -1,8 +1,25 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using WeldTrace.Domain.Lots;
+using WeldTrace.Domain.ProductionTesting;
 
 namespace WeldTrace.Persistence.Mappings;
+
+internal sealed class ProductionTestMapping : IEntityTypeConfiguration<ProductionTest>
+{
+    public void Configure(EntityTypeBuilder<ProductionTest> builder)
+    {
+        builder.IsRecord("production_tests");
+        builder.Property(t => t.Mark).HasMaxLength(ProductionTest.LongestText);
+        builder.Property(t => t.Result).HasMaxLength(ProductionTest.LongestText);
+        builder.HasIndex(t => new
+        {
+            t.MachineId,
+            t.ProcedureRevisionId,
+            t.At,
+        });
+    }
+}
 
 internal sealed class ProductionLotMapping : IEntityTypeConfiguration<ProductionLot>
 {

@@ -183,6 +183,12 @@ internal sealed class WeldRunMapping : IEntityTypeConfiguration<WeldRun>
         builder.HasIndex(r => r.VesselId);
         builder.HasIndex(r => new { r.ProcedureRevisionId, r.VesselId });
         builder.HasIndex(r => new { r.ToolId, r.VesselId });
+        builder.HasIndex(r => new { r.ToolId, r.StartedAt }).IncludeProperties(r => r.VesselId);
+        builder.HasIndex(r => new { r.MachineId, r.StartedAt }).IncludeProperties(r => r.VesselId);
+        builder
+            .HasIndex(r => new { r.ProcedureRevisionId, r.StartedAt })
+            .IncludeProperties(r => r.VesselId);
+        builder.HasIndex(r => new { r.OperatorId, r.StartedAt }).IncludeProperties(r => r.VesselId);
     }
 }
 
@@ -197,6 +203,12 @@ internal sealed class FindingMapping : IEntityTypeConfiguration<Finding>
         builder.Property(f => f.Place).IsJson();
         builder.Property(f => f.Disposition).IsJson();
         builder.Property(f => f.Verification).IsJson();
+        builder.Property(f => f.Cause).IsJson();
+        builder.Property(f => f.Containments).IsJson();
+        builder.Property(f => f.Board).IsJson();
+        builder.Property(f => f.PlannedRepair).IsJson();
+        builder.Property(f => f.Repair).IsJson();
+        builder.HasIndex(f => f.EvidenceId);
         builder.HasIndex(f => f.VesselId);
         builder.HasIndex(f => f.Number).IsUnique();
     }

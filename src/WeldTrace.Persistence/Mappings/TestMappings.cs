@@ -87,6 +87,7 @@ internal static class TestMapping
         builder.Property(t => t.Remark).HasMaxLength(TestRecord.LongestText);
         builder.Property(t => t.Withdrawal).IsJson();
         builder.Property(t => t.Instruments).IsJson();
+        builder.HasIndex(t => t.Instruments).HasMethod("gin");
         builder.HasIndex(t => t.VesselId);
         builder
             .HasIndex(t => new { t.VesselId, t.StepSequence })

@@ -371,6 +371,18 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
+                    b.Property<string>("Board")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("board");
+
+                    b.Property<string>("Cause")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("cause");
+
+                    b.Property<string>("Containments")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("containments");
+
                     b.Property<string>("Description")
                         .IsRequired()
                         .HasMaxLength(1000)
@@ -412,6 +424,14 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("jsonb")
                         .HasColumnName("place");
 
+                    b.Property<string>("PlannedRepair")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("planned_repair");
+
+                    b.Property<string>("Repair")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("repair");
+
                     b.Property<string>("State")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -442,6 +462,9 @@ namespace WeldTrace.Persistence.Migrations
 
                     b.HasKey("Id")
                         .HasName("pk_findings");
+
+                    b.HasIndex("EvidenceId")
+                        .HasDatabaseName("ix_findings_evidence_id");
 
                     b.HasIndex("Number")
                         .IsUnique()
@@ -1209,6 +1232,78 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("procedure_revisions", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.ProductionTesting.ProductionTest", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<bool>("HasPassed")
+                        .HasColumnType("boolean")
+                        .HasColumnName("has_passed");
+
+                    b.Property<string>("InspectorName")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("inspector_name");
+
+                    b.Property<Guid>("MachineId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("machine_id");
+
+                    b.Property<string>("MachineName")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("machine_name");
+
+                    b.Property<string>("Mark")
+                        .IsRequired()
+                        .HasMaxLength(1000)
+                        .HasColumnType("character varying(1000)")
+                        .HasColumnName("mark");
+
+                    b.Property<string>("ProcedureLabel")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("procedure_label");
+
+                    b.Property<Guid>("ProcedureRevisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("procedure_revision_id");
+
+                    b.Property<string>("Result")
+                        .IsRequired()
+                        .HasMaxLength(1000)
+                        .HasColumnType("character varying(1000)")
+                        .HasColumnName("result");
+
+                    b.Property<Guid>("ToolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("tool_id");
+
+                    b.Property<string>("ToolMark")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("tool_mark");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id")
+                        .HasName("pk_production_tests");
+
+                    b.HasIndex("MachineId", "ProcedureRevisionId", "At")
+                        .HasDatabaseName("ix_production_tests_machine_id_procedure_revision_id_at");
+
+                    b.ToTable("production_tests", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Qualification.QualificationRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1660,6 +1755,11 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasKey("Id")
                         .HasName("pk_sections");
 
+                    b.HasIndex("Instruments")
+                        .HasDatabaseName("ix_sections_instruments");
+
+                    NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("Instruments"), "gin");
+
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_sections_vessel_id");
 
@@ -1809,6 +1909,11 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasKey("Id")
                         .HasName("pk_leak_tests");
 
+                    b.HasIndex("Instruments")
+                        .HasDatabaseName("ix_leak_tests_instruments");
+
+                    NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("Instruments"), "gin");
+
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_leak_tests_vessel_id");
 
@@ -1905,6 +2010,11 @@ namespace WeldTrace.Persistence.Migrations
 
                     b.HasKey("Id")
                         .HasName("pk_pressure_tests");
+
+                    b.HasIndex("Instruments")
+                        .HasDatabaseName("ix_pressure_tests_instruments");
+
+                    NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("Instruments"), "gin");
 
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_pressure_tests_vessel_id");
@@ -2377,8 +2487,28 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_weld_runs_vessel_id");
 
+                    b.HasIndex("MachineId", "StartedAt")
+                        .HasDatabaseName("ix_weld_runs_machine_id_started_at");
+
+                    NpgsqlIndexBuilderExtensions.IncludeProperties(b.HasIndex("MachineId", "StartedAt"), new[] { "VesselId" });
+
+                    b.HasIndex("OperatorId", "StartedAt")
+                        .HasDatabaseName("ix_weld_runs_operator_id_started_at");
+
+                    NpgsqlIndexBuilderExtensions.IncludeProperties(b.HasIndex("OperatorId", "StartedAt"), new[] { "VesselId" });
+
+                    b.HasIndex("ProcedureRevisionId", "StartedAt")
+                        .HasDatabaseName("ix_weld_runs_procedure_revision_id_started_at");
+
+                    NpgsqlIndexBuilderExtensions.IncludeProperties(b.HasIndex("ProcedureRevisionId", "StartedAt"), new[] { "VesselId" });
+
                     b.HasIndex("ProcedureRevisionId", "VesselId")
                         .HasDatabaseName("ix_weld_runs_procedure_revision_id_vessel_id");
+
+                    b.HasIndex("ToolId", "StartedAt")
+                        .HasDatabaseName("ix_weld_runs_tool_id_started_at");
+
+                    NpgsqlIndexBuilderExtensions.IncludeProperties(b.HasIndex("ToolId", "StartedAt"), new[] { "VesselId" });
 
                     b.HasIndex("ToolId", "VesselId")
                         .HasDatabaseName("ix_weld_runs_tool_id_vessel_id");

@@ -1,6 +1,9 @@
+using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Lots;
+using WeldTrace.Domain.ProductionTesting;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
 
 namespace WeldTrace.Web.Demo;
@@ -20,6 +23,7 @@ internal sealed class DemoLots(
     {
         var design = await DrawAsync(cancellation);
         var own = shop with { Design = design };
+        await TestProductionAsync(cancellation);
         List<DemoVessel> vessels = [];
         for (var number = First; number < First + (3 * InALot); number++)
         {
@@ -42,6 +46,26 @@ internal sealed class DemoLots(
         await FormAsync("PL-26-07", design, vessels[InALot..(2 * InALot)], cancellation);
     }
 
+    private async Task TestProductionAsync(CancellationToken cancellation)
+    {
+        var at = clock.AfterMinutes(90);
+        var test = ProductionTest
+            .Record(
+                "PT-26-01",
+                shop.Machine,
+                shop.Procedure,
+                shop.Tool,
+                "Visual over the whole length without finding; two face and two root bends to 180° without crack; macro without cavity.",
+                true,
+                new ExaminerFacts(shop.Examiner.Certificates, clock.Today),
+                cast.Inspector,
+                at
+            )
+            .Must();
+        db.AddRange(test, Signature.Of(test, cast.Inspector, ProductionTest.Meaning, at));
+        await db.SaveForDemoAsync(cancellation);
+    }
+
     private async Task<VesselDesign> DrawAsync(CancellationToken cancellation)
     {
         var content = DemoDesigns.Reservoir;
@@ -51,6 +75,16 @@ internal sealed class DemoLots(
                 "Nitrogen reservoir 10 l, sampled by lot",
                 content with
                 {
+                    ProductionTests = new ProductionTestRule(
+                        Length.FromMetres(100),
+                        null,
+                        AfterToolChange: true,
+                        AfterMachineWork: true,
+                        AfterDeviation: false,
+                        AfterDefect: false,
+                        "visual, two face and two root bends, one macro",
+                        "Design specification DS-10 of this workshop, section 8; not checked against a class rule"
+                    ),
                     Samples = new SamplePlan(
                         [new(SampleKind.Section, 1, SampleChoice.First)],
                         "Design specification DS-10 of this workshop, section 7; not checked against a code",

@@ -17,6 +17,7 @@ using WeldTrace.Web.Features.Material;
 using WeldTrace.Web.Features.OpenCode;
 using WeldTrace.Web.Features.People;
 using WeldTrace.Web.Features.Procedures;
+using WeldTrace.Web.Features.ProductionTests;
 using WeldTrace.Web.Features.Qualifications;
 using WeldTrace.Web.Features.SignIn;
 using WeldTrace.Web.Features.SiteSettings;
@@ -49,6 +50,7 @@ public static class Registration
             .AddMaterial()
             .AddVessels()
             .AddLots()
+            .AddProductionTests()
             .AddDesigns()
             .AddDesk()
             .AddProcedures()
@@ -73,6 +75,7 @@ public static class Registration
         endpoints.MapLedger();
         endpoints.MapVessels();
         endpoints.MapLots();
+        endpoints.MapProductionTests();
         endpoints.MapProcedures();
         endpoints.MapDesk();
         endpoints.MapLimits();

@@ -2,6 +2,7 @@ using UglyToad.PdfPig;
 using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
 using WeldTrace.Documents.Labels;
 using WeldTrace.Documents.Procedures;
+using WeldTrace.Documents.RecordSheets;
 using WeldTrace.Documents.Tools;
 using WeldTrace.Documents.Traveler;
 
@@ -21,6 +22,9 @@ internal static class WrittenPdf
 
     public static byte[] Bytes(LabelSheetModel model) =>
         Bytes(stream => LabelSheetExporter.Write(model, stream));
+
+    public static byte[] Bytes(RecordSheetModel model) =>
+        Bytes(stream => RecordSheetExporter.Write(model, stream));
 
     /// <summary>The text of each page in the order in which it was written.</summary>
     public static string[] Pages(byte[] bytes)

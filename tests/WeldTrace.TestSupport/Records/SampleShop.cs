@@ -198,14 +198,24 @@ public sealed class SampleShop
     public Outcome Dispose(Finding finding, DispositionKind kind)
     {
         ArgumentNullException.ThrowIfNull(finding);
-        return finding.Dispose(
-            kind,
-            "Decided at the meeting.",
-            Vessel,
-            WeldedBy,
-            SamplePeople.Inspector,
-            Now
-        );
+        return kind == DispositionKind.Repair
+            ? finding.Dispose(
+                kind,
+                "Decided at the meeting.",
+                Vessel,
+                WeldedBy,
+                SamplePeople.QualityManager,
+                Now,
+                new RepairFacts(Procedure, Findings)
+            )
+            : finding.Dispose(
+                kind,
+                "Decided at the meeting.",
+                Vessel,
+                WeldedBy,
+                SamplePeople.Inspector,
+                Now
+            );
     }
 
     public Outcome Close(Finding finding)

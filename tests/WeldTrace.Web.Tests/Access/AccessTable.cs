@@ -39,6 +39,7 @@ internal static class AccessTable
         /vessels/new                                          in      yes       no        no         no       no       no
         /vessels/{Serial}                                     in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/traveler.pdf                        in      yes       yes       yes        yes      yes      yes
+        /vessels/{serial}/certificate.pdf                     in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/history.zip                         in      yes       yes       yes        yes      yes      yes
         /vessels/{Serial}/steps/{Sequence}                    in      yes       yes       yes        yes      yes      yes
         /vessels/{Serial}/prepare/{JointCode}                 in      yes       yes       yes        no       yes      no
@@ -94,9 +95,16 @@ internal static class AccessTable
         /tests/sections/{id}/picture.jpg                      in      yes       yes       yes        yes      yes      yes
         /tests/sections/{id}/tiles/{level}/{x}/{y}            in      yes       yes       yes        yes      yes      yes
         /tests/sections/{id}/report.pdf                       in      yes       yes       yes        yes      yes      yes
+        /tests/production                                     in      yes       yes       yes        yes      yes      yes
+        /tests/production.csv                                 in      yes       yes       yes        yes      yes      yes
+        /tests/production/new                                 in      no        no        yes        no       no       no
         /findings                                             in      yes       yes       yes        yes      yes      yes
         /findings.csv                                         in      yes       yes       yes        yes      yes      yes
         /findings/{Id}                                        in      yes       yes       yes        yes      yes      yes
+        /findings/figures                                     in      yes       yes       yes        yes      yes      yes
+        /findings/{id}/report.pdf                             in      yes       yes       yes        yes      yes      yes
+        /findings/{Id}/containment                            in      yes       yes       yes        yes      yes      yes
+        /findings/{id}/containment.csv                        in      yes       yes       yes        yes      yes      yes
         /attachments/{sha256}                                 in      yes       yes       yes        yes      yes      yes
 
         # Procedures

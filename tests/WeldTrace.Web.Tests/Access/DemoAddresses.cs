@@ -50,6 +50,10 @@ internal static class DemoAddresses
         );
         addresses["/desk/{Name}/worked-out"] = Routes.WorkedOut("vessel");
         addresses["/desk/{name}/sheet.pdf"] = Routes.CalculationSheet("vessel");
+        var finding = await IdAsync(db.Findings);
+        addresses["/findings/{Id}/containment"] = Routes.Containment(finding);
+        addresses["/findings/{id}/report.pdf"] = Routes.FindingReport(finding);
+        addresses["/findings/{id}/containment.csv"] = Routes.ContainmentCsv(finding);
         addresses["/lots/{Id}"] = Routes.Lot(await IdAsync(db.ProductionLots));
         addresses["/concessions/{Id}"] = Routes.Concession(await IdAsync(db.Concessions));
         addresses["/ledger/{Number}"] = Routes.LedgerEntry(1);
@@ -68,6 +72,7 @@ internal static class DemoAddresses
         const string Whole = "NR10-0001";
         addresses["/vessels/{Serial}"] = Routes.Vessel(Whole);
         addresses["/vessels/{serial}/traveler.pdf"] = Routes.Traveler(Whole);
+        addresses["/vessels/{serial}/certificate.pdf"] = Routes.InspectionCertificate(Whole);
         addresses["/vessels/{serial}/history.zip"] = Routes.Bundle(Whole);
         addresses["/vessels/{Serial}/ship"] = Routes.ShipVessel(Whole);
         addresses["/vessels/{Serial}/steps/{Sequence}"] = Routes.Step(Whole, 10);

@@ -20,6 +20,17 @@ internal static class LotForms
             ("In.From", "2026-01-01"),
             ("In.Until", "2030-12-31")
         ),
+        new(
+            "RecordProductionTest production-test",
+            "inspector",
+            Routes.NewProductionTest,
+            ("In.Mark", "PT-26-02"),
+            ("In.MachineId", SentForm.Choice("antry")),
+            ("In.ProcedureRevisionId", SentForm.Choice("Lap weld of reservoir ends")),
+            ("In.ToolId", SentForm.Choice("T-")),
+            ("In.Result", "Visual without finding"),
+            ("In.Verdict", "passed")
+        ),
         FormRow.Of(
             "LotSigning choose-samples",
             "inspector quality",

@@ -132,11 +132,46 @@ internal static class TestForms
             ("In.Description", "Scratch beside the joint")
         ),
         FormRow.Of(
-            "FindingSigning decide-finding",
-            "inspector quality",
+            "FindingActs state-cause",
+            FormTable.Bench,
             db => AtFindingAsync(db, "NR10-0009"),
-            ("In.Decision", "UseAsIs"),
-            ("In.Reason", "Within the drawing")
+            ("Why.Type", "Damage"),
+            ("Why.Text", "Dropped on the bench")
+        ),
+        FormRow.Of(
+            "ContainFinding contain",
+            "inspector quality",
+            async db =>
+                Routes.Containment(
+                    (
+                        await db.Findings.SingleAsync(f =>
+                            f.VesselSerial == "NR10-0009" && f.State != FindingState.Closed
+                        )
+                    ).Id
+                ),
+            ("In.Reason", "Only this one was dropped")
+        ),
+        FormRow.Of(
+            "FindingActs record-board",
+            "quality",
+            db => AtFindingAsync(db, "NR10-0009"),
+            ("Board.Reference", "MRB-1"),
+            ("Board.Members", "Engineer, quality manager"),
+            ("Board.Text", "Blend out and examine")
+        ),
+        FormRow.Of(
+            "FindingSigning decide-finding",
+            "quality",
+            db => AtFindingAsync(db, "NR10-0009"),
+            ("In.Decision", "Repair"),
+            ("In.Reason", "Blend out")
+        ),
+        FormRow.Of(
+            "FindingActs record-repair",
+            "operator engineer",
+            db => AtFindingAsync(db, "NR10-0009"),
+            ("Mend.Length", "20"),
+            ("Mend.Note", "Blended out")
         ),
         FormRow.Of(
             "FindingSigning close-finding",

@@ -25,6 +25,7 @@ internal sealed record ListRow(
         new(Routes.Tools, "/tools.csv", "mark", "t"),
         new(Routes.ToolDesigns, Routes.ToolDesignsCsv, "material", "H13"),
         new(Routes.Tests, Routes.TestsCsv, "serial", "nr10-0001"),
+        new(Routes.ProductionTests, Routes.ProductionTestsCsv, "machine", "a"),
         new(Routes.Findings, Routes.FindingsCsv, "serial", "nr10"),
         new(Routes.Concessions, Routes.ConcessionsCsv, "vessel", "nr10"),
         new(Routes.Equipment, Routes.MachinesCsv, "name-has", "bench"),

@@ -1,4 +1,7 @@
+using WeldTrace.Web.Features.Findings.Contain;
+using WeldTrace.Web.Features.Findings.Figures;
 using WeldTrace.Web.Features.Findings.ListFindings;
+using WeldTrace.Web.Features.Findings.Report;
 using WeldTrace.Web.Features.Findings.ReportFinding;
 using WeldTrace.Web.Features.Findings.ShowFinding;
 
@@ -11,8 +14,16 @@ public static class Registration
             .AddScoped<ListFindingsHandler>()
             .AddScoped<ShowFindingHandler>()
             .AddScoped<DecideFindingHandler>()
+            .AddScoped<FindingActsHandler>()
+            .AddScoped<ContainHandler>()
+            .AddScoped<FiguresReader>()
+            .AddScoped<FindingReportReader>()
             .AddScoped<ReportFindingHandler>();
 
-    public static void MapFindings(this IEndpointRouteBuilder endpoints) =>
+    public static void MapFindings(this IEndpointRouteBuilder endpoints)
+    {
         endpoints.MapFindingsCsv();
+        endpoints.MapContainmentCsv();
+        endpoints.MapFindingReport();
+    }
 }

@@ -12,7 +12,11 @@ using WeldTrace.Web.Reading;
 namespace WeldTrace.Web.Features.Home;
 
 /// <summary>What waits for a person, most urgent first.</summary>
-public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts, SiteDay day)
+public sealed class WorkReader(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    SiteDay day,
+    TimeProvider clock
+)
 {
     private const int MostSteps = 20;
 
@@ -30,6 +34,7 @@ public sealed class WorkReader(IDbContextFactory<WeldTraceDbContext> contexts, S
             .. await UnsignedAsync(db, actor, cancellation),
             .. await SignatureWork.ReadAsync(db, actor, cancellation),
             .. await DeadlineWork.ReadAsync(db, actor, today, cancellation),
+            .. await ProductionWork.ReadAsync(db, actor, clock.GetUtcNow(), cancellation),
             .. await ProceduresAsync(db, actor, cancellation),
             .. await ToolWork.ReadAsync(db, actor, cancellation),
             .. await StepsAsync(db, actor, cancellation),

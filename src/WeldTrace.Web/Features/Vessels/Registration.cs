@@ -1,4 +1,5 @@
 using WeldTrace.Web.Features.Vessels.Bundle;
+using WeldTrace.Web.Features.Vessels.Certificate;
 using WeldTrace.Web.Features.Vessels.List;
 using WeldTrace.Web.Features.Vessels.Plan;
 using WeldTrace.Web.Features.Vessels.Prepare;
@@ -17,12 +18,14 @@ public static class Registration
             .AddScoped<PrepareJointHandler>()
             .AddScoped<ShipVesselHandler>()
             .AddScoped<TravelerReader>()
+            .AddScoped<InspectionCertificateReader>()
             .AddScoped<BundleReader>();
 
     public static void MapVessels(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapVesselCsv();
         endpoints.MapTraveler();
+        endpoints.MapInspectionCertificate();
         endpoints.MapBundle();
     }
 }

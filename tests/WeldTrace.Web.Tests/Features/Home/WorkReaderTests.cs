@@ -229,5 +229,8 @@ public sealed class WorkReaderTests(PostgresServerFixture server)
         );
 
     private static Task<IReadOnlyList<WaitingWork>> ReadAsync(WorkingSite site, Actor actor) =>
-        new WorkReader(site.Database, site.Day).ReadAsync(actor, CancellationToken.None);
+        new WorkReader(site.Database, site.Day, site.Clock).ReadAsync(
+            actor,
+            CancellationToken.None
+        );
 }

@@ -56,6 +56,13 @@ public sealed class DrawDesignForm : IShownVersion
     public string? LeakHoldSeconds { get; set; }
 
     // A form sent without any of its fields arrives as null.
+    public ProductionTestsForm ProductionTests
+    {
+        get;
+        set => field = value ?? new();
+    } = new();
+
+    // A form sent without any of its fields arrives as null.
     public SamplesForm Samples
     {
         get;
@@ -162,6 +169,7 @@ public sealed class DrawDesignForm : IShownVersion
             LeakRateLimit = Text(plan.LeakRateLimit.SiValue),
             LeakHoldSeconds = Text(plan.LeakHoldSeconds),
             Samples = SamplesForm.Of(content.Samples),
+            ProductionTests = ProductionTestsForm.Of(content.ProductionTests),
             Joints = [.. content.Joints.Select(JointForm.Of)],
             Passes =
             [

@@ -43,6 +43,7 @@ internal sealed class TypedDesign(DrawDesignForm form)
         {
             Samples = TypedSamples.Read(form.Samples, Refusals),
             Examinations = Examinations(),
+            ProductionTests = form.ProductionTests.Read(Refusals),
         };
         return Refusals.Count == 0 ? content : null;
     }

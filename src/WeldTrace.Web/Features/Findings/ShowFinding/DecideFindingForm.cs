@@ -6,6 +6,9 @@ public sealed class DecideFindingForm
 
     public string? Reason { get; set; }
 
+    /// <summary>Procedure to repair by; for a repair only.</summary>
+    public Guid? Procedure { get; set; }
+
     public string? Password { get; set; }
 }
 

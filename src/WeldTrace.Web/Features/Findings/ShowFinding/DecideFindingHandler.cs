@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
@@ -44,7 +45,11 @@ public sealed class DecideFindingHandler(
                     facts.Vessel,
                     facts.WeldedBy,
                     actor,
-                    at
+                    at,
+                    new RepairFacts(
+                        facts.Procedures.FirstOrDefault(p => p.Id == form.Procedure),
+                        facts.All
+                    )
                 ),
             cancellation
         );
@@ -129,7 +134,11 @@ public sealed class DecideFindingHandler(
             finding,
             await db.Vessels.SingleAsync(v => v.Id == finding.VesselId, cancellation),
             await db.Findings.Where(f => f.VesselId == finding.VesselId).ToListAsync(cancellation),
-            await db.WhoWeldedAsync(finding.VesselId, cancellation)
+            await db.WhoWeldedAsync(finding.VesselId, cancellation),
+            await db
+                .ProcedureRevisions.AsNoTracking()
+                .Where(p => p.State == ProcedureState.Released)
+                .ToListAsync(cancellation)
         );
     }
 
@@ -137,6 +146,7 @@ public sealed class DecideFindingHandler(
         Finding Finding,
         Vessel Vessel,
         IReadOnlyCollection<Finding> All,
-        IReadOnlyCollection<Guid> WeldedBy
+        IReadOnlyCollection<Guid> WeldedBy,
+        IReadOnlyList<ProcedureRevision> Procedures
     );
 }

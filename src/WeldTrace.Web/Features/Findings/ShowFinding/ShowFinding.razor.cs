@@ -4,8 +4,6 @@ using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
 using WeldTrace.Domain.Vessels;
-using WeldTrace.Engineering.Quantities;
-using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;
 
@@ -44,27 +42,11 @@ public sealed partial class ShowFinding
             ("leak-test", { } id) => Routes.LeakTest(id),
             ("pressure-test", { } id) => Routes.PressureTest(id),
             ("section", { } id) => Routes.Section(id),
+            ("finding", { } id) => Routes.Finding(id),
             _ => null,
         };
 
-    private string PlaceText
-    {
-        get
-        {
-            if (Finding.Place is not { } place)
-            {
-                return "no place on a seam";
-            }
-
-            var pass = place.PassNumber is { } number ? $", pass {number}" : "";
-            var angle =
-                place.Start is not { } start ? ""
-                : place.End is { } end
-                    ? $", {Degrees(start)} to {Degrees(end)} from the start of the pass"
-                : $", {Degrees(start)} from the start of the pass";
-            return $"joint {place.JointCode}{pass}{angle}";
-        }
-    }
+    private string PlaceText => FindingWords.PlaceText(Finding.Place);
 
     protected override async Task OnInitializedAsync()
     {
@@ -78,6 +60,4 @@ public sealed partial class ShowFinding
 
         _seam = FindingPlace.Of(_shown.Finding, _shown.Design.Content);
     }
-
-    private static string Degrees(Angle angle) => SensibleDigits.Fixed(angle.Degrees, 1) + "°";
 }

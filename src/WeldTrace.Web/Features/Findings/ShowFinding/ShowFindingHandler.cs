@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
@@ -14,7 +15,8 @@ public sealed record ShownFinding(
     Vessel Vessel,
     VesselDesign Design,
     IReadOnlyList<Signature> Signatures,
-    IReadOnlyCollection<Guid> WeldedBy
+    IReadOnlyCollection<Guid> WeldedBy,
+    IReadOnlyList<ProcedureRevision> Procedures
 );
 
 public sealed class ShowFindingHandler(IDbContextFactory<WeldTraceDbContext> contexts)
@@ -39,7 +41,11 @@ public sealed class ShowFindingHandler(IDbContextFactory<WeldTraceDbContext> con
                 .Signatures.Where(s => s.SignedId == id)
                 .OrderBy(s => s.At)
                 .ToListAsync(cancellation),
-            await db.WhoWeldedAsync(vessel.Id, cancellation)
+            await db.WhoWeldedAsync(vessel.Id, cancellation),
+            await db
+                .ProcedureRevisions.Where(p => p.State == ProcedureState.Released)
+                .OrderBy(p => p.Number)
+                .ToListAsync(cancellation)
         );
     }
 }

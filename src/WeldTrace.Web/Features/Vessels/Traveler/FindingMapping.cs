@@ -10,7 +10,7 @@ internal static class FindingMapping
         new()
         {
             Number = finding.Label,
-            Title = OriginWord(finding.Origin),
+            Title = FindingWords.OriginWord(finding.Origin),
             State = PrintedMarks.Of(
                 DomainMarks.Of(finding.State),
                 Finding.StateWord(finding.State)
@@ -36,6 +36,28 @@ internal static class FindingMapping
             );
         }
 
+        if (finding.Board is { } board)
+        {
+            yield return new DispositionLine(
+                $"review board, {board.Reference}",
+                $"{board.Text} Members: {board.Members}",
+                board.PrintedName,
+                board.At
+            );
+        }
+
+        if (finding.Repair is { } repair)
+        {
+            yield return new DispositionLine(
+                $"repaired by {finding.PlannedRepair?.Procedure.Label}",
+                FormattableString.Invariant(
+                    $"{repair.Length.Millimetres:0} mm of seam, attempt {finding.PlannedRepair?.Attempt}. {repair.Note}"
+                ),
+                repair.PrintedName,
+                repair.At
+            );
+        }
+
         if (finding.Verification is { } verified)
         {
             yield return new DispositionLine(
@@ -46,17 +68,4 @@ internal static class FindingMapping
             );
         }
     }
-
-    private static string OriginWord(FindingOrigin origin) =>
-        origin switch
-        {
-            FindingOrigin.Excursion => "excursion from the window",
-            FindingOrigin.InterruptedRun => "interrupted run",
-            FindingOrigin.LeakTest => "leak test",
-            FindingOrigin.PressureTest => "pressure test",
-            FindingOrigin.Examination => "examination",
-            FindingOrigin.Report => "report",
-            FindingOrigin.LotSample => "sample of the lot",
-            _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, null),
-        };
 }

@@ -1,0 +1,69 @@
+using System.Globalization;
+using WeldTrace.Domain.ProductionTesting;
+using WeldTrace.Domain.Records;
+using WeldTrace.Engineering.Quantities;
+using WeldTrace.Web.Reading;
+
+namespace WeldTrace.Web.Features.Designs.Draw;
+
+/// <summary>When production tests fall due, as typed; without what is tested, none are asked for.</summary>
+public sealed class ProductionTestsForm
+{
+    public string? Asks { get; set; }
+
+    public string? EveryWelded { get; set; }
+
+    public string? EveryHours { get; set; }
+
+    public bool AfterToolChange { get; set; }
+
+    public bool AfterMachineWork { get; set; }
+
+    public bool AfterDeviation { get; set; }
+
+    public bool AfterDefect { get; set; }
+
+    public string? Source { get; set; }
+
+    internal ProductionTestRule? Read(List<Refusal> refusals)
+    {
+        const string Field = nameof(DrawDesignForm.ProductionTests);
+        if (string.IsNullOrWhiteSpace(Asks))
+        {
+            return null;
+        }
+
+        var length = Optional(EveryWelded, "Length between production tests");
+        var hours = Optional(EveryHours, "Hours between production tests");
+        return new ProductionTestRule(
+            length is { } metres ? Length.FromMetres((double)metres) : null,
+            hours is { } whole ? (int)Math.Round(whole) : null,
+            AfterToolChange,
+            AfterMachineWork,
+            AfterDeviation,
+            AfterDefect,
+            Asks.Trim(),
+            Source?.Trim() ?? ""
+        );
+
+        decimal? Optional(string? text, string what) =>
+            string.IsNullOrWhiteSpace(text) ? null : Typed.Number(text, what, Field, refusals);
+    }
+
+    internal static ProductionTestsForm Of(ProductionTestRule? rule) =>
+        rule is null
+            ? new()
+            : new()
+            {
+                Asks = rule.Asks,
+                EveryWelded = rule.EveryWelded is { } length
+                    ? DrawDesignForm.Text(length.Metres)
+                    : null,
+                EveryHours = rule.EveryHours?.ToString(CultureInfo.InvariantCulture),
+                AfterToolChange = rule.AfterToolChange,
+                AfterMachineWork = rule.AfterMachineWork,
+                AfterDeviation = rule.AfterDeviation,
+                AfterDefect = rule.AfterDefect,
+                Source = rule.Source,
+            };
+}

@@ -1,0 +1,106 @@
+using Microsoft.Playwright;
+using WeldTrace.Web.Demo;
+
+namespace WeldTrace.Browser.Tests.Journeys;
+
+/// <summary>Production lots and their samples; a finding from its report over containment and repair to closed.</summary>
+public sealed class LotJourneyTests(SiteFixture site)
+{
+    [Fact]
+    public async Task Samples_AreChosenBySignature_BeforeAnythingIsWelded()
+    {
+        await using var engineer = await Visitor.SignInAsync(site, DemoPeople.Engineer);
+        await engineer.GoToAsync("/lots");
+        await engineer.FindsAccessibleAsync();
+        await engineer.FollowAsync("PL-26-07");
+        await engineer.SeesAsync("Nothing of this lot is welded before they are.");
+
+        await using var visitor = await Visitor.SignInAsync(site, DemoPeople.Inspector);
+        await visitor.GoToAsync(new Uri(engineer.Page.Url).AbsolutePath);
+        await visitor.SeesAsync("By the design's way of choosing");
+        await visitor.FindsAccessibleAsync();
+        await visitor.SignAsync("Sign the choice");
+        await visitor.SeesAsync("awaits its samples");
+        await visitor.FindsAccessibleAsync();
+
+        await visitor.GoToAsync("/vessels/NR10-0014");
+        await visitor.SeesAsync("Sacrificed as section sample of the lot.");
+    }
+
+    [Fact]
+    public async Task Lot_WhoseSamplePassed_IsAcceptedWithItsStatement()
+    {
+        await using var visitor = await Visitor.SignInAsync(site, DemoPeople.QualityManager);
+        await visitor.GoToAsync("/lots?state=Sampling");
+        await visitor.FollowAsync("PL-26-06");
+        await visitor.SeesAsync("1 of 1 samples met their limits");
+        await visitor.SeesAsync("Proof: 1 of 1 vessels passed");
+        await visitor
+            .Page.GetByText("How was this worked out", new() { Exact = false })
+            .First.ClickAsync();
+        await visitor.FindsAccessibleAsync();
+        await visitor.SignForGoodAsync("Sign and accept the lot");
+        await visitor.SeesAsync("Accepted by");
+        await visitor.FindsAccessibleAsync();
+    }
+
+    [Fact]
+    public async Task Finding_IsContained_Repaired_AndClosedByAnother()
+    {
+        await using var inspector = await Visitor.SignInAsync(site, DemoPeople.Inspector);
+        await inspector.GoToAsync("/vessels/NR10-0018/findings/new");
+        await inspector.FillAsync("What was found", "Dent beside the joint");
+        await inspector.PressAsync("Report, and hold the vessel");
+        await inspector.SeesAsync("Which other vessels may be affected");
+        var address = new Uri(inspector.Page.Url).AbsolutePath;
+        await inspector.FollowAsync("Which other vessels may be affected");
+        await inspector.SeesAsync("NR10-0017");
+        await inspector.FindsAccessibleAsync();
+        await inspector.FillAsync("Or only these serials (may be left empty)", "NR10-9999");
+        await inspector.FillAsync("Why these, or why none", "Stood on the same rack.");
+        await inspector.SignAsync("Sign and hold");
+        await inspector.SeesAsync("Not in the list: NR10-9999");
+        await inspector.FillAsync("Or only these serials (may be left empty)", "NR10-0019");
+        await inspector.SignAsync("Sign and hold");
+        await inspector.SeesAsync("1 held (NR10-0019)");
+
+        await using var quality = await Visitor.SignInAsync(site, DemoPeople.QualityManager);
+        await quality.GoToAsync("/vessels/NR10-0019");
+        await quality.SeesAsync("Stopped by a finding");
+        await quality.GoToAsync(address);
+        await quality.Page.GetByLabel("repair", new() { Exact = true }).CheckAsync();
+        await quality.FillAsync("Reason", "Blend out and examine.");
+        await quality.SignAsync("Sign the decision");
+        await quality.SeesAsync("Choose the qualified and released procedure");
+        await quality
+            .Page.GetByLabel("Procedure to repair by, for a repair (may be left empty)")
+            .SelectOptionAsync(new SelectOptionValue { Index = 1 });
+        await quality.SignAsync("Sign the decision");
+        await quality.SeesAsync("not yet");
+        await quality.FindsAccessibleAsync();
+
+        await using var welder = await Visitor.SignInAsync(site, DemoPeople.Operator, 820);
+        await welder.GoToAsync(address);
+        await welder.FindsAccessibleAsync();
+        await welder.FillAsync("Length of seam repaired", "20");
+        await welder.FillAsync("What was done", "Blended out.");
+        await welder.SignAsync("Sign the repair");
+        await welder.SeesAsync("Blended out.");
+
+        await quality.GoToAsync(address);
+        await quality.FillAsync("What you verified", "No dent left; examined.");
+        await quality.SignForGoodAsync("Close the finding");
+        await quality.SeesAsync("closed");
+        Assert.StartsWith(
+            "%PDF",
+            Text(await quality.DownloadAsync($"{address}/report.pdf")),
+            StringComparison.Ordinal
+        );
+        await quality.GoToAsync("/findings/figures");
+        await quality.SeesAsync("Repair per weld length");
+        await quality.FindsAccessibleAsync();
+    }
+
+    private static string Text(byte[] bytes) =>
+        System.Text.Encoding.Latin1.GetString(bytes.AsSpan(0, Math.Min(8, bytes.Length)));
+}
