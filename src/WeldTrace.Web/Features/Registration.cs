@@ -43,7 +43,7 @@ public static class Registration
             .AddScoped<SiteSettingsHandler>()
             .AddPeople()
             .AddScoped<SiteKeyHandler>()
-            .AddHostedService<KeyOnRecord>()
+            .AddHostedService<KeyOnRecordHandler>()
             .AddLedger()
             .AddCertificates()
             .AddConcessions()

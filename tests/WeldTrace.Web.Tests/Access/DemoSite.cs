@@ -39,7 +39,7 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
             db.Add(SampleHeat.Entered("180", [new TreatedPart(part.Id, part.Serial, false)]));
             return await db.SaveAsync(CancellationToken.None);
         });
-        await Services.GetRequiredService<CheckpointTaker>().TakeAsync(CancellationToken.None);
+        await Services.GetRequiredService<CheckpointDesk>().TakeAsync(CancellationToken.None);
     }
 
     /// <summary>The visit of a signed-in person, the same for all tests; of nobody, when none is named.</summary>

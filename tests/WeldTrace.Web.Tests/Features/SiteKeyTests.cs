@@ -138,9 +138,11 @@ public sealed class SiteKeyTests(PostgresServerFixture server) : IDisposable
             .AddSingleton<IDbContextFactory<WeldTraceDbContext>>(site.Database)
             .AddSingleton(folder)
             .BuildServiceProvider();
-        await new KeyOnRecord(services, site.Clock, NullLogger<KeyOnRecord>.Instance).StartAsync(
-            Cancellation
-        );
+        await new KeyOnRecordHandler(
+            services,
+            site.Clock,
+            NullLogger<KeyOnRecordHandler>.Instance
+        ).StartAsync(Cancellation);
         return folder;
     }
 }

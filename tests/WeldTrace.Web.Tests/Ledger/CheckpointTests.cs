@@ -181,7 +181,7 @@ public sealed class CheckpointTests(DemoSite site)
     }
 
     private async Task<CheckpointRow> TakeAsync() =>
-        (await site.Services.GetRequiredService<CheckpointTaker>().TakeAsync(Cancellation))!;
+        (await site.Services.GetRequiredService<CheckpointDesk>().TakeAsync(Cancellation))!;
 
     private async Task<IReadOnlyList<string>> ProblemsAsync() =>
         (await site.ReadAsync(db => db.CheckLedgerAsync(Cancellation))).Problems;

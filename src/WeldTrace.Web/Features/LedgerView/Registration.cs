@@ -15,8 +15,8 @@ public static class Registration
                 provider.GetRequiredService<DatabaseSettings>().Folder
             ))
             .AddSingleton<CheckpointSettings>()
-            .AddSingleton<CheckpointTaker>()
-            .AddSingleton<LedgerCheckJob>()
+            .AddSingleton<CheckpointDesk>()
+            .AddSingleton<LedgerCheckDesk>()
             .AddHostedService<CheckpointClock>()
             .AddScoped<CheckpointListReader>()
             .AddScoped<CheckpointHandler>()

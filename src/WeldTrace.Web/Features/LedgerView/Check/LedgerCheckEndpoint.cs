@@ -6,7 +6,7 @@ public static class LedgerCheckEndpoint
     public static void MapLedgerCheck(this IEndpointRouteBuilder endpoints) =>
         endpoints.MapGet(
             Routes.LedgerCheckState,
-            (LedgerCheckJob job) =>
+            (LedgerCheckDesk job) =>
                 Results.Json(new { Running = job.State?.Progress is not null, job.State?.Progress })
         );
 }

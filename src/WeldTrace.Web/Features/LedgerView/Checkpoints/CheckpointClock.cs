@@ -25,7 +25,7 @@ public sealed partial class CheckpointClock(
         try
         {
             // Resolved at the first turn: the database is not there before the services ahead of this one have started.
-            await services.GetRequiredService<CheckpointTaker>().TakeAsync(stopping);
+            await services.GetRequiredService<CheckpointDesk>().TakeAsync(stopping);
         }
         catch (BrokenLedgerException broken)
         {

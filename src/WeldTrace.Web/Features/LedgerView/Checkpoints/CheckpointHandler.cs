@@ -4,7 +4,7 @@ using WeldTrace.Persistence.LedgerStore;
 
 namespace WeldTrace.Web.Features.LedgerView.Checkpoints;
 
-public sealed class CheckpointHandler(CheckpointTaker taker)
+public sealed class CheckpointHandler(CheckpointDesk taker)
 {
     /// <summary>Signs the ledger as it is now, for whoever wants to hold it against a later one.</summary>
     public async Task<Outcome> HandleAsync(Actor actor, CancellationToken cancellation)

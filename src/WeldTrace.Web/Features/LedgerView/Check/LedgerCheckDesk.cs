@@ -19,11 +19,11 @@ public sealed record LedgerCheckState(
 );
 
 /// <summary>Runs one check at a time, beside the pages, and remembers the last one.</summary>
-public sealed partial class LedgerCheckJob(
+public sealed partial class LedgerCheckDesk(
     IDbContextFactory<WeldTraceDbContext> contexts,
     IHostApplicationLifetime lifetime,
     TimeProvider clock,
-    ILogger<LedgerCheckJob> logger
+    ILogger<LedgerCheckDesk> logger
 )
 {
     private readonly Lock _change = new();
@@ -92,7 +92,7 @@ public sealed partial class LedgerCheckJob(
     [LoggerMessage(LogLevel.Error, "A check of the ledger broke off.")]
     private partial void LogBrokenOff(Exception failure);
 
-    private sealed class Reporter(LedgerCheckJob job) : IProgress<LedgerProgress>
+    private sealed class Reporter(LedgerCheckDesk job) : IProgress<LedgerProgress>
     {
         public void Report(LedgerProgress value) => job.Change(s => s with { Progress = value });
     }

@@ -7,13 +7,13 @@ using WeldTrace.Persistence.LedgerStore;
 namespace WeldTrace.Web.Features.LedgerView.Checkpoints;
 
 /// <summary>Signs the state of the ledger, has it stamped where a service is named, and publishes it.</summary>
-public sealed partial class CheckpointTaker(
+public sealed partial class CheckpointDesk(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteKeyFolder keys,
     CheckpointSettings settings,
     TimeStampService stamps,
     TimeProvider clock,
-    ILogger<CheckpointTaker> logger
+    ILogger<CheckpointDesk> logger
 )
 {
     /// <summary>Takes a checkpoint; null before the site is set up.</summary>

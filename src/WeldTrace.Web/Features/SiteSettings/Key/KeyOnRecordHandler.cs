@@ -8,10 +8,10 @@ namespace WeldTrace.Web.Features.SiteSettings.Key;
 /// <summary>
 /// At the start: ends a change of key that a crash cut short, and puts the key of a site that was set up before keys were on record.
 /// </summary>
-public sealed partial class KeyOnRecord(
+public sealed partial class KeyOnRecordHandler(
     IServiceProvider services,
     TimeProvider clock,
-    ILogger<KeyOnRecord> logger
+    ILogger<KeyOnRecordHandler> logger
 ) : IHostedService
 {
     public async Task StartAsync(CancellationToken cancellationToken)
