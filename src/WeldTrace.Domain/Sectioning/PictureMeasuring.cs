@@ -77,8 +77,14 @@ public static class PictureMeasuring
     private static Measured Round(double value, string unit) => new(Digits(value), unit);
 
     private static Measured RoundUp(double value, string unit) =>
-        new(Digits(Math.Ceiling((value / FinestMillimetres) - 1e-9) * FinestMillimetres), unit);
+        new(
+            Digits(
+                Math.Max(0, Math.Ceiling((value / FinestMillimetres) - 1e-9)) * FinestMillimetres
+            ),
+            unit
+        );
 
+    // Adding zero takes the sign from a negative zero.
     private static string Digits(double value) =>
-        value.ToString("0.000", CultureInfo.InvariantCulture);
+        (Math.Round(value, 3) + 0.0).ToString("0.000", CultureInfo.InvariantCulture);
 }

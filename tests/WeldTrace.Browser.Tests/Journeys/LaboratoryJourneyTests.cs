@@ -1,4 +1,3 @@
-using Microsoft.Playwright;
 using UglyToad.PdfPig;
 using WeldTrace.Web.Demo;
 

@@ -3,7 +3,6 @@ using CsCheck;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Laboratory;
-using WeldTrace.Domain.People;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;

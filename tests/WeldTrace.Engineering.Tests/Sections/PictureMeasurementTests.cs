@@ -1,7 +1,6 @@
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Engineering.Sections;
 using WeldTrace.Engineering.Statistics;
-using Xunit;
 
 namespace WeldTrace.Engineering.Tests.Sections;
 
