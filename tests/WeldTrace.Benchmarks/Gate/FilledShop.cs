@@ -112,8 +112,10 @@ internal sealed class FilledShop : IAsyncDisposable
         FormattableString.Invariant(
             $"""
             INSERT INTO {table}
-            SELECT (jsonb_populate_record(t, jsonb_build_object('id', gen_random_uuid()) || jsonb_build_object({changes}))).*
-            FROM (SELECT * FROM {table} LIMIT 1) t, generate_series(1, {count}) s (n)
+            SELECT made.*
+            FROM (SELECT t AS row FROM {table} t LIMIT 1) first
+            CROSS JOIN generate_series(1, {count}) s (n)
+            CROSS JOIN jsonb_populate_record(first.row, jsonb_build_object('id', gen_random_uuid()) || jsonb_build_object({changes})) made
             """
         );
 }

@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence.Loading;
@@ -20,6 +21,17 @@ public class GateBenchmark
     public async Task SetupAsync()
     {
         _filled = await FilledShop.OpenAsync();
+        await using (var db = _filled.Open())
+        {
+            if (
+                await db.Vessels.CountAsync() <= FilledShop.Vessels
+                || await db.WeldRuns.CountAsync() <= FilledShop.Runs
+            )
+            {
+                throw new InvalidOperationException("The database is not as full as it should be.");
+            }
+        }
+
         var shop = _filled.Shop;
         _choice = new(shop.Tool.Mark, shop.Machine.Name, SamplePeople.Operator, shop.Now);
         if ((await JudgeAsync()).Count != 9)
