@@ -8,7 +8,7 @@ namespace WeldTrace.Web.Features.Welding;
 /// Keeps the logs that machines sent by themselves, until a run takes them. A piece counts once it is on the disk; what a
 /// break leaves behind it is cut off again.
 /// </summary>
-public sealed class ArrivedLogs(IConfiguration configuration, TimeProvider clock)
+public sealed class ArrivedLogs(IConfiguration configuration, TimeProvider clock) : IDisposable
 {
     private const int BufferSize = 128 * 1024;
     private readonly SemaphoreSlim _writing = new(1);
@@ -204,4 +204,6 @@ public sealed class ArrivedLogs(IConfiguration configuration, TimeProvider clock
     }
 
     private string PathOf(Guid id) => Path.Combine(Folder, id.ToString("N"));
+
+    public void Dispose() => _writing.Dispose();
 }

@@ -7,8 +7,8 @@ export function watchPointFields(picture) {
 
   for (const field of fields) {
     addButton(field, () => begin(field));
-    field.addEventListener("input", show);
-    field.form.addEventListener("change", show);
+    field.addEventListener("input", show, { signal: picture.ending.signal });
+    field.form.addEventListener("change", show, { signal: picture.ending.signal });
   }
   show();
 
@@ -71,7 +71,9 @@ export function watchPointFields(picture) {
 }
 
 function addButton(field, act) {
+  field.closest(".field").querySelector("[data-sets-points]")?.remove();
   const button = document.createElement("button");
+  button.dataset.setsPoints = "";
   button.type = "button";
   button.className = "button plain";
   button.textContent = "Set on the picture";

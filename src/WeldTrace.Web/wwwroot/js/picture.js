@@ -9,7 +9,10 @@ const LargestZoom = 16;
 
 export function showPictures() {
   for (const element of document.querySelectorAll("[data-picture]")) {
-    if (!element.picture) {
+    const shown = element.picture;
+    // The framework may have merged another picture into the same element.
+    if (shown?.source !== element.dataset.picture || !shown.canvas.isConnected) {
+      shown?.ending.abort();
       element.picture = new Picture(element);
       watchPointFields(element.picture);
     }
@@ -20,7 +23,9 @@ class Picture {
   constructor(element) {
     this.element = element;
     this.said = element.parentElement.querySelector("[data-picture-said]");
-    this.facts = JSON.parse(element.dataset.picture);
+    this.source = element.dataset.picture;
+    this.facts = JSON.parse(this.source);
+    this.ending = new AbortController();
     this.tiles = new Map();
     this.drafts = [];
     this.pointers = new Map();
@@ -49,7 +54,7 @@ class Picture {
   }
 
   listen() {
-    const on = (name, act) => this.element.addEventListener(name, act);
+    const on = (name, act) => this.element.addEventListener(name, act, { signal: this.ending.signal });
     on("wheel", (event) => {
       event.preventDefault();
       this.zoomAt(this.at(event), event.deltaY < 0 ? 1.25 : 0.8);

@@ -162,7 +162,10 @@ internal static class CertificateParts
                 new("Permanent set", $"at most {Texts.Of(plan.AllowedPermanentSet, units)}"),
                 new("Source of the test factors", plan.FactorSource),
                 .. source
-                    .History.Sections.Select(s => s.Measurement.LimitSource)
+                    .History.Sections.Select(s =>
+                        s.Standards?.Limits.Source ?? s.Measurement?.LimitSource
+                    )
+                    .OfType<string>()
                     .Distinct()
                     .Select(text => new LabelledValue("Source of the limits of sections", text)),
             ],
