@@ -96,7 +96,10 @@ internal static class DemoAddresses
         addresses["/runs/{Id}/end"] = Routes.EndRun(run);
         addresses["/runs/{Id}/interrupt"] = Routes.InterruptRun(run);
         addresses["/runs/{Id}/log"] = Routes.BringLog(run);
-        addresses["/runs/{id}/log/arrived/{arrival}"] = Routes.TakeArrivedLog(run, Guid.NewGuid());
+        addresses["/runs/{id}/log/arrived/{arrival}"] = Routes.TakeArrivedLog(
+            run,
+            Guid.CreateVersion7()
+        );
         addresses["/runs/{id}/log/file"] = Routes.LogUpload(run);
         addresses["/runs/{Id}/log/{Upload}"] = Routes.ReadLog(run, Guid.Empty);
         addresses["/runs/{Id}/sign"] = Routes.SignRun(run);
@@ -162,9 +165,9 @@ internal static class DemoAddresses
         addresses["/equipment/machines/{Id}/push"] = Routes.PushLogs(machine);
         addresses["/equipment/machines/{id}/logs"] = $"/equipment/machines/{machine:D}/logs";
         addresses["/equipment/machines/{id}/logs/{arrival}"] =
-            $"/equipment/machines/{machine:D}/logs/{Guid.NewGuid():D}";
+            $"/equipment/machines/{machine:D}/logs/{Guid.CreateVersion7():D}";
         addresses["/equipment/machines/{id}/logs/{arrival}/pieces"] =
-            $"/equipment/machines/{machine:D}/logs/{Guid.NewGuid():D}/pieces";
+            $"/equipment/machines/{machine:D}/logs/{Guid.CreateVersion7():D}/pieces";
         addresses["/equipment/machines/{Id}/capability"] = Routes.MachineCapability(machine);
         addresses["/equipment/instruments/{Id}"] = Routes.Instrument(await IdAsync(db.Instruments));
         addresses["/equipment/components/{Id}"] = Routes.Component(await IdAsync(db.Components));

@@ -17,6 +17,8 @@ public sealed class PushTests(DemoSite site)
             + string.Concat(Enumerable.Range(0, 900).Select(i => $"{i}.0,8.{i % 10}\n"))
     );
 
+    private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
+
     [Fact]
     public async Task Push_WithItsToken_ArrivesInPieces_AndWithoutIsRefused()
     {
@@ -27,26 +29,42 @@ public sealed class PushTests(DemoSite site)
         var begin =
             $"/equipment/machines/{machine:D}/logs?name=run.csv&length={Log.Length}&sha256={hash}";
 
-        Assert.Equal(HttpStatusCode.Unauthorized, (await client.PostAsync(begin, null)).StatusCode);
+        Assert.Equal(
+            HttpStatusCode.Unauthorized,
+            (await client.PostAsync(begin, null, Cancellation)).StatusCode
+        );
         client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue(
             "Bearer",
             token + "0"
         );
-        Assert.Equal(HttpStatusCode.Unauthorized, (await client.PostAsync(begin, null)).StatusCode);
+        Assert.Equal(
+            HttpStatusCode.Unauthorized,
+            (await client.PostAsync(begin, null, Cancellation)).StatusCode
+        );
         client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", token);
-        var announced = await client.PostAsync(begin, null);
+        var announced = await client.PostAsync(begin, null, Cancellation);
         Assert.Equal(HttpStatusCode.Created, announced.StatusCode);
         var address = announced.Headers.Location!.ToString();
 
         Assert.Equal(
             1000,
-            await OffsetAsync(await client.PutAsync(address + "/pieces?from=0", Piece(0, 1000)))
+            await OffsetAsync(
+                await client.PutAsync(address + "/pieces?from=0", Piece(0, 1000), Cancellation)
+            )
         );
-        var misplaced = await client.PutAsync(address + "/pieces?from=2000", Piece(2000, 3000));
+        var misplaced = await client.PutAsync(
+            address + "/pieces?from=2000",
+            Piece(2000, 3000),
+            Cancellation
+        );
         Assert.Equal(HttpStatusCode.Conflict, misplaced.StatusCode);
         Assert.Equal(1000, await OffsetAsync(misplaced));
-        Assert.Equal(1000, await OffsetAsync(await client.GetAsync(address)));
-        var last = await client.PutAsync(address + "/pieces?from=1000", Piece(1000, Log.Length));
+        Assert.Equal(1000, await OffsetAsync(await client.GetAsync(address, Cancellation)));
+        var last = await client.PutAsync(
+            address + "/pieces?from=1000",
+            Piece(1000, Log.Length),
+            Cancellation
+        );
         Assert.Equal(Log.Length, await OffsetAsync(last));
 
         // A token opens nothing else, not even the pushing for another machine.
@@ -58,9 +76,9 @@ public sealed class PushTests(DemoSite site)
         );
         Assert.Equal(
             HttpStatusCode.Unauthorized,
-            (await client.PostAsync(elsewhere, null)).StatusCode
+            (await client.PostAsync(elsewhere, null, Cancellation)).StatusCode
         );
-        var page = await client.GetAsync(Routes.Vessels);
+        var page = await client.GetAsync(Routes.Vessels, Cancellation);
         Assert.Contains(
             Routes.SignIn,
             page.RequestMessage!.RequestUri!.ToString(),
@@ -83,7 +101,7 @@ public sealed class PushTests(DemoSite site)
 
     private static async Task<long> OffsetAsync(HttpResponseMessage answer)
     {
-        using var json = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+        using var json = JsonDocument.Parse(await answer.Content.ReadAsStringAsync(Cancellation));
         return json.RootElement.GetProperty("offset").GetInt64();
     }
 }

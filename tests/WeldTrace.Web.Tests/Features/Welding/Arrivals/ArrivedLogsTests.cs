@@ -41,7 +41,12 @@ public sealed class ArrivedLogsTests(PostgresServerFixture server)
         await KeptAsync(shop, again, 4000, Bytes[4000..]);
         var whole = Assert.Single(shop.Arrivals.WholeOf(shop.Machine.Id));
         await using var kept = shop.Arrivals.Open(whole);
-        Assert.Equal(Hash, Convert.ToHexStringLower(await SHA256.HashDataAsync(kept)));
+        Assert.Equal(
+            Hash,
+            Convert.ToHexStringLower(
+                await SHA256.HashDataAsync(kept, TestContext.Current.CancellationToken)
+            )
+        );
     }
 
     [Theory]
@@ -86,7 +91,7 @@ public sealed class ArrivedLogsTests(PostgresServerFixture server)
     {
         await using var shop = await WeldShop.OpenAsync(server);
         var arrival = await BeginAsync(shop, Bytes.Length, Hash);
-        Assert.Null(shop.Arrivals.Find(Guid.NewGuid(), arrival.Id));
+        Assert.Null(shop.Arrivals.Find(Guid.CreateVersion7(), arrival.Id));
     }
 
     [Fact]
@@ -95,7 +100,11 @@ public sealed class ArrivedLogsTests(PostgresServerFixture server)
         await using var shop = await WeldShop.OpenAsync(server);
         using var folder = new TestFolder();
         var own = Directory.CreateDirectory(Path.Combine(folder.Path, shop.Machine.Name)).FullName;
-        await File.WriteAllBytesAsync(Path.Combine(own, "run 1.csv"), Bytes[..100]);
+        await File.WriteAllBytesAsync(
+            Path.Combine(own, "run 1.csv"),
+            Bytes[..100],
+            TestContext.Current.CancellationToken
+        );
         using var watched = new WatchedFolderReader(
             new ConfigurationBuilder()
                 .AddInMemoryCollection([new("Logs:WatchedFolder", folder.Path)])
@@ -106,7 +115,11 @@ public sealed class ArrivedLogsTests(PostgresServerFixture server)
         );
 
         Assert.Equal(0, await watched.LookAsync(shop.Database, CancellationToken.None));
-        await File.WriteAllBytesAsync(Path.Combine(own, "run 1.csv"), Bytes);
+        await File.WriteAllBytesAsync(
+            Path.Combine(own, "run 1.csv"),
+            Bytes,
+            TestContext.Current.CancellationToken
+        );
         Assert.Equal(0, await watched.LookAsync(shop.Database, CancellationToken.None));
         Assert.Equal(1, await watched.LookAsync(shop.Database, CancellationToken.None));
 

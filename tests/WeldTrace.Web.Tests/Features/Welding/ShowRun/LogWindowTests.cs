@@ -18,7 +18,13 @@ public sealed class LogWindowTests(PostgresServerFixture server)
         using var csv = new MemoryStream();
         new ReferenceLog(Rows).WriteCsv(csv);
         csv.Position = 0;
-        var log = (await ProcessLogReader.ReadAsync(csv, ReferenceLog.Mapping)).Log!;
+        var log = (
+            await ProcessLogReader.ReadAsync(
+                csv,
+                ReferenceLog.Mapping,
+                cancellation: TestContext.Current.CancellationToken
+            )
+        ).Log!;
         var id = Guid.CreateVersion7();
         await using (var db = database.CreateDbContext())
         {
