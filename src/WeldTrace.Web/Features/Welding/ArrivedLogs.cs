@@ -15,8 +15,6 @@ public sealed class ArrivedLogs(IConfiguration configuration, TimeProvider clock
 
     private string Folder => Path.Combine(new DatabaseSettings(configuration).Folder, "arrivals");
 
-    public void Dispose() => _writing.Dispose();
-
     /// <summary>Begins an arrival, or finds the one of the same bytes that is under way or here already.</summary>
     public async Task<ArrivedLog> BeginAsync(
         Guid machineId,
