@@ -98,6 +98,12 @@ public sealed record DesignContent(
                 "Two joints have the same code; change one.",
                 nameof(Joints)
             );
+        CheckParts(checks);
+        return checks.Refusals;
+    }
+
+    private void CheckParts(Checks checks)
+    {
         foreach (var joint in Joints)
         {
             joint.Check(checks);
@@ -109,7 +115,6 @@ public sealed record DesignContent(
         CheckRoute(checks);
         CheckSampleSteps(checks);
         ExaminationPlan.Check(checks, this);
-        return checks.Refusals;
     }
 
     private void CheckRoute(Checks checks)

@@ -23,6 +23,7 @@ internal static class ProcedureForms
             "DrawDesign draw-design",
             Author,
             db => AtDraftAsync(db, Routes.EditDesign),
+            ("In.PedCategory", ""),
             ("In.Title", "Reservoir, deep")
         ),
         FormRow.Of("ShowDesign release", "quality engineer", db => AtDraftAsync(db, Routes.Design)),
