@@ -59,7 +59,7 @@ public static class PictureMeasuring
             size,
             uncertainty,
             area,
-            SideOf(fromMiddle, scale),
+            SideOf([.. entry.Points.Select(face.FromMiddle)], scale),
             Round(fromMiddle, "mm"),
             Round(scale.Millimetres(entry.Points.Min(face.FromFace)), "mm"),
             limit,
@@ -68,11 +68,11 @@ public static class PictureMeasuring
         );
     }
 
-    // Nearer to the middle than a person can point, a place is on neither side.
-    private static WeldSide? SideOf(double fromMiddle, PictureScale scale) =>
-        Math.Abs(fromMiddle) <= scale.Millimetres(2 * scale.PointingPixels) ? null
-        : fromMiddle < 0 ? WeldSide.Advancing
-        : WeldSide.Retreating;
+    // What reaches over the middle, or lies nearer to it than a person can point, is on neither side.
+    private static WeldSide? SideOf(double[] fromMiddle, PictureScale scale) =>
+        fromMiddle.Max() < -2 * scale.PointingPixels ? WeldSide.Advancing
+        : fromMiddle.Min() > 2 * scale.PointingPixels ? WeldSide.Retreating
+        : null;
 
     private static Measured Round(double value, string unit) => new(Digits(value), unit);
 

@@ -27,6 +27,7 @@ internal static partial class PictureIntake
         await inspector.GetStringAsync(new Uri("/tests", UriKind.Relative));
         ForgetPeak();
 
+        var before = Environment.CpuUsage.TotalTime;
         var watch = Stopwatch.StartNew();
         using var answer = await inspector.PostAsync(new Uri(Step, UriKind.Relative), form);
         var page = answer.RequestMessage!.RequestUri!;
@@ -56,7 +57,7 @@ internal static partial class PictureIntake
         Console.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"100 megapixels, {photograph.Length / 1048576.0:0} MB: taken in after {taken.TotalSeconds:0.00} s, shown after {seconds:0.00} s; peak {peak / 1048576.0:0} MB."
+                $"100 megapixels, {photograph.Length / 1048576.0:0} MB: taken in after {taken.TotalSeconds:0.00} s, shown after {seconds:0.00} s; processor time {(Environment.CpuUsage.TotalTime - before).TotalSeconds:0.00} s; peak {peak / 1048576.0:0} MB."
             )
         );
         return seconds < MostSeconds && peak < MostBytes ? 0 : 1;
