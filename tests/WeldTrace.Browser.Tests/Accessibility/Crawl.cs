@@ -5,7 +5,7 @@ namespace WeldTrace.Browser.Tests.Accessibility;
 /// <summary>Follows every link that a person sees and scans one page of each kind.</summary>
 internal sealed partial class Crawl(Visitor visitor)
 {
-    private const int MostPages = 120;
+    private const int MostPages = 160;
 
     // A file of its own, such as a photograph, is no page; its sandbox answers no script.
     private const string Links = """
