@@ -1,3 +1,4 @@
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Features.Laboratory.Enter;
 using WeldTrace.Web.Features.Laboratory.List;
 using WeldTrace.Web.Features.Laboratory.Report;
@@ -12,6 +13,7 @@ public static class Registration
             .AddScoped<EnterLaboratoryHandler>()
             .AddScoped<LaboratoryListReader>()
             .AddScoped<LaboratoryReader>()
+            .AddScoped<IWorkings, LaboratoryWorkings>()
             .AddScoped<LaboratoryReportReader>();
 
     public static void MapLaboratory(this IEndpointRouteBuilder endpoints)

@@ -1,3 +1,4 @@
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Features.Welding.Arrivals;
 using WeldTrace.Web.Features.Welding.BringLog;
 using WeldTrace.Web.Features.Welding.EndRun;
@@ -23,6 +24,7 @@ public static class Registration
             .AddScoped<ReadLogHandler>()
             .AddScoped<SignRunHandler>()
             .AddScoped<RunReader>()
+            .AddScoped<IWorkings, RunWorkings>()
             .AddScoped<RunSamplesReader>();
 
     public static void MapWelding(this IEndpointRouteBuilder endpoints)

@@ -88,6 +88,8 @@ public sealed class WorkingPageTests(DemoSite site)
     [InlineData("designs")]
     [InlineData("tests")]
     [InlineData("lots")]
+    [InlineData("runs")]
+    [InlineData("laboratory")]
     public async Task UnknownRecord_IsNotFound(string kind)
     {
         var visit = await site.VisitAsync(Inspector);
@@ -106,6 +108,11 @@ public sealed class WorkingPageTests(DemoSite site)
                 Routes.Procedure
             ),
             .. (await db.VesselDesigns.Select(d => d.Id).ToListAsync()).Select(Routes.Design),
+            .. (await db.WeldRuns.Select(r => r.Id).ToListAsync()).Select(Routes.Run),
+            .. (await db.Sections.Select(s => s.Id).ToListAsync()).Select(Routes.Section),
+            .. (await db.LaboratoryTests.Select(t => t.Id).ToListAsync()).Select(
+                Routes.LaboratoryTest
+            ),
             .. (await db.LeakTests.Select(t => t.Id).ToListAsync()).Select(Routes.LeakTest),
             .. (await db.PressureTests.Select(t => t.Id).ToListAsync()).Select(Routes.PressureTest),
             .. (await db.ProductionLots.Select(l => l.Id).ToListAsync()).Select(Routes.Lot),

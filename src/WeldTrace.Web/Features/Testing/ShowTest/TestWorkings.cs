@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Web.Components.Figures;
 
@@ -6,7 +7,7 @@ namespace WeldTrace.Web.Features.Testing.ShowTest;
 /// <summary>How the figures of a recorded test are worked out.</summary>
 public sealed class TestWorkings(ShowTestHandler tests) : IWorkings
 {
-    private const string Word = "tests";
+    private const string Word = Routes.TestWorkings;
 
     public string Kind => Word;
 
@@ -29,8 +30,26 @@ public sealed class TestWorkings(ShowTestHandler tests) : IWorkings
                 (stage, i) =>
                     new NamedWorking(StageKey(i + 1), pressure.Working(stage, shown.Design))
             ),
+            SectionExamination { Picture: { } picture } => Of(picture),
             _ => [],
         };
+
+    private static IEnumerable<NamedWorking> Of(SectionPicture picture)
+    {
+        if (picture.SetUp?.Scale().Value is not { } scale)
+        {
+            yield break;
+        }
+
+        yield return new(Routes.ScaleKey, scale.Working);
+        foreach (var mark in picture.Marks)
+        {
+            if (PictureMeasuring.Measure(scale, mark.Entry) is { } measured)
+            {
+                yield return new(Routes.MeasurementKey(mark.Number), measured.Working);
+            }
+        }
+    }
 
     private static string StageKey(int number) => FormattableString.Invariant($"stage-{number}");
 }
