@@ -63,7 +63,7 @@ internal sealed partial class Crawl(Visitor visitor)
     private static string Shape(string path) => Identity().Replace(path.Split('?')[0], "/*");
 
     [GeneratedRegex(
-        @"/(NR10-\d+|\d+|[0-9a-f-]{36}|[0-9a-f]{64})(?=/|$)|(?<=/(pieces|results|prepare|concession))/[^/]+$|(?<=/desk)/[^/]+(?=/)"
+        @"/(NR10-\d+|\d+|[0-9a-f-]{36}|[0-9a-f]{64})(?=/|$)|(?<=/(pieces|results|prepare|concession))/[^/]+$|(?<=/desk)/[^/]+(?=/)|(?<=/worked-out/[a-z-]+/[0-9a-f-]{36})/[^/]+$"
     )]
     private static partial Regex Identity();
 }

@@ -25,7 +25,7 @@ public sealed class RecordSheetExporterTests
             "NR10-0002",
             "held",
             "Quentin Hale",
-            "I verified that the decision was carried out",
+            "I verified that the decision was",
         ];
         var at = -1;
         foreach (var words in expected)

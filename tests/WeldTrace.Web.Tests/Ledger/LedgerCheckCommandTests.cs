@@ -12,8 +12,8 @@ public sealed class LedgerCheckCommandTests(DemoSite site)
     {
         var (status, said) = await RunAsync();
 
-        Assert.Equal(0, status);
         Assert.EndsWith("nothing was changed", said, StringComparison.Ordinal);
+        Assert.Equal(0, status);
         Assert.Contains("reading records", said, StringComparison.Ordinal);
     }
 

@@ -18,6 +18,7 @@ internal sealed record ListRow(
     [
         new(Routes.Vessels, "/vessels.csv", "serial", "nr10-0001"),
         new(Routes.Lots, Routes.LotsCsv, "design", "nr"),
+        new(Routes.Laboratory, Routes.LaboratoryCsv, "lot", "-"),
         new(Routes.Designs, Routes.DesignsCsv, "number", "reservoir"),
         new(Routes.Procedures, "/procedures.csv", "number", "wp"),
         new(Routes.Limits, Routes.LimitsCsv, "code", "a"),
