@@ -96,21 +96,6 @@ public static class Routes
     public static string CalculationSheet(string calculation) => $"{Desk}/{calculation}/sheet.pdf";
 
     /// <summary>How a figure of a stored record was worked out.</summary>
-    /// <summary>Kind of record under which the workings of tests and sections are asked for.</summary>
-    public const string TestWorkings = "tests";
-
-    /// <summary>Name of the working of the scale of a section's picture.</summary>
-    public const string ScaleKey = "scale";
-
-    /// <summary>Name of the working of a measurement on a section's picture.</summary>
-    public static string MeasurementKey(int number) =>
-        FormattableString.Invariant($"measurement-{number}");
-
-    public static string ScaleWorking(Guid section) => Working(TestWorkings, section, ScaleKey);
-
-    public static string MeasurementWorking(Guid section, int number) =>
-        Working(TestWorkings, section, MeasurementKey(number));
-
     public static string Working(string kind, Guid id, string key) =>
         $"/worked-out/{kind}/{id:D}/{Uri.EscapeDataString(key)}";
 

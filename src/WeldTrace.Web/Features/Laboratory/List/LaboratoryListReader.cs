@@ -67,19 +67,13 @@ public sealed class LaboratoryListReader(IDbContextFactory<WeldTraceDbContext> c
         (query.Sort, query.Descending) switch
         {
             ("test", false) => tests.OrderBy(t => t.Test).ThenByDescending(t => t.Id),
-            ("test", true) => tests.OrderByDescending(t => t.Test).ThenByDescending(t => t.Id),
+            ("test", true) => tests.OrderByDescending(t => t.Test).ThenBy(t => t.Id),
             ("lot", false) => tests.OrderBy(t => t.ProductionLot).ThenByDescending(t => t.Id),
-            ("lot", true) => tests
-                .OrderByDescending(t => t.ProductionLot)
-                .ThenByDescending(t => t.Id),
+            ("lot", true) => tests.OrderByDescending(t => t.ProductionLot).ThenBy(t => t.Id),
             ("verdict", false) => tests.OrderBy(t => t.Verdict).ThenByDescending(t => t.Id),
-            ("verdict", true) => tests
-                .OrderByDescending(t => t.Verdict)
-                .ThenByDescending(t => t.Id),
+            ("verdict", true) => tests.OrderByDescending(t => t.Verdict).ThenBy(t => t.Id),
             ("tester", false) => tests.OrderBy(t => t.TesterName).ThenByDescending(t => t.Id),
-            ("tester", true) => tests
-                .OrderByDescending(t => t.TesterName)
-                .ThenByDescending(t => t.Id),
+            ("tester", true) => tests.OrderByDescending(t => t.TesterName).ThenBy(t => t.Id),
             _ => tests.OrderByDescending(t => t.Id),
         };
 }

@@ -1,13 +1,14 @@
 using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Web.Components.Figures;
+using WeldTrace.Web.Components.Pictures;
 
 namespace WeldTrace.Web.Features.Testing.ShowTest;
 
 /// <summary>How the figures of a recorded test are worked out.</summary>
 public sealed class TestWorkings(ShowTestHandler tests) : IWorkings
 {
-    private const string Word = Routes.TestWorkings;
+    private const string Word = PictureWorkings.Kind;
 
     public string Kind => Word;
 
@@ -41,12 +42,12 @@ public sealed class TestWorkings(ShowTestHandler tests) : IWorkings
             yield break;
         }
 
-        yield return new(Routes.ScaleKey, scale.Working);
+        yield return new(PictureWorkings.ScaleKey, scale.Working);
         foreach (var mark in picture.Marks)
         {
             if (PictureMeasuring.Measure(scale, mark.Entry) is { } measured)
             {
-                yield return new(Routes.MeasurementKey(mark.Number), measured.Working);
+                yield return new(PictureWorkings.MeasurementKey(mark.Number), measured.Working);
             }
         }
     }
