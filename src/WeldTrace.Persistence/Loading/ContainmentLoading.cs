@@ -9,7 +9,14 @@ namespace WeldTrace.Persistence.Loading;
 /// <param name="Serial">Its serial.</param>
 /// <param name="State">Its state.</param>
 /// <param name="Shared">What it has in common, parted by commas.</param>
-public sealed record SharingVessel(Guid VesselId, string Serial, string State, string Shared)
+/// <param name="Total">How many vessels there are in all, so that a page of them needs no second search.</param>
+public sealed record SharingVessel(
+    Guid VesselId,
+    string Serial,
+    string State,
+    string Shared,
+    long Total
+)
 {
     /// <summary>State as the domain has it.</summary>
     public VesselState VesselState => Enum.Parse<VesselState>(State);
@@ -72,7 +79,7 @@ public static class ContainmentLoading
                 UNION SELECT f.vessel_id, 'instrument' FROM joint_fit_ups f
                 WHERE {gauge} AND f.instrument_id IN (SELECT instrument_id FROM joint_fit_ups WHERE vessel_id = {vessel}) AND f.measured_at >= {from} AND f.measured_at < {until}
             )
-            SELECT v.id AS vessel_id, v.serial, v.state, s.shared
+            SELECT v.id AS vessel_id, v.serial, v.state, s.shared, count(*) OVER () AS total
             FROM (SELECT vessel_id, string_agg(what, ', ' ORDER BY what) AS shared FROM found
                 WHERE vessel_id <> {vessel} GROUP BY vessel_id) s JOIN vessels v ON v.id = s.vessel_id
             """

@@ -28,7 +28,7 @@ public class ContainmentBenchmark
         _vessel = await AskAsync(db =>
             db.Vessels.Where(v => v.Serial == ManyVessels.Middle).Select(v => v.Id).SingleAsync()
         );
-        if (await EverythingAsync() < 1000)
+        if (await EverythingAsync() < 500)
         {
             throw new InvalidOperationException("The search finds too little to be measured.");
         }
@@ -50,8 +50,8 @@ public class ContainmentBenchmark
         AskAsync(async db =>
         {
             var found = db.SharingWith(_vessel, shared, From, From.AddDays(28));
-            _ = await found.OrderBy(v => v.Serial).Take(50).ToListAsync();
-            return await found.CountAsync();
+            var rows = await found.OrderBy(v => v.Serial).Take(50).ToListAsync();
+            return (int)rows[0].Total;
         });
 
     private async Task<T> AskAsync<T>(Func<WeldTraceDbContext, Task<T>> ask)

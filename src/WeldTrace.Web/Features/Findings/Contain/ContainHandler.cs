@@ -61,12 +61,14 @@ public sealed class ContainHandler(
             ("serial", true) => found.OrderByDescending(v => v.Serial),
             _ => found.OrderBy(v => v.Serial),
         };
-        var rows = whole ? sorted : sorted.Skip(query.Skip).Take(query.PageSize);
+        var rows = await (
+            whole ? sorted : sorted.Skip(query.Skip).Take(query.PageSize)
+        ).ToListAsync(cancellation);
         return new ContainmentView(
             finding,
             asked,
-            await rows.ToListAsync(cancellation),
-            await found.CountAsync(cancellation)
+            rows,
+            rows.Count > 0 ? (int)rows[0].Total : await found.CountAsync(cancellation)
         );
     }
 
