@@ -7,13 +7,13 @@ namespace WeldTrace.Domain.Equipment;
 /// A word by which a machine proves that it may push its process logs, and nothing else. Only its hash is known here.
 /// </summary>
 /// <param name="Label">What it is for, such as the name of the machine's computer.</param>
-/// <param name="Sha256">SHA-256 of the word, hexadecimal.</param>
+/// <param name="TokenSha256">SHA-256 of the word, hexadecimal.</param>
 /// <param name="GivenBy">Name of who gave it.</param>
 /// <param name="GivenAt">UTC instant.</param>
 /// <param name="WithdrawnAt">UTC instant from which it is worth nothing; null while it holds.</param>
 public sealed record LogToken(
     string Label,
-    string Sha256,
+    string TokenSha256,
     string GivenBy,
     DateTimeOffset GivenAt,
     DateTimeOffset? WithdrawnAt = null
@@ -31,7 +31,7 @@ public sealed partial class Machine
     /// <summary>Whether a word of this hash lets the machine push its logs.</summary>
     /// <param name="sha256">SHA-256 of the word, hexadecimal.</param>
     public bool TakesLogsFor(string sha256) =>
-        LogTokens?.Any(t => t.WithdrawnAt is null && t.Sha256 == sha256) is true;
+        LogTokens?.Any(t => t.WithdrawnAt is null && t.TokenSha256 == sha256) is true;
 
     /// <summary>Gives the machine a token to push its logs with.</summary>
     /// <param name="label">What it is for; unique among those that hold.</param>

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.RegularExpressions;
+using WeldTrace.Persistence.LedgerStore;
 using WeldTrace.Web.Demo;
 using WeldTrace.Web.Tests.CodeRules;
 
@@ -55,6 +56,10 @@ public sealed partial class FormAccessTests(DemoSite site)
         }
 
         Assert.True(wrong.Count == 0, string.Join('\n', wrong));
+        var report = await site.ReadAsync(db =>
+            db.CheckLedgerAsync(TestContext.Current.CancellationToken)
+        );
+        Assert.True(report.Problems.Count == 0, string.Join('\n', report.Problems));
     }
 
     private async Task<IReadOnlyList<string>> TryAsync(FormRow row)
