@@ -32,6 +32,7 @@ internal sealed class GateQuestions
     private readonly Answer<Machine> _machines;
     private readonly Answer<Certificate> _certificates;
     private readonly MaterialQuestions _material;
+    private readonly ProductionQuestions _production;
 
     public GateQuestions(RoundTrip trip, WeldTraceDbContext db, string serial, WeldChoice choice)
     {
@@ -50,15 +51,25 @@ internal sealed class GateQuestions
         _concessions = trip.Ask(
             db.Concessions.Where(c => ids.Contains(c.VesselId)).OrderBy(c => c.Id)
         );
-        _revisions = trip.Ask(ReleasedFor(db, serial));
+        var revisions = ReleasedFor(db, serial);
+        var machines = db.MachinesOf(choice.MachineCode);
+        _revisions = trip.Ask(revisions);
         _instruments = trip.Ask(NamedByProcedures(db, serial));
         _tools = trip.Ask(tools);
         _toolDesigns = trip.Ask(
             db.ToolDesigns.Where(d => tools.Select(t => t.DesignId).Contains(d.Id))
         );
-        _machines = trip.Ask(db.MachinesOf(choice.MachineCode));
+        _machines = trip.Ask(machines);
         _certificates = trip.Ask(db.Certificates.Where(c => c.PersonId == welder));
         _material = new(trip, db, serial);
+        _production = new(
+            trip,
+            db,
+            db.ProductionTests.Where(t =>
+                machines.Select(m => m.Id).Contains(t.MachineId)
+                && revisions.Select(r => r.Id).Contains(t.ProcedureRevisionId)
+            )
+        );
     }
 
     /// <summary>The facts for a step; null when there is no such vessel, or no such weld step on its route.</summary>
@@ -98,6 +109,10 @@ internal sealed class GateQuestions
             Preparation = material.Preparation,
             Concessions = _concessions.Rows,
             Lot = _lots.Single,
+            Production = (design.Content.ProductionTests, _machines.Single, revision)
+                is ({ }, { } machine, { } released)
+                ? _production.Answered(machine.Id, released.Id)
+                : null,
             Now = _choice.At,
             Today =
                 material.Site?.DayOf(_choice.At) ?? DateOnly.FromDateTime(_choice.At.UtcDateTime),

@@ -1,4 +1,3 @@
-using WeldTrace.Domain.ProductionTesting;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Welding;
 
@@ -37,26 +36,6 @@ public static class WeldGateLoading
         RoundTrip trip = new(db);
         GateQuestions questions = new(trip, db, serial, choice);
         await trip.RunAsync(cancellation);
-        return questions.Answered(sequence) is { } facts
-            ? facts with
-            {
-                Production = await ProductionAsync(db, facts, cancellation),
-            }
-            : null;
+        return questions.Answered(sequence);
     }
-
-    // Only a design that asks for production tests has the machine's runs looked through.
-    private static async Task<ProductionSince?> ProductionAsync(
-        WeldTraceDbContext db,
-        WeldGateFacts facts,
-        CancellationToken cancellation
-    ) =>
-        facts
-            is {
-                Design.Content.ProductionTests: not null,
-                Machine: { } machine,
-                Revision: { } revision
-            }
-            ? await db.LoadProductionSinceAsync(machine.Id, revision.Id, cancellation)
-            : null;
 }

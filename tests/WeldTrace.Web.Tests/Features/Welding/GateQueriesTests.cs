@@ -1,8 +1,11 @@
 using System.Diagnostics;
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Material;
+using WeldTrace.Domain.ProductionTesting;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Welding;
+using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
@@ -25,6 +28,50 @@ public sealed class GateQueriesTests(PostgresServerFixture server)
 
         Assert.Equal((1, 1), (before, after));
         Assert.Single(facts.Runs);
+    }
+
+    /// <summary>What is welded since a production test is found with the rest, and what another machine or procedure did is not.</summary>
+    [Fact]
+    public async Task Gate_DesignAsksForProductionTests_FindsTheNewestAndWhatFollowedInTheSameQuestion()
+    {
+        await using var shop = await WeldShop.OpenAsync(
+            server,
+            content: SampleDesigns.Content() with
+            {
+                ProductionTests = new ProductionTestRule(
+                    Length.FromMetres(100),
+                    8,
+                    true,
+                    true,
+                    true,
+                    true,
+                    "visual, bends, macro",
+                    "Class rules Ch. 13 9.2.3"
+                ),
+            }
+        );
+        var none = (await FactsAsync(shop)).Production;
+        var at = shop.Clock.GetUtcNow();
+        var other = SampleMachines.Entered("Gantry 9");
+        await shop.Database.AddAsync(
+            other,
+            await TestAsync(shop, "PT-1", shop.Machine, at.AddHours(-2)),
+            await TestAsync(shop, "PT-2", shop.Machine, at.AddHours(-1)),
+            await TestAsync(shop, "PT-3", other, at)
+        );
+
+        await shop.EndedAsync();
+        var (asked, facts) = await CountAsync(shop);
+
+        Assert.Null(none!.Last);
+        Assert.Equal(1, asked);
+        Assert.Equal("PT-2", facts.Production!.Last!.Mark);
+        Assert.Equal(Assert.Single(facts.Runs).PlannedPath, facts.Production.Welded);
+        Assert.Equal(facts.Runs[0].StartedAt, facts.Production.FirstRunAt);
+        Assert.Equal(
+            RuleStanding.Holds,
+            WeldGate.Judge(facts).Single(v => v.RuleId == "F21").Standing
+        );
     }
 
     [Fact]
@@ -124,6 +171,28 @@ public sealed class GateQueriesTests(PostgresServerFixture server)
         );
         return Assert.IsType<WeldGateFacts>(facts);
     }
+
+    private static async Task<ProductionTest> TestAsync(
+        WeldShop shop,
+        string mark,
+        Machine machine,
+        DateTimeOffset at
+    ) =>
+        Accept.Value(
+            ProductionTest.Record(
+                mark,
+                machine,
+                await shop.Database.ReadAsync(db =>
+                    db.ProcedureRevisions.SingleAsync(TestContext.Current.CancellationToken)
+                ),
+                shop.Tool,
+                "Visual without finding.",
+                true,
+                SampleTests.Examiner,
+                SamplePeople.Inspector,
+                at
+            )
+        );
 
     private static HeatTreatment Treated(string number, TreatedPart part) =>
         Accept.Value(SampleHeat.Enter(number, SampleHeat.Kept("171", "178", "180"), [part]));

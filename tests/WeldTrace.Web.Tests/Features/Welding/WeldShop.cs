@@ -55,11 +55,12 @@ internal sealed class WeldShop : IAsyncDisposable
 
     public static async Task<WeldShop> OpenAsync(
         PostgresServerFixture server,
-        double toolLifeMetres = 40
+        double toolLifeMetres = 40,
+        DesignContent? content = null
     )
     {
         var toolDesign = SampleTools.Design(lifeMetres: toolLifeMetres);
-        var design = SampleDesigns.Released();
+        var design = SampleDesigns.Released(content: content);
         var lot = SampleMaterial.Lot();
         var shop = new WeldShop(await SiteDatabase.CreateAsync(server))
         {
