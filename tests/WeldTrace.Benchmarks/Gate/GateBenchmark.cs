@@ -25,7 +25,7 @@ public class GateBenchmark
         {
             if (
                 await db.Vessels.CountAsync() <= FilledShop.Vessels
-                || await db.WeldRuns.CountAsync() <= FilledShop.Runs
+                || await db.WeldRuns.CountAsync() <= FilledShop.Vessels
             )
             {
                 throw new InvalidOperationException("The database is not as full as it should be.");

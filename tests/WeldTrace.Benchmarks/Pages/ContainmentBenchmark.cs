@@ -5,6 +5,7 @@ using WeldTrace.Domain.Findings;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Persistence.Roles;
+using WeldTrace.TestSupport.Filling;
 
 namespace WeldTrace.Benchmarks.Pages;
 
@@ -12,22 +13,27 @@ namespace WeldTrace.Benchmarks.Pages;
 public class ContainmentBenchmark
 {
     private const int Vessels = 100_000;
-    private static readonly DateTimeOffset From = new(2023, 6, 20, 0, 0, 0, TimeSpan.Zero);
+    private const string Serial = "NR10-0001";
     private DemoSite _site = null!;
     private Guid _vessel;
+    private DateTimeOffset _from;
 
     [GlobalSetup]
     public async Task SetupAsync()
     {
         _site = DemoSite.Start();
         using var client = _site.CreateClient();
+        var filling = new Filling(Serial, Vessels) { Shared = await AskAsync(SharedAsync) };
         await ManyVessels.AddAsync(
             _site.Services.GetRequiredService<IDatabaseConnections>().Current.Owner,
-            Vessels
+            filling
         );
-        _vessel = await AskAsync(db =>
-            db.Vessels.Where(v => v.Serial == ManyVessels.Middle).Select(v => v.Id).SingleAsync()
-        );
+        (_vessel, _from) = await AskAsync(async db =>
+        {
+            var serial = filling.SerialOf(Vessels / 2);
+            var run = await db.WeldRuns.FirstAsync(r => r.VesselSerial == serial);
+            return (run.VesselId, run.StartedAt.AddDays(-14));
+        });
         if (await EverythingAsync() < 500)
         {
             throw new InvalidOperationException("The search finds too little to be measured.");
@@ -46,10 +52,38 @@ public class ContainmentBenchmark
     [Benchmark]
     public Task<int> EverythingAsync() => SearchAsync(Enum.GetValues<SharedThing>());
 
+    // What the vessels of a shop have in common: a tool for 100 of them, a lot of material for 50, five machines, twenty welders.
+    private static async Task<IReadOnlyList<SharedRecord>> SharedAsync(WeldTraceDbContext db)
+    {
+        var vessel = await db.Vessels.SingleAsync(v => v.Serial == Serial);
+        var runs = await db.WeldRuns.Where(r => r.VesselId == vessel.Id).ToListAsync();
+        var tests = await db.LeakTests.Where(t => t.VesselId == vessel.Id).ToListAsync();
+        return
+        [
+            .. runs.Select(r => r.ToolId)
+                .Distinct()
+                .Select(id => SharedRecord.ChangesEvery(id, 100)),
+            .. vessel
+                .Components.Select(c => c.MaterialLotId)
+                .Distinct()
+                .Select(id => SharedRecord.ChangesEvery(id, 50)),
+            .. runs.Select(r => r.ProcedureRevisionId)
+                .Distinct()
+                .Select(id => SharedRecord.ChangesEvery(id, 5000)),
+            .. runs.Select(r => r.MachineId).Distinct().Select(id => SharedRecord.OneOf(id, 5)),
+            .. runs.Select(r => r.OperatorId).Distinct().Select(id => SharedRecord.OneOf(id, 20)),
+            .. tests
+                .SelectMany(t => t.Instruments ?? [])
+                .Select(i => i.Id)
+                .Distinct()
+                .Select(id => SharedRecord.OneOf(id, 40)),
+        ];
+    }
+
     private Task<int> SearchAsync(IReadOnlyCollection<SharedThing> shared) =>
         AskAsync(async db =>
         {
-            var found = db.SharingWith(_vessel, shared, From, From.AddDays(28));
+            var found = db.SharingWith(_vessel, shared, _from, _from.AddDays(28));
             var rows = await found.OrderBy(v => v.Serial).Take(50).ToListAsync();
             return (int)rows[0].Total;
         });

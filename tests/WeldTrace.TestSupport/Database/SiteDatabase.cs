@@ -12,6 +12,9 @@ public sealed class SiteDatabase : IDbContextFactory<WeldTraceDbContext>, IAsync
 
     public string ConnectionString => _database.Connections.Application;
 
+    /// <summary>Connection of the database's owner, who may write what the application may not.</summary>
+    public string OwnerConnectionString => _database.Connections.Owner;
+
     public static async Task<SiteDatabase> CreateAsync(PostgresServerFixture server)
     {
         var site = new SiteDatabase(
