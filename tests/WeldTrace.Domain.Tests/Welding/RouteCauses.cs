@@ -24,6 +24,8 @@ internal static class RouteCauses
         Of("F2", "no revision", "WP-07 has no released revision", "must release one"),
         Of("F2", "draft", "WP-07 rev A is draft", "needs a released revision"),
         Of("F2", "trial", "WP-07 rev A is trial", "needs a released revision"),
+        Of("F2", "qualified", "WP-07 rev A is qualified", "needs a released revision"),
+        Of("F2", "superseded", "WP-07 rev A is superseded", "needs a released revision"),
         Of("F2", "withdrawn", "WP-07 rev A is withdrawn", "needs a released revision"),
         Of(
             "F2",
@@ -55,6 +57,8 @@ internal static class RouteCauses
             "no revision" => facts with { Revision = null },
             "draft" => facts with { Revision = SampleProcedures.Draft(shop.ToolDesign) },
             "trial" => facts with { Revision = SampleProcedures.OnTrial(shop.ToolDesign) },
+            "qualified" => facts with { Revision = Qualified(shop.ToolDesign) },
+            "superseded" => facts with { Revision = Superseded(shop) },
             "withdrawn" => facts with { Revision = Withdrawn(shop.Procedure) },
             "other procedure" => facts with
             {
@@ -137,6 +141,26 @@ internal static class RouteCauses
         {
             Joints = [.. SampleDesigns.Content().Joints.Select(change)],
         };
+
+    private static ProcedureRevision Qualified(ToolDesign tool)
+    {
+        var revision = SampleProcedures.OnTrial(tool);
+        var record = SampleQualifications.Signed(revision, tool).Record;
+        Accept.All(revision.Qualify(record, SamplePeople.Engineer, SampleTime.Start));
+        return revision;
+    }
+
+    // The next revision was released, and the vessel's step still holds the one before.
+    private static ProcedureRevision Superseded(SampleShop shop)
+    {
+        var next = Accept.Value(
+            shop.Procedure.Revise(2, "Wider window.", SamplePeople.Engineer, SampleTime.Start)
+        );
+        Accept.All(next.PutOnTrial(SamplePeople.Engineer, SampleTime.Start));
+        var record = SampleQualifications.Signed(next, shop.ToolDesign).Record;
+        SampleProcedures.Release(next, record, shop.Procedure);
+        return shop.Procedure;
+    }
 
     private static ProcedureRevision Withdrawn(ProcedureRevision revision)
     {
