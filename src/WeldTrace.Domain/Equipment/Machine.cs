@@ -40,6 +40,9 @@ public sealed partial class Machine : Record
     /// <summary>Meaning of the columns of its process logs, remembered from the last accepted log; empty at first.</summary>
     public IReadOnlyList<LogColumn> LogColumns { get; private set; } = [];
 
+    /// <summary>Maker, model and serial number; null when nobody has stated any.</summary>
+    public MachineNameplate? Nameplate { get; private set; }
+
     /// <summary>Largest values it can hold; null when nobody has stated any.</summary>
     public MachineCapability? Capability { get; private set; }
 
@@ -97,8 +100,17 @@ public sealed partial class Machine : Record
         return machine;
     }
 
-    /// <summary>States the largest values that the machine can hold.</summary>
-    public Outcome DescribeCapability(MachineCapability capability, Actor actor, DateTimeOffset at)
+    /// <summary>States what the machine's plate says and the largest values that it can hold.</summary>
+    /// <param name="capability">Largest values.</param>
+    /// <param name="actor">Engineer or quality manager.</param>
+    /// <param name="at">UTC instant.</param>
+    /// <param name="plate">Maker, model and serial number; null leaves them as they are.</param>
+    public Outcome Describe(
+        MachineCapability capability,
+        Actor actor,
+        DateTimeOffset at,
+        MachineNameplate? plate = null
+    )
     {
         ArgumentNullException.ThrowIfNull(capability);
         double?[] values =
@@ -116,7 +128,14 @@ public sealed partial class Machine : Record
                 "Each largest value lies above zero; leave empty what isn't known.",
                 nameof(Capability)
             );
-        return Do(checks, () => Capability = capability, actor, at, "capability stated");
+        var stated = plate is null ? Nameplate : Plate(checks, plate);
+        return Do(
+            checks,
+            () => (Capability, Nameplate) = (capability, stated),
+            actor,
+            at,
+            "plate and capability stated"
+        );
     }
 
     /// <summary>How it stands on a day: a service missed beyond its grace locks it too.</summary>
@@ -135,6 +154,27 @@ public sealed partial class Machine : Record
             LogColumns = [.. columns];
             LogColumnsRevision = (LogColumnsRevision ?? 0) + 1;
             Note(actor, at, "process log columns mapped");
+        }
+    }
+
+    private static MachineNameplate? Plate(Checks checks, MachineNameplate plate)
+    {
+        var stated = new MachineNameplate(
+            Word(plate.Maker, "maker", nameof(plate.Maker)),
+            Word(plate.Model, "model", nameof(plate.Model)),
+            Word(plate.SerialNumber, "serial number", nameof(plate.SerialNumber))
+        );
+        return stated.IsEmpty ? null : stated;
+
+        string? Word(string? text, string what, string field)
+        {
+            if (string.IsNullOrWhiteSpace(text))
+            {
+                return null;
+            }
+
+            checks.Text(text, LongestText, $"Give the {what} of the machine or nothing", field);
+            return text.Trim();
         }
     }
 

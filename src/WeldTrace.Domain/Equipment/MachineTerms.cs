@@ -136,3 +136,13 @@ public sealed record MachineCapability(
             _ => null,
         };
 }
+
+/// <summary>What the plate of a machine says; what isn't known is null.</summary>
+/// <param name="Maker">Who made it.</param>
+/// <param name="Model">Maker's word for the model.</param>
+/// <param name="SerialNumber">Maker's serial number.</param>
+public sealed record MachineNameplate(string? Maker, string? Model, string? SerialNumber)
+{
+    /// <summary>Whether nothing is stated.</summary>
+    public bool IsEmpty => this == new MachineNameplate(null, null, null);
+}

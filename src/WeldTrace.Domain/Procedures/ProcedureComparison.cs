@@ -22,18 +22,20 @@ public sealed record ComparedLine(
 public static class ProcedureComparison
 {
     /// <summary>Every field that at least one of the two lays down, in the order of the sheet.</summary>
-    public static IReadOnlyList<ComparedLine> Of(ProcedureContent left, ProcedureContent right)
-    {
-        var (first, second) = (ProcedureLines.Of(left), ProcedureLines.Of(right));
-        return
+    public static IReadOnlyList<ComparedLine> Of(ProcedureContent left, ProcedureContent right) =>
+        Of(ProcedureLines.Of(left), ProcedureLines.Of(right));
+
+    /// <summary>The same for the lines of two sheets, with the particulars of tool and machine where they have them.</summary>
+    public static IReadOnlyList<ComparedLine> Of(
+        IReadOnlyList<ProcedureLine> left,
+        IReadOnlyList<ProcedureLine> right
+    ) =>
         [
-            .. first
-                .Concat(second)
+            .. left.Concat(right)
                 .DistinctBy(l => (l.Group, l.Name))
                 .OrderBy(l => l.Group)
-                .Select(l => Compare(l, Same(first, l), Same(second, l))),
+                .Select(l => Compare(l, Same(left, l), Same(right, l))),
         ];
-    }
 
     private static ProcedureLine? Same(IReadOnlyList<ProcedureLine> lines, ProcedureLine wanted) =>
         lines.FirstOrDefault(l => l.Group == wanted.Group && l.Name == wanted.Name);

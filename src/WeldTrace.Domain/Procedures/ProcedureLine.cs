@@ -1,3 +1,6 @@
+using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Tooling;
+
 namespace WeldTrace.Domain.Procedures;
 
 /// <summary>One field of a procedure as it is read, printed and compared.</summary>
@@ -12,11 +15,21 @@ public sealed record ProcedureLine(
     bool IsEssential
 );
 
+/// <summary>What a procedure names and others have described.</summary>
+/// <param name="Tool">Drawing of the tool; null when it isn't at hand.</param>
+/// <param name="Machine">Machine; null when the procedure names none.</param>
+public sealed record ProcedureObjects(ToolDesign? Tool, Machine? Machine);
+
 /// <summary>The whole of a procedure, field by field; fields left open are missing.</summary>
 public static class ProcedureLines
 {
     /// <summary>All fields in the order of the sheet, the title left out.</summary>
-    public static IReadOnlyList<ProcedureLine> Of(ProcedureContent content)
+    /// <param name="content">What the procedure lays down.</param>
+    /// <param name="behind">Tool design and machine that it names, whose own particulars then stand beside it.</param>
+    public static IReadOnlyList<ProcedureLine> Of(
+        ProcedureContent content,
+        ProcedureObjects? behind = null
+    )
     {
         ArgumentNullException.ThrowIfNull(content);
         var lines = new LineList(content);
@@ -32,7 +45,7 @@ public static class ProcedureLines
             details.CleaningLimit?.ToString(),
             false
         );
-        AddEquipment(lines, content, details);
+        AddEquipment(lines, content, behind);
         lines.AddWords(ProcedureGroup.Clamping);
         foreach (var window in content.Windows)
         {
@@ -115,10 +128,12 @@ public static class ProcedureLines
     private static void AddEquipment(
         LineList lines,
         ProcedureContent content,
-        ProcedureDetails details
+        ProcedureObjects? behind
     )
     {
+        var details = content.DetailsOrNone;
         lines.Add(ProcedureGroup.Equipment, "Machine", details.Machine?.Label, false);
+        AddNameplate(lines, behind?.Machine?.Nameplate);
         lines.Add(ProcedureGroup.Equipment, "Control mode", details.ControlMode, true);
         lines.AddWords(ProcedureGroup.Equipment);
         lines.Add(
@@ -128,6 +143,7 @@ public static class ProcedureLines
             false
         );
         lines.Add(ProcedureGroup.Tool, "Tool design", content.ToolDesignLabel, true);
+        AddGeometry(lines, behind?.Tool?.Geometry);
         lines.Add(
             ProcedureGroup.Tool,
             "Type of tool",
@@ -141,5 +157,34 @@ public static class ProcedureLines
             true
         );
         lines.AddWords(ProcedureGroup.Tool);
+    }
+
+    private static void AddNameplate(LineList lines, MachineNameplate? plate)
+    {
+        lines.Add(ProcedureGroup.Equipment, "Maker of the machine", plate?.Maker, false);
+        lines.Add(ProcedureGroup.Equipment, "Model of the machine", plate?.Model, false);
+        lines.Add(
+            ProcedureGroup.Equipment,
+            "Serial number of the machine",
+            plate?.SerialNumber,
+            false
+        );
+    }
+
+    private static void AddGeometry(LineList lines, ToolGeometry? tool)
+    {
+        const ProcedureGroup group = ProcedureGroup.Tool;
+        lines.Add(group, "Shoulder diameter", LineList.Millimetres(tool?.ShoulderDiameter), true);
+        lines.Add(group, "Pin diameter", LineList.Millimetres(tool?.PinDiameter), true);
+        lines.Add(group, "Pin length", LineList.Millimetres(tool?.PinLength), true);
+        lines.Add(group, "Material of pin and shoulder", tool?.Material, true);
+        lines.Add(
+            group,
+            "Service life limit",
+            tool is null
+                ? null
+                : FormattableString.Invariant($"{tool.LifeLimit.Metres:0.###} m of weld"),
+            false
+        );
     }
 }

@@ -128,6 +128,7 @@ internal sealed class MachineMapping : IEntityTypeConfiguration<Machine>
         builder.Property(m => m.Name).HasMaxLength(Machine.LongestText);
         builder.Property(m => m.LogColumns).IsJson();
         builder.Property(m => m.LogTokens).IsJson();
+        builder.Property(m => m.Nameplate).IsJson();
         builder.Property(m => m.Capability).IsJson();
         builder.Property(m => m.Events).IsJson();
         builder.Property(m => m.Plan).IsJson();

@@ -342,6 +342,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("character varying(80)")
                         .HasColumnName("name");
 
+                    b.Property<string>("Nameplate")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("nameplate");
+
                     b.Property<string>("Plan")
                         .HasColumnType("jsonb")
                         .HasColumnName("plan");

@@ -12,14 +12,14 @@ internal static class DemoMachines
         var machine = Machine
             .Enter(
                 "Gantry 1",
-                "Gantry welder with rotary table, serial 0417",
+                "Gantry welder with rotary table",
                 "force control",
                 cast.Engineer,
                 at
             )
             .Must();
         machine
-            .DescribeCapability(
+            .Describe(
                 new MachineCapability(
                     RotationSpeed.FromRevolutionsPerMinute(3000),
                     Speed.FromMillimetresPerMinute(2000),
@@ -27,7 +27,8 @@ internal static class DemoMachines
                     Torque.FromNewtonMetres(180)
                 ),
                 cast.Engineer,
-                at
+                at,
+                new MachineNameplate("own make", "GW-60, rotary table RT-400", "0417")
             )
             .Must();
         var today = DateOnly.FromDateTime(at.UtcDateTime);

@@ -112,7 +112,7 @@ public sealed class MachineRulesTests
     {
         var machine = SampleMachines.Entered();
         Accept.All(
-            machine.DescribeCapability(
+            machine.Describe(
                 new MachineCapability(
                     RotationSpeed.FromRevolutionsPerMinute(spindle),
                     Speed.FromMillimetresPerMinute(travel),
@@ -134,14 +134,14 @@ public sealed class MachineRulesTests
     }
 
     [Fact]
-    public void DescribeCapability_NothingOrLess_Refused() =>
+    public void Describe_NothingOrLess_Refused() =>
         Assert.Equal(
             "capability",
             Assert
                 .Single(
                     SampleMachines
                         .Entered()
-                        .DescribeCapability(
+                        .Describe(
                             new MachineCapability(null, null, Force.FromKilonewtons(0), null),
                             SamplePeople.Engineer,
                             SampleTime.Start
@@ -150,6 +150,32 @@ public sealed class MachineRulesTests
                 )
                 .Code
         );
+
+    [Fact]
+    public void Describe_Plate_KeepsWhatIsKnownAndLeavesItWithoutOne()
+    {
+        var machine = SampleMachines.Entered();
+        var capability = new MachineCapability(null, null, Force.FromKilonewtons(60), null);
+
+        Accept.All(
+            machine.Describe(
+                capability,
+                SamplePeople.Engineer,
+                SampleTime.Start,
+                new MachineNameplate(" own make ", "GW-60", " ")
+            )
+        );
+        Accept.All(machine.Describe(capability, SamplePeople.Engineer, SampleTime.Start));
+        var refused = machine.Describe(
+            capability,
+            SamplePeople.Engineer,
+            SampleTime.Start,
+            new MachineNameplate(new string('x', Machine.LongestText + 1), "GW\0", null)
+        );
+
+        Assert.Equal(new MachineNameplate("own make", "GW-60", null), machine.Nameplate);
+        Assert.Equal(["Maker", "Model"], refused.Refusals.Select(r => r.Field));
+    }
 
     [Fact]
     public void PlanMaintenance_BadNumbers_TellsAll()

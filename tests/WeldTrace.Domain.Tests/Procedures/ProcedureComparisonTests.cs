@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.TestSupport.Records;
@@ -67,6 +68,39 @@ public sealed class ProcedureComparisonTests
         Assert.Equal(
             ("Thickness", "3 mm", "4 mm", true),
             (line.Name, line.Left, line.Right, line.IsEssential)
+        );
+    }
+
+    [Fact]
+    public void Of_OtherToolAndMachine_ComparesTheirParticulars()
+    {
+        var machine = SampleMachines.Entered();
+        Accept.All(
+            machine.Describe(
+                new MachineCapability(null, null, null, null),
+                SamplePeople.Engineer,
+                SampleTime.Start,
+                new MachineNameplate("own make", "GW-60", "0417")
+            )
+        );
+        var (tool, other) = (SampleTools.Design(), SampleTools.Design(pinMillimetres: 3.2));
+
+        var changed = ProcedureComparison
+            .Of(
+                ProcedureLines.Of(First, new ProcedureObjects(tool, null)),
+                ProcedureLines.Of(First, new ProcedureObjects(other, machine))
+            )
+            .Where(l => l.IsChanged)
+            .Select(l => (l.Name, l.Left, l.Right, l.IsEssential));
+
+        Assert.Equal(
+            [
+                ("Maker of the machine", null, "own make", false),
+                ("Model of the machine", null, "GW-60", false),
+                ("Serial number of the machine", null, "0417", false),
+                ("Pin length", "3 mm", "3.2 mm", true),
+            ],
+            changed
         );
     }
 }

@@ -105,7 +105,7 @@ internal static class EquipmentCauses
 
     private static void Weak(Machine machine) =>
         Accept.All(
-            machine.DescribeCapability(
+            machine.Describe(
                 new MachineCapability(null, null, Force.FromKilonewtons(8), null),
                 SamplePeople.Engineer,
                 SampleTime.Start

@@ -20,7 +20,8 @@ public static class SampleTools
     public static ToolDesign Design(
         string number = "TD-15",
         double lifeMetres = 40,
-        bool hasSeparateParts = false
+        bool hasSeparateParts = false,
+        double pinMillimetres = 3
     )
     {
         var design = Accept.Value(
@@ -30,7 +31,7 @@ public static class SampleTools
                 new ToolGeometry(
                     Length.FromMillimetres(15),
                     Length.FromMillimetres(5),
-                    Length.FromMillimetres(3),
+                    Length.FromMillimetres(pinMillimetres),
                     "H13, 52 HRC",
                     Length.FromMetres(lifeMetres),
                     "Wear study WS-4",

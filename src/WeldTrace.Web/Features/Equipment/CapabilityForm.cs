@@ -4,9 +4,15 @@ using WeldTrace.Web.Components.Forms;
 
 namespace WeldTrace.Web.Features.Equipment;
 
-/// <summary>What was typed for the largest values that a machine can hold.</summary>
+/// <summary>What was typed for the plate of a machine, and for the largest values that it can hold.</summary>
 public class CapabilityForm
 {
+    public string? Maker { get; set; }
+
+    public string? Model { get; set; }
+
+    public string? SerialNumber { get; set; }
+
     public string? SpindleSpeed { get; set; }
 
     public string? TravelSpeed { get; set; }
@@ -14,6 +20,8 @@ public class CapabilityForm
     public string? Force { get; set; }
 
     public string? Torque { get; set; }
+
+    public MachineNameplate Nameplate => new(Maker, Model, SerialNumber);
 
     public MachineCapability Read(Entries entries)
     {

@@ -12,14 +12,17 @@ namespace WeldTrace.Web.Features.Procedures;
 /// <summary>A procedure revision with everything its page shows.</summary>
 public sealed record ProcedureView(
     ProcedureRevision Revision,
-    ToolDesign? Tool,
+    ProcedureObjects Behind,
     IReadOnlyList<ProcedureRevision> Revisions,
     IReadOnlyList<Signature> Signatures,
     IReadOnlyList<QualificationRecord> Qualifications,
     IReadOnlyList<Vessel> VesselsWelded,
     MeasuredPin? Pin,
     IReadOnlyList<DrawnJoint> Drawn
-);
+)
+{
+    public ToolDesign? Tool => Behind.Tool;
+}
 
 public sealed class ProcedurePageReader(IDbContextFactory<WeldTraceDbContext> contexts)
 {
@@ -36,9 +39,7 @@ public sealed class ProcedurePageReader(IDbContextFactory<WeldTraceDbContext> co
             ? null
             : new ProcedureView(
                 revision,
-                await db
-                    .ToolDesigns.AsNoTracking()
-                    .SingleOrDefaultAsync(d => d.Id == revision.Content.ToolDesignId, cancellation),
+                await db.FindObjectsAsync(revision.Content, cancellation),
                 await db
                     .ProcedureRevisions.AsNoTracking()
                     .Where(p => p.Number == revision.Number)

@@ -81,14 +81,22 @@ public sealed class MachineUpkeepTests(PostgresServerFixture server)
         Accept.All(
             await handler.HandleAsync(
                 machine,
-                new CapabilityForm { Force = "60", SpindleSpeed = "3000" },
+                new CapabilityForm
+                {
+                    Force = "60",
+                    SpindleSpeed = "3000",
+                    Maker = "own make",
+                    SerialNumber = "0417",
+                },
                 SamplePeople.Engineer,
                 CancellationToken.None
             )
         );
 
         Assert.Equal("number:Force number:Torque", WorkingSite.Text(refused.Refusals));
-        var capability = (await site.ReadAsync<Machine>(machine)).Capability!;
+        var described = await site.ReadAsync<Machine>(machine);
+        Assert.Equal(new MachineNameplate("own make", null, "0417"), described.Nameplate);
+        var capability = described.Capability!;
         Assert.Equal(60, capability.Force!.Value.Kilonewtons, 9);
         Assert.Null(capability.Torque);
     }

@@ -5,7 +5,7 @@ using WeldTrace.Web.Components.Forms;
 
 namespace WeldTrace.Web.Features.Equipment.Describe;
 
-/// <summary>States what a machine can hold.</summary>
+/// <summary>States what a machine is and what it can hold.</summary>
 public sealed class DescribeMachineHandler(ActDesk desk)
 {
     public Task<Outcome> HandleAsync(
@@ -21,7 +21,7 @@ public sealed class DescribeMachineHandler(ActDesk desk)
         return desk.DoAsync(
             PostedAct.On<Machine>(
                 id,
-                m => m.Record.DescribeCapability(capability, actor, m.At)
+                m => m.Record.Describe(capability, actor, m.At, form.Nameplate)
             ) with
             {
                 Unread = entries.Refusals,

@@ -71,9 +71,10 @@ public sealed class NewMachineHandler(
     )
     {
         var at = clock.GetUtcNow();
-        var described = capability.IsEmpty
-            ? Outcome.Accepted
-            : machine.DescribeCapability(capability, actor, at);
+        var described =
+            capability.IsEmpty && form.Nameplate.IsEmpty
+                ? Outcome.Accepted
+                : machine.Describe(capability, actor, at, form.Nameplate);
         return described.IsAccepted && form.IsNewlyInstalled
             ? machine.Report(
                 MachineEventKind.Installed,

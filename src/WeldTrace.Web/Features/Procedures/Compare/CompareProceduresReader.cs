@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Web.Features.Procedures.Compare;
 
@@ -26,12 +27,25 @@ public sealed class CompareProceduresReader(IDbContextFactory<WeldTraceDbContext
             .OrderBy(p => p.Number)
             .ThenBy(p => p.RevisionIndex)
             .ToListAsync(cancellation);
-        return pair.Count == 2
-            ? new ComparedRevisions(
-                pair[0],
-                pair[1],
-                ProcedureComparison.Of(pair[0].Content, pair[1].Content)
+        if (pair.Count != 2)
+        {
+            return null;
+        }
+
+        var (left, right) = (pair[0], pair[1]);
+        return new ComparedRevisions(
+            left,
+            right,
+            ProcedureComparison.Of(
+                ProcedureLines.Of(
+                    left.Content,
+                    await db.FindObjectsAsync(left.Content, cancellation)
+                ),
+                ProcedureLines.Of(
+                    right.Content,
+                    await db.FindObjectsAsync(right.Content, cancellation)
+                )
             )
-            : null;
+        );
     }
 }

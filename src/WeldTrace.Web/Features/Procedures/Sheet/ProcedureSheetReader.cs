@@ -118,7 +118,7 @@ public sealed class ProcedureSheetReader(
         Func<ProcedureGroup, bool> wanted
     ) =>
         ProcedureLines
-            .Of(view.Revision.Content)
+            .Of(view.Revision.Content, view.Behind)
             .Where(l => wanted(l.Group))
             .GroupBy(l => l.Group)
             .Select(g => new ValueGroup(
@@ -128,9 +128,6 @@ public sealed class ProcedureSheetReader(
                         l.IsEssential ? l.Name + " (essential)" : l.Name,
                         l.Text
                     )),
-                    .. (g.Key == ProcedureGroup.Tool ? ToolLines.Of(view.Tool) : []).Select(
-                        l => new LabelledValue(l.Name, l.Text)
-                    ),
                 ]
             ));
 
