@@ -28,7 +28,7 @@ internal static class LaboratoryJudgement
     public static JointEfficiency? Efficiency(TensileSeries series) =>
         JointEfficiency
             .Compute(
-                [.. series.Specimens.Select(r => Specimen(r.Entry))],
+                [.. series.Specimens.Select(r => r.Entry.Specimen)],
                 Pressure.FromMegapascals(series.Parent.InUnit()),
                 series.Reference
             )
@@ -80,7 +80,7 @@ internal static class LaboratoryJudgement
                 lines.Add(
                     new(
                         row.Mark,
-                        Shown(Specimen(row.Entry).Strength.Megapascals, "MPa", 1),
+                        Shown(row.Entry.Specimen.Strength.Megapascals, "MPa", 1),
                         judged.Verdict,
                         judged.Sentence
                     )
@@ -179,7 +179,7 @@ internal static class LaboratoryJudgement
 
     private static double Expanded(TensileSeries series, TensileEntry entry)
     {
-        var specimen = Specimen(entry);
+        var specimen = entry.Specimen;
         var size = Length.FromMillimetres(series.SizeUncertainty.InUnit());
         return StandardUncertainty.CoverageFactor
             * specimen.Strength.Megapascals
@@ -189,14 +189,6 @@ internal static class LaboratoryJudgement
                 size
             );
     }
-
-    private static TensileSpecimen Specimen(TensileEntry entry) =>
-        new(
-            Force.FromKilonewtons(entry.Force.InUnit()),
-            Length.FromMillimetres(entry.Width.InUnit()),
-            Length.FromMillimetres(entry.Thickness.InUnit()),
-            entry.Place
-        );
 
     private static LaboratoryLine Figure(string name, double value, string unit, int decimals) =>
         new(name, Shown(value, unit, decimals), null, "");

@@ -63,7 +63,12 @@ public sealed record OwnCopyCheck(Guid ById, string ByName, DateOnly On, string 
 /// <param name="Label">Code and edition number.</param>
 /// <param name="Source">Document, edition and clause.</param>
 /// <param name="WasChecked">Whether it had been checked against the site's own copy.</param>
-public sealed record LimitReference(Guid Id, string Label, string Source, bool WasChecked);
+public sealed record LimitReference(Guid Id, string Label, string Source, bool WasChecked)
+{
+    /// <summary>Edition and source in one line, saying so when nobody had compared them.</summary>
+    public string InWords =>
+        $"{Label}: {Source}{(WasChecked ? "" : " (not checked against an own copy)")}";
+}
 
 /// <summary>Words for the kinds of tables.</summary>
 public static class LimitWords

@@ -162,9 +162,8 @@ public static class PlanComputation
         }
 
         var group = MaterialGroups.Of(tables.Groups, content.Alloy);
-        var diameter = BendFormers
-            .Find(tables.Bend, group, content.Temper)
-            ?.Diameter(content.Thickness.Millimetres, request.Elongation?.InUnit());
+        var rule = BendFormers.Find(tables.Bend, group, content.Temper);
+        var diameter = rule?.Diameter(content.Thickness.Millimetres, request.Elongation?.InUnit());
         checks.That(
             diameter is not null,
             "former",
@@ -179,6 +178,12 @@ public static class PlanComputation
                     $"{tables.Bend.Label}, {content.Thickness.Millimetres:0.###} mm"
                 )
             )
+            {
+                TimesThickness = rule!.TimesThickness,
+                ElongationPercent = rule.TimesThickness is null
+                    ? decimal.Parse(request.Elongation!.Digits, CultureInfo.InvariantCulture)
+                    : null,
+            }
             : null;
     }
 }

@@ -111,7 +111,14 @@ public sealed record PlannedTest(
 /// <summary>Largest bend former, with how it was found.</summary>
 /// <param name="Millimetres">Largest diameter, in mm.</param>
 /// <param name="Derivation">How it follows, in one sentence.</param>
-public sealed record FormerRequirement(decimal Millimetres, string Derivation);
+public sealed record FormerRequirement(decimal Millimetres, string Derivation)
+{
+    /// <summary>Multiple of the specimen's thickness by the table; null when it follows otherwise.</summary>
+    public decimal? TimesThickness { get; init; }
+
+    /// <summary>Least elongation of the parent in % that it follows from; null when it follows otherwise.</summary>
+    public decimal? ElongationPercent { get; init; }
+}
 
 /// <summary>Everything that a qualification needs before it is complete.</summary>
 /// <param name="Pieces">Test pieces.</param>

@@ -40,8 +40,10 @@ public static class RangeComputation
             fabricator,
             materials,
             anyTemper,
-            RangeRules.Thickness(ruleSet, content.Thickness, severalPasses),
-            other is null ? null : RangeRules.Thickness(ruleSet, other.Thickness, severalPasses),
+            RangeRules.Thickness(ruleSet, content.Thickness, severalPasses).Value,
+            other is null
+                ? null
+                : RangeRules.Thickness(ruleSet, other.Thickness, severalPasses).Value,
             content.ToolDesignId,
             content.ToolDesignLabel,
             content.JointType,

@@ -7,7 +7,8 @@ namespace WeldTrace.Domain.Qualification;
 /// <param name="Variable">Variable.</param>
 /// <param name="Covered">What is covered.</param>
 /// <param name="Rule">By which rule.</param>
-public sealed record RangeLine(string Variable, string Covered, string Rule);
+/// <param name="Key">Name of the working in <see cref="QualificationWorking.OfRange"/>; null when nothing is computed.</param>
+public sealed record RangeLine(string Variable, string Covered, string Rule, string? Key = null);
 
 /// <summary>The range of a qualification in words and as a table.</summary>
 public static class RangeWords
@@ -33,14 +34,17 @@ public static class RangeWords
                 "workshops under the same technical and quality management"
             ),
             new("Parent material", Materials(range), range.AnyTemper ? "material group" : AsTested),
-            Line("Thickness", range.Thickness),
-            .. range.OtherThickness is { } other ? [Line("Thickness, other side", other)] : Empty,
+            Line("Thickness", range.Thickness, QualificationWorking.Thickness),
+            .. range.OtherThickness is { } other
+                ? [Line("Thickness, other side", other, QualificationWorking.OtherThickness)]
+                : Empty,
             new("Joint type", range.JointType, AsTested),
             new("Tool design", range.ToolDesignLabel, AsTested),
             .. range.Windows.Select(w => new RangeLine(
                 ParameterNames.Of(w.Parameter),
                 w.Words,
-                "window as tested at both ends of the heat input"
+                "window as tested at both ends of the heat input",
+                w.Parameter.ToString()
             )),
             .. range.AsTested.Select(t => new RangeLine(t.Name, t.Text, AsTested)),
         ];
@@ -66,6 +70,11 @@ public static class RangeWords
 
     private static IReadOnlyList<RangeLine> Empty => [];
 
-    private static RangeLine Line(string name, ThicknessRange range) =>
-        new(name, Of(range), range.Thinnest == range.Thickest ? AsTested : "range of the rule set");
+    private static RangeLine Line(string name, ThicknessRange range, string key) =>
+        new(
+            name,
+            Of(range),
+            range.Thinnest == range.Thickest ? AsTested : "range of the rule set",
+            key
+        );
 }

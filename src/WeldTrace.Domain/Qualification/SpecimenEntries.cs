@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Records;
 using WeldTrace.Engineering.Joints;
+using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Domain.Qualification;
 
@@ -13,7 +14,17 @@ public sealed record TensileEntry(
     Measured Thickness,
     Measured Force,
     FracturePlace Place
-);
+)
+{
+    /// <summary>The specimen with its strength; width, thickness and force lie above zero.</summary>
+    public TensileSpecimen Specimen =>
+        new(
+            Engineering.Quantities.Force.FromKilonewtons(Force.InUnit()),
+            Length.FromMillimetres(Width.InUnit()),
+            Length.FromMillimetres(Thickness.InUnit()),
+            Place
+        );
+}
 
 /// <summary>A bend specimen.</summary>
 /// <param name="Former">Diameter of the former, in mm.</param>

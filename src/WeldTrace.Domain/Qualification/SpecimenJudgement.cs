@@ -3,7 +3,6 @@ using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Records;
 using WeldTrace.Engineering.Conformity;
 using WeldTrace.Engineering.Joints;
-using WeldTrace.Engineering.Quantities;
 using Written = WeldTrace.Domain.Records.Measured;
 
 namespace WeldTrace.Domain.Qualification;
@@ -65,14 +64,8 @@ internal static class SpecimenJudgement
             return null;
         }
 
-        var specimen = new TensileSpecimen(
-            Force.FromKilonewtons(entry.Force.InUnit()),
-            Length.FromMillimetres(entry.Width.InUnit()),
-            Length.FromMillimetres(entry.Thickness.InUnit()),
-            entry.Place
-        );
         var judged = Comparison.AtLeast(
-            new(specimen.Strength.Megapascals, "MPa", expandedMegapascals),
+            new(entry.Specimen.Strength.Megapascals, "MPa", expandedMegapascals),
             WrittenLimit.Of(required.Megapascals, "MPa")
         );
         return new JudgedSpecimen(

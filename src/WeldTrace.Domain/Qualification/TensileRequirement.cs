@@ -30,6 +30,12 @@ public sealed record TensileBasis(
 /// <param name="Derivation">How it follows, in one sentence.</param>
 public sealed record TensileRequirement(decimal Megapascals, string Derivation)
 {
+    /// <summary>Factor of the table; null when the design specification gives the value.</summary>
+    public decimal? Factor { get; init; }
+
+    /// <summary>Minimum of the parent that the factor is taken of, in MPa; null without a factor.</summary>
+    public decimal? ParentMinimum { get; init; }
+
     /// <summary>The temper for whose minimum a parent's strength is to be entered; null when the table has no factor.</summary>
     public static string? TemperOfMinimum(TensileFactor? factor, string temper) =>
         factor is null ? null
@@ -160,7 +166,8 @@ public sealed record TensileRequirement(decimal Megapascals, string Derivation)
             );
         if (side.Minimum is { } minimum)
         {
-            var least = factor.Factor * decimal.Parse(minimum.Digits, CultureInfo.InvariantCulture);
+            var parent = decimal.Parse(minimum.Digits, CultureInfo.InvariantCulture);
+            var least = factor.Factor * parent;
             sides.Add(
                 new TensileRequirement(
                     least,
@@ -168,6 +175,10 @@ public sealed record TensileRequirement(decimal Megapascals, string Derivation)
                         $"{factor.Factor} × {minimum} ({side.Alloy}-{temper}, {side.Source}) = {least} MPa, by {factors.Label}"
                     )
                 )
+                {
+                    Factor = factor.Factor,
+                    ParentMinimum = parent,
+                }
             );
         }
     }

@@ -32,11 +32,22 @@ public sealed record TensileSpecimen(
     Length Width,
     Length Thickness,
     FracturePlace Place = FracturePlace.Unknown
-)
+) : IWorked
 {
     /// <summary>Tensile strength F/(w·t).</summary>
     public Pressure Strength =>
         Pressure.FromPascals(Force.Newtons / (Width.Metres * Thickness.Metres));
+
+    /// <summary>How the strength follows; all three measured values lie above zero.</summary>
+    public Working Working =>
+        Working
+            .Of("Tensile strength of a flat specimen", "R_m = F/(w·t)")
+            .Input("F", "highest force", Force.Kilonewtons, "kN")
+            .Input("w", "smallest width", Width.Millimetres, "mm")
+            .Input("t", "smallest thickness", Thickness.Millimetres, "mm")
+            .Result("R_m", "tensile strength", Strength.Megapascals, "MPa")
+            .From("Definition; specimen of ISO 4136:2012 (read in a summary).")
+            .Build();
 
     /// <summary>Tensile strength of a round specimen: 4F/(π·d²).</summary>
     /// <param name="force">Highest force.</param>

@@ -133,11 +133,13 @@ public sealed class QualificationRecordTests
         double thickest
     )
     {
-        var range = RangeRules.Thickness(
-            SampleLimits.Of("RANGE-288"),
-            Length.FromMillimetres(tested),
-            severalPasses: true
-        );
+        var range = RangeRules
+            .Thickness(
+                SampleLimits.Of("RANGE-288"),
+                Length.FromMillimetres(tested),
+                severalPasses: true
+            )
+            .Value;
 
         Assert.Equal(thinnest, range.Thinnest.Millimetres, 1e-9);
         Assert.Equal(thickest, range.Thickest.Millimetres, 1e-9);

@@ -1,8 +1,10 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
+using WeldTrace.Web.Components.Figures;
 
 namespace WeldTrace.Web.Features.Qualifications;
 
@@ -10,7 +12,8 @@ namespace WeldTrace.Web.Features.Qualifications;
 public sealed record QualificationView(
     QualificationRecords Records,
     QualificationStanding Standing,
-    IReadOnlyList<Signature> Signatures
+    IReadOnlyList<Signature> Signatures,
+    IReadOnlyList<NamedWorking> Workings
 );
 
 public sealed class QualificationReader(IDbContextFactory<WeldTraceDbContext> contexts)
@@ -31,7 +34,11 @@ public sealed class QualificationReader(IDbContextFactory<WeldTraceDbContext> co
                 .Signatures.AsNoTracking()
                 .Where(s => ids.Contains(s.SignedId))
                 .OrderBy(s => s.At)
-                .ToListAsync(cancellation)
+                .ToListAsync(cancellation),
+            QualificationWorkings.Of(
+                records,
+                await db.TableOfAsync(records.Record, LimitKind.QualificationRange, cancellation)
+            )
         );
     }
 }

@@ -1,3 +1,4 @@
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Features.Qualifications.Enter;
 using WeldTrace.Web.Features.Qualifications.List;
 using WeldTrace.Web.Features.Qualifications.Plan;
@@ -19,6 +20,8 @@ public static class Registration
             .AddScoped<TestPieceHandler>()
             .AddScoped<EnterResultHandler>()
             .AddScoped<ResultReader>()
+            .AddScoped<IWorkings, QualificationWorkings>()
+            .AddScoped<IWorkings, ResultWorkings>()
             .AddScoped<QualificationSheetReader>();
 
     public static void MapQualifications(this IEndpointRouteBuilder endpoints)

@@ -29,9 +29,23 @@ async function show(form) {
   try {
     const answer = await fetch(form.dataset.figures, { method: "POST", body: typed, signal: asking.signal });
     if (answer.ok) {
-      document.getElementById("live-figures").innerHTML = await answer.text();
+      replace(document.getElementById("live-figures"), await answer.text());
     }
   } catch {
     // Without the network the figures stay as they were; the form itself is kept.
   }
+}
+
+// A working that was folded out stays so while the figures beside it follow what is typed.
+function replace(figures, markup) {
+  const open = new Set([...figures.querySelectorAll("details[open]")].map(name));
+  figures.innerHTML = markup;
+  for (const folded of figures.querySelectorAll("details")) {
+    folded.open = open.has(name(folded));
+  }
+}
+
+function name(folded) {
+  const title = folded.querySelector(".working-title")?.textContent ?? "";
+  return `${folded.querySelector("summary").textContent} ${title}`;
 }

@@ -85,6 +85,35 @@ public sealed class FiguresOfWindowsTests : ComponentTest
         Assert.Contains($"{design.Label}, joint {joint.Code}", page.Find("h3").TextContent);
         Assert.Equal(joint.Passes.Count, page.FindAll("section li:has(span)").Count);
         Assert.NotEmpty(page.FindAll("svg"));
+        Assert.All(
+            joint.Passes,
+            pass =>
+                Assert.Contains(
+                    page.FindAll("details.working > summary"),
+                    s => s.TextContent == $"How was pass {pass.Number} worked out?"
+                )
+        );
+    }
+
+    [Fact]
+    public void Render_Typed_ShowsTheWorkingOfEveryFigureInPlace()
+    {
+        var page = Render<FiguresOfWindows>(p =>
+            p.Add(f => f.Content, Content with { JointType = "butt" })
+                .Add(f => f.Tool, Tool.Geometry)
+        );
+
+        // Pitch at the set points and at both ends, line energy, peak temperature, ligament.
+        Assert.Equal(6, page.FindAll("details.working").Count);
+        Assert.All(
+            page.FindAll("details.working"),
+            w =>
+            {
+                Assert.NotNull(w.QuerySelector(".formula"));
+                Assert.NotNull(w.QuerySelector("cite.source"));
+                Assert.Null(w.QuerySelector("a"));
+            }
+        );
     }
 
     [Fact]

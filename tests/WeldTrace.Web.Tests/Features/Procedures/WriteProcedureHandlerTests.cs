@@ -50,7 +50,7 @@ public sealed class WriteProcedureHandlerTests(PostgresServerFixture server)
         await using var database = await SiteDatabase.CreateAsync(server);
         var (tool, machine) = (SampleTools.Design(), SampleMachines.Entered());
         Accept.All(
-            machine.DescribeCapability(
+            machine.Describe(
                 new MachineCapability(
                     RotationSpeed.FromRevolutionsPerMinute(100),
                     null,

@@ -90,6 +90,8 @@ public sealed class WorkingPageTests(DemoSite site)
     [InlineData("lots")]
     [InlineData("runs")]
     [InlineData("laboratory")]
+    [InlineData("qualifications")]
+    [InlineData("results")]
     public async Task UnknownRecord_IsNotFound(string kind)
     {
         var visit = await site.VisitAsync(Inspector);
@@ -107,6 +109,10 @@ public sealed class WorkingPageTests(DemoSite site)
             .. (await db.ProcedureRevisions.Select(p => p.Id).ToListAsync()).Select(
                 Routes.Procedure
             ),
+            .. (await db.Qualifications.Select(q => q.Id).ToListAsync()).Select(
+                Routes.Qualification
+            ),
+            .. (await db.SpecimenTests.Select(t => t.Id).ToListAsync()).Select(Routes.Result),
             .. (await db.VesselDesigns.Select(d => d.Id).ToListAsync()).Select(Routes.Design),
             .. (await db.WeldRuns.Select(r => r.Id).ToListAsync()).Select(Routes.Run),
             .. (await db.Sections.Select(s => s.Id).ToListAsync()).Select(Routes.Section),

@@ -11,8 +11,8 @@ namespace WeldTrace.Web.Features.Procedures.LiveFigures;
 /// <summary>What follows from the windows of a procedure: pitch, line energy, the band of the peak temperature, the ligament.</summary>
 public sealed record WindowFigures(
     Computed<WeldKinematics> AtSetPoint,
-    WeldPitch? Least,
-    WeldPitch? Greatest,
+    Computed<WeldKinematics> Least,
+    Computed<WeldKinematics> Greatest,
     Computed<HeatIndex>? Heat
 )
 {
@@ -48,9 +48,9 @@ public sealed record WindowFigures(
             Speed.FromSi(travel.SetPointSi)
         );
         return new WindowFigures(
-            WeldKinematics.Compute(rotation, speed, shoulder, tool?.PinDiameter),
-            Pitch(travel.LowerSi, spindle.UpperSi),
-            Pitch(travel.UpperSi, spindle.LowerSi),
+            Kinematics(rotation, speed),
+            Kinematics(RotationSpeed.FromSi(spindle.UpperSi), Speed.FromSi(travel.LowerSi)),
+            Kinematics(RotationSpeed.FromSi(spindle.LowerSi), Speed.FromSi(travel.UpperSi)),
             alloy?.Liquidus is { } liquidus
                 ? HeatIndex.Compute(rotation, speed, liquidus.Value, alloy.Solidus?.Value)
                 : null
@@ -70,13 +70,11 @@ public sealed record WindowFigures(
                     )
                     : null,
         };
+
+        Computed<WeldKinematics> Kinematics(RotationSpeed turning, Speed travelling) =>
+            WeldKinematics.Compute(turning, travelling, shoulder, tool?.PinDiameter);
     }
 
     private static Length? Depth(ProcedureContent content, WeldParameter parameter) =>
         content.WindowOf(parameter) is { } window ? Length.FromSi(window.SetPointSi) : null;
-
-    private static WeldPitch? Pitch(double metresPerSecond, double revolutionsPerSecond) =>
-        revolutionsPerSecond > 0
-            ? WeldPitch.FromMetresPerRevolution(metresPerSecond / revolutionsPerSecond)
-            : null;
 }

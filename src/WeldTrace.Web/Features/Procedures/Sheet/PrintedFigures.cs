@@ -1,8 +1,10 @@
 using System.Globalization;
 using WeldTrace.Documents.Procedures;
 using WeldTrace.Domain.Procedures;
-using WeldTrace.Domain.Tooling;
+using WeldTrace.Engineering;
+using WeldTrace.Engineering.Process;
 using WeldTrace.Web.Features.Procedures.LiveFigures;
+using ToolGeometry = WeldTrace.Domain.Tooling.ToolGeometry;
 
 namespace WeldTrace.Web.Features.Procedures.Sheet;
 
@@ -19,10 +21,8 @@ internal static class PrintedFigures
         yield return new ComputedLine("Weld pitch", "mm/rev")
         {
             AtSetPoint = Text(figures.AtSetPoint.Value.Pitch.MillimetresPerRevolution),
-            Least = figures.Least is { } least ? Text(least.MillimetresPerRevolution) : null,
-            Greatest = figures.Greatest is { } greatest
-                ? Text(greatest.MillimetresPerRevolution)
-                : null,
+            Least = Pitch(figures.Least),
+            Greatest = Pitch(figures.Greatest),
             Working = "travel speed / spindle speed",
         };
         if (figures.Heat is { IsRefused: false } heat)
@@ -54,6 +54,9 @@ internal static class PrintedFigures
             };
         }
     }
+
+    private static string? Pitch(Computed<WeldKinematics> end) =>
+        end.IsRefused ? null : Text(end.Value.Pitch.MillimetresPerRevolution);
 
     private static string Text(double value) => value.ToString("G3", CultureInfo.InvariantCulture);
 }
