@@ -141,6 +141,20 @@ public sealed record LogEvaluation
         ArgumentNullException.ThrowIfNull(plan);
         return RunJudgement.Of(log, plan);
     }
+
+    /// <summary>Judges a log whose samples are unpacked already, on one thread.</summary>
+    /// <exception cref="ArgumentException">A window is not in the SI unit of its channel.</exception>
+    public static LogEvaluation Evaluate(
+        ProcessLog log,
+        EvaluationPlan plan,
+        ISampleSource unpacked
+    )
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(unpacked);
+        return RunJudgement.Of(log, plan, unpacked, unpacked);
+    }
 }
 
 /// <summary>A stretch of the traverse without its ramps; time stamps as logged, both ends included.</summary>

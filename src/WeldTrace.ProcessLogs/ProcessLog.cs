@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using WeldTrace.ProcessLogs.Storage;
 
 namespace WeldTrace.ProcessLogs;
 
@@ -38,11 +39,18 @@ public sealed record LogColumn(
             : LogUnits.SiUnitOf(quantity);
 
     /// <summary>Turns a number as logged into the SI unit.</summary>
-    public double ToSi(double asLogged) => Conversion.ToSi(asLogged);
+    public double ToSi(double asLogged) => (asLogged * ScaleToSi) + LoggedUnit.OffsetSi;
 
-    /// <summary>The way from a number as logged to SI; taken once where many numbers are converted.</summary>
+    /// <summary>The way from last digits to SI; taken once where many numbers are converted.</summary>
     [JsonIgnore]
-    internal SiConversion Conversion => new(ScaleToSi, LoggedUnit.OffsetSi);
+    internal SiConversion Conversion => new(DigitsPerUnit, ScaleToSi, LoggedUnit.OffsetSi);
+
+    /// <summary>Last digits in one unit as logged; 1 for a column that is no fixed decimal.</summary>
+    [JsonIgnore]
+    internal double DigitsPerUnit => IsFixedDecimal ? PowersOfTen.AsDouble(Decimals) : 1;
+
+    /// <summary>Turns last digits into the SI unit.</summary>
+    internal double DigitsToSi(double digits) => ToSi(digits / DigitsPerUnit);
 
     /// <summary>SI units per unit as logged, sign included.</summary>
     [JsonIgnore]

@@ -50,6 +50,15 @@ public sealed class ExcursionDetector
     public double FractionInside =>
         SampleCount == 0 ? 1 : (double)(SampleCount - SamplesOutside) / SampleCount;
 
+    /// <summary>Whether samples that all lie between two values change nothing: they are inside, and no stretch is open.</summary>
+    /// <param name="least">Least of them, in the unit of the limits.</param>
+    /// <param name="greatest">Greatest of them.</param>
+    public bool IsCalmBetween(double least, double greatest) =>
+        !_low.IsOpen && !_high.IsOpen && least >= _lower && greatest <= _upper;
+
+    /// <summary>Takes samples of which <see cref="IsCalmBetween"/> is true, without looking at them.</summary>
+    public void PassOver(int count) => SampleCount += count;
+
     /// <summary>Takes the next sample.</summary>
     /// <param name="timeSeconds">Time stamp in s, after the one before.</param>
     /// <param name="valueInSampleUnit">The value, in the unit of the limits.</param>

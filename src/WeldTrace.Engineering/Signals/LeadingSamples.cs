@@ -7,7 +7,7 @@ namespace WeldTrace.Engineering.Signals;
 /// How many samples at the start of a batch need no closer look, as many at once as the processor takes. Each
 /// comparison is the one that judges a single sample, so that a batch and its samples one by one give the same.
 /// </summary>
-internal static class LeadingSamples
+public static class LeadingSamples
 {
     /// <summary>Leading samples that are neither below the lower nor above the upper limit.</summary>
     public static int Inside(ReadOnlySpan<double> samples, double lower, double upper)
@@ -28,6 +28,33 @@ internal static class LeadingSamples
         while (count < samples.Length && !(samples[count] < lower) && !(samples[count] > upper))
         {
             count++;
+        }
+
+        return count;
+    }
+
+    /// <summary>
+    /// Leading samples none of which begins a stretch of five or more equal ones; a few of those that begin none may be left out.
+    /// </summary>
+    public static int Restless(ReadOnlySpan<double> samples)
+    {
+        ref var first = ref MemoryMarshal.GetReference(samples);
+        var count = 0;
+        for (; count <= samples.Length - Vector<double>.Count - 4; count += Vector<double>.Count)
+        {
+            var at = (nuint)count;
+            var second = Vector.LoadUnsafe(ref first, at + 1);
+            var third = Vector.LoadUnsafe(ref first, at + 2);
+            var fourth = Vector.LoadUnsafe(ref first, at + 3);
+            var equal =
+                Vector.Equals(Vector.LoadUnsafe(ref first, at), second)
+                & Vector.Equals(second, third)
+                & Vector.Equals(third, fourth)
+                & Vector.Equals(fourth, Vector.LoadUnsafe(ref first, at + 4));
+            if (equal != Vector<long>.Zero)
+            {
+                break;
+            }
         }
 
         return count;

@@ -63,13 +63,42 @@ public sealed class PhaseSegmentation(PhaseThresholds thresholds)
             var underWay = UnderWay(samples.SpeedMetresPerSecond[next..]);
             if (underWay > 0)
             {
-                PassOver(samples, next, underWay);
+                var last = next + underWay - 1;
+                PassOver(
+                    underWay,
+                    samples.TimeSeconds[next],
+                    samples.TimeSeconds[last],
+                    samples.DepthMetres[last]
+                );
                 next += underWay;
             }
             else
             {
                 Add(samples[next++]);
             }
+        }
+    }
+
+    /// <summary>Whether samples that all travel at least so fast, in m/s, change nothing but the end of the traverse under way. NaN: they may.</summary>
+    public bool IsUnderWayAt(double leastMetresPerSecond) =>
+        _contact is not null && _travelling && leastMetresPerSecond >= UnderWaySpeed;
+
+    /// <summary>Takes a batch of samples of which <see cref="IsUnderWayAt"/> is true, without looking at each of them.</summary>
+    /// <param name="count">One or more.</param>
+    /// <param name="firstSeconds">Time stamp of the first, in s.</param>
+    /// <param name="lastSeconds">Time stamp of the last, in s.</param>
+    /// <param name="lastDepthMetres">Depth at the last, in m; NaN when it is not logged.</param>
+    public void PassOver(int count, double firstSeconds, double lastSeconds, double lastDepthMetres)
+    {
+        var point = new LogPoint(_index, firstSeconds);
+        var last = new LogPoint(_index + count - 1, lastSeconds);
+        (_travelEnd, _last, _index) = (last, last, last.Index + 1);
+        (_exitStart, _retract) = (null, null);
+        _depthAtTravelEnd = lastDepthMetres;
+        if (_steadySpeed is not null)
+        {
+            _steadyStart ??= point;
+            _steadyEnd = last;
         }
     }
 
@@ -84,25 +113,11 @@ public sealed class PhaseSegmentation(PhaseThresholds thresholds)
         return new RunPhases(_passes, _first, _last with { Index = _index });
     }
 
-    /// <summary>Leading samples of a traverse at its steady speed; with no such level, at travel speed.</summary>
-    private int UnderWay(ReadOnlySpan<double> speeds) =>
-        _contact is not null && _travelling
-            ? LeadingSamples.AtLeast(speeds, Math.Max(_travelSpeed, _steadySpeed ?? _travelSpeed))
-            : 0;
+    /// <summary>Speed of a traverse past its ramp; with no such level, travel speed.</summary>
+    private double UnderWaySpeed => Math.Max(_travelSpeed, _steadySpeed ?? _travelSpeed);
 
-    private void PassOver(in ToolSamples samples, int first, int count)
-    {
-        var point = new LogPoint(_index, samples.TimeSeconds[first]);
-        var last = new LogPoint(_index + count - 1, samples.TimeSeconds[first + count - 1]);
-        (_travelEnd, _last, _index) = (last, last, last.Index + 1);
-        (_exitStart, _retract) = (null, null);
-        _depthAtTravelEnd = samples.DepthMetres[first + count - 1];
-        if (_steadySpeed is not null)
-        {
-            _steadyStart ??= point;
-            _steadyEnd = last;
-        }
-    }
+    private int UnderWay(ReadOnlySpan<double> speeds) =>
+        _contact is not null && _travelling ? LeadingSamples.AtLeast(speeds, UnderWaySpeed) : 0;
 
     private bool Touches(in ToolSample sample) =>
         double.IsNaN(sample.ForceNewtons)

@@ -27,21 +27,79 @@ public struct RunningStatistics
     public readonly double StandardDeviationInSampleUnit =>
         Count < 2 ? 0 : Math.Sqrt(_squares / (Count - 1));
 
-    /// <summary>Takes a batch of samples.</summary>
+    /// <summary>The statistics of a batch of samples.</summary>
     /// <param name="samples">Finite samples; may be empty.</param>
-    public void Add(ReadOnlySpan<double> samples)
+    public static RunningStatistics Of(ReadOnlySpan<double> samples)
     {
         if (samples.IsEmpty)
+        {
+            return default;
+        }
+
+        var (sum, minimum, maximum) = Extent(samples);
+        var mean = sum / samples.Length;
+        var (squares, rest) = Deviations(samples, mean);
+        return new RunningStatistics
+        {
+            Count = samples.Length,
+            MeanInSampleUnit = mean + (rest / samples.Length),
+            _squares = squares - (rest * rest / samples.Length),
+            MinimumInSampleUnit = minimum,
+            MaximumInSampleUnit = maximum,
+        };
+    }
+
+    /// <summary>The statistics of samples that were counted in classes of equal width; the outer classes are not empty.</summary>
+    internal static RunningStatistics FromCounts(
+        ReadOnlySpan<uint> counts,
+        long count,
+        double sumOfClasses,
+        double lowest,
+        double width
+    )
+    {
+        var (mean, squares) = (sumOfClasses / count, 0.0);
+        for (var i = 0; i < counts.Length; i++)
+        {
+            squares += counts[i] * (i - mean) * (i - mean);
+        }
+
+        return new RunningStatistics
+        {
+            Count = count,
+            MeanInSampleUnit = lowest + (mean * width),
+            _squares = squares * width * width,
+            MinimumInSampleUnit = lowest,
+            MaximumInSampleUnit = lowest + ((counts.Length - 1) * width),
+        };
+    }
+
+    /// <summary>Takes a batch of samples.</summary>
+    /// <param name="samples">Finite samples; may be empty.</param>
+    public void Add(ReadOnlySpan<double> samples) => Add(Of(samples));
+
+    /// <summary>Takes samples whose statistics are known.</summary>
+    /// <param name="batch">Their statistics.</param>
+    public void Add(in RunningStatistics batch)
+    {
+        if (batch.Count == 0)
         {
             return;
         }
 
-        var (sum, minimum, maximum) = Extent(samples);
-        Merge(samples, sum / samples.Length);
         MinimumInSampleUnit =
-            Count == samples.Length ? minimum : Math.Min(MinimumInSampleUnit, minimum);
+            Count == 0
+                ? batch.MinimumInSampleUnit
+                : Math.Min(MinimumInSampleUnit, batch.MinimumInSampleUnit);
         MaximumInSampleUnit =
-            Count == samples.Length ? maximum : Math.Max(MaximumInSampleUnit, maximum);
+            Count == 0
+                ? batch.MaximumInSampleUnit
+                : Math.Max(MaximumInSampleUnit, batch.MaximumInSampleUnit);
+        var total = Count + batch.Count;
+        var step = batch.MeanInSampleUnit - MeanInSampleUnit;
+        _squares += batch._squares + (step * step * Count * batch.Count / total);
+        MeanInSampleUnit += step * batch.Count / total;
+        Count = total;
     }
 
     /// <summary>Sum and extremes, as many samples at once as the processor takes.</summary>
@@ -105,17 +163,5 @@ public struct RunningStatistics
         }
 
         return (square, rest);
-    }
-
-    private void Merge(ReadOnlySpan<double> samples, double mean)
-    {
-        var (squares, rest) = Deviations(samples, mean);
-        squares -= rest * rest / samples.Length;
-        mean += rest / samples.Length;
-        var total = Count + samples.Length;
-        var step = mean - MeanInSampleUnit;
-        _squares += squares + (step * step * Count * samples.Length / total);
-        MeanInSampleUnit += step * samples.Length / total;
-        Count = total;
     }
 }

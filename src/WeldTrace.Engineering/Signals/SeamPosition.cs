@@ -58,14 +58,36 @@ public sealed class SeamPosition
     /// <param name="siSample">Travel speed in m/s or axis angle in rad; not used with the programmed speed.</param>
     public double Add(double timeSeconds, double siSample)
     {
-        var metres = _source switch
-        {
-            SeamPositionSource.TravelSpeed => _integral.Add(timeSeconds, siSample),
-            SeamPositionSource.AxisAngle => _constant * Math.Abs(Turn(siSample)),
-            _ => _integral.Add(timeSeconds, _constant),
-        };
+        var metres = Next(timeSeconds, siSample);
         Travelled = Length.FromMetres(metres);
         return metres;
+    }
+
+    /// <summary>Takes a batch of samples and gives the position at each, in m.</summary>
+    /// <param name="timesSeconds">Time stamps in s, none before the one before.</param>
+    /// <param name="siSamples">As many travel speeds in m/s or axis angles in rad; not used with the programmed speed.</param>
+    /// <param name="metres">Room for as many.</param>
+    public void Add(
+        ReadOnlySpan<double> timesSeconds,
+        ReadOnlySpan<double> siSamples,
+        Span<double> metres
+    )
+    {
+        if (_source == SeamPositionSource.TravelSpeed)
+        {
+            _integral.Add(timesSeconds, siSamples, metres);
+        }
+        else
+        {
+            for (var i = 0; i < timesSeconds.Length; i++)
+            {
+                metres[i] = Next(timesSeconds[i], siSamples[i]);
+            }
+        }
+
+        Travelled = timesSeconds.IsEmpty
+            ? Travelled
+            : Length.FromMetres(metres[timesSeconds.Length - 1]);
     }
 
     /// <summary>Leaves out what happens until the next sample, for instance between two stays in the work.</summary>
@@ -74,6 +96,14 @@ public sealed class SeamPosition
         _integral.Interrupt();
         _previous = double.NaN;
     }
+
+    private double Next(double timeSeconds, double siSample) =>
+        _source switch
+        {
+            SeamPositionSource.TravelSpeed => _integral.Add(timeSeconds, siSample),
+            SeamPositionSource.AxisAngle => _constant * Math.Abs(Turn(siSample)),
+            _ => _integral.Add(timeSeconds, _constant),
+        };
 
     private double Turn(double angleRadians)
     {

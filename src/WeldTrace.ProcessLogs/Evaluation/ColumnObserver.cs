@@ -1,4 +1,5 @@
 using System.Globalization;
+using WeldTrace.Engineering.Signals;
 
 namespace WeldTrace.ProcessLogs.Evaluation;
 
@@ -26,8 +27,8 @@ internal sealed class ColumnObserver
         {
             if (chunk.Ordinal == column.Ordinal)
             {
-                _lowest = Math.Min(_lowest, chunk.MinimumAsLogged);
-                _highest = Math.Max(_highest, chunk.MaximumAsLogged);
+                _lowest = Math.Min(_lowest, chunk.MinimumAsLogged * column.DigitsPerUnit);
+                _highest = Math.Max(_highest, chunk.MaximumAsLogged * column.DigitsPerUnit);
             }
         }
     }
@@ -37,16 +38,19 @@ internal sealed class ColumnObserver
     /// <summary>Takes samples in which the tool is in the work.</summary>
     public void Add(long first, ReadOnlySpan<double> seconds, ReadOnlySpan<double> values)
     {
-        for (var i = 0; i < values.Length; i++)
+        for (var i = 0; i < values.Length; )
         {
             if (_still.Count > 0 && values[i] == _still.Value)
             {
                 _still.Count++;
+                i++;
                 continue;
             }
 
             End(first + i, i > 0 ? seconds[i - 1] : seconds[0]);
+            i += LeadingSamples.Restless(values[i..]);
             _still = new Stretch(values[i], first + i, seconds[i], 1);
+            i++;
         }
     }
 
@@ -99,7 +103,7 @@ internal sealed class ColumnObserver
                 seconds,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Column '{_column.Name}' {what} {_still.Value} {_column.Unit} from data row {_still.Row + 1} to {next}."
+                    $"Column '{_column.Name}' {what} {_still.Value / _column.DigitsPerUnit} {_column.Unit} from data row {_still.Row + 1} to {next}."
                 )
             )
         );

@@ -1,5 +1,4 @@
 using WeldTrace.Engineering.Signals;
-using WeldTrace.ProcessLogs.Storage;
 
 namespace WeldTrace.ProcessLogs.Evaluation;
 
@@ -7,6 +6,7 @@ namespace WeldTrace.ProcessLogs.Evaluation;
 internal sealed class ColumnStatistics
 {
     private const int MostClasses = 262_144;
+    private const double LeastRange = 1e-300;
 
     private static readonly WeldPhase[] Phases =
     [
@@ -17,33 +17,47 @@ internal sealed class ColumnStatistics
     ];
 
     private readonly LogColumn _column;
+    private readonly double _siPerDigit;
     private readonly RunningStatistics[] _phases = new RunningStatistics[
         Enum.GetValues<WeldPhase>().Length
     ];
     private readonly CountingHistogram _histogram;
     private readonly LineOfTime _line = new();
+    private readonly bool _histogramIsExact;
     private RunningStatistics _steady;
+    private WeldPhase _steadyPhase;
 
     public ColumnStatistics(LogColumn column, ProcessLog log)
     {
         _column = column;
-        _histogram = Histogram(column, log);
+        _siPerDigit = column.ScaleToSi / column.DigitsPerUnit;
+        (_histogram, _histogramIsExact) = Histogram(column, log);
     }
 
     public LogColumn Column => _column;
 
-    public void Add(WeldPhase phase, ReadOnlySpan<double> asLogged) =>
-        _phases[(int)phase].Add(asLogged);
-
-    public void AddSteady(ReadOnlySpan<double> asLogged)
+    /// <summary>Takes the digits of a piece of a frame.</summary>
+    public void Add(FramePiece piece, ReadOnlySpan<double> digits)
     {
-        _steady.Add(asLogged);
-        _histogram.Add(asLogged);
-        _line.Add(asLogged);
+        if (piece.Steady is null)
+        {
+            _phases[(int)piece.Phase].Add(digits);
+            return;
+        }
+
+        _steadyPhase = piece.Phase;
+        _histogram.Add(digits);
+        _line.Add(digits);
+        if (!_histogramIsExact)
+        {
+            _steady.Add(digits);
+        }
     }
 
     public IEnumerable<PhaseStatistics> Complete()
     {
+        _steady = _histogramIsExact ? _histogram.Statistics() : _steady;
+        _phases[(int)_steadyPhase].Add(_steady);
         foreach (var phase in Phases.Where(phase => _phases[(int)phase].Count > 0))
         {
             yield return Describe(phase, _phases[(int)phase]);
@@ -70,8 +84,8 @@ internal sealed class ColumnStatistics
             IsSteady = false,
             SiUnit = _column.SiUnit,
             Count = found.Count,
-            MeanSi = _column.ToSi(found.MeanInSampleUnit),
-            StandardDeviationSi = Math.Abs(_column.ScaleToSi) * found.StandardDeviationInSampleUnit,
+            MeanSi = _column.DigitsToSi(found.MeanInSampleUnit),
+            StandardDeviationSi = Math.Abs(_siPerDigit) * found.StandardDeviationInSampleUnit,
             MinimumSi = minimum,
             MaximumSi = maximum,
         };
@@ -84,19 +98,19 @@ internal sealed class ColumnStatistics
         {
             IsSteady = true,
             P1Si = p1,
-            MedianSi = _column.ToSi(found.MedianInSampleUnit),
+            MedianSi = _column.DigitsToSi(found.MedianInSampleUnit),
             P99Si = p99,
-            DriftSi = _line.SlopePerSample * (steady.Count - 1) * _column.ScaleToSi,
+            DriftSi = _line.SlopePerSample * (steady.Count - 1) * _siPerDigit,
         };
     }
 
     /// <summary>Both in SI, the smaller one first: a negative factor turns them round.</summary>
     private (double, double) InOrder(double low, double high) =>
         _column.ScaleToSi < 0
-            ? (_column.ToSi(high), _column.ToSi(low))
-            : (_column.ToSi(low), _column.ToSi(high));
+            ? (_column.DigitsToSi(high), _column.DigitsToSi(low))
+            : (_column.DigitsToSi(low), _column.DigitsToSi(high));
 
-    private static CountingHistogram Histogram(LogColumn column, ProcessLog log)
+    private static (CountingHistogram, bool IsExact) Histogram(LogColumn column, ProcessLog log)
     {
         var (lowest, highest) = (double.PositiveInfinity, double.NegativeInfinity);
         foreach (var chunk in log.Chunks.Where(chunk => chunk.Ordinal == column.Ordinal))
@@ -105,15 +119,10 @@ internal sealed class ColumnStatistics
             highest = Math.Max(highest, chunk.MaximumAsLogged);
         }
 
-        var range = highest - lowest;
-        var digits = range * PowersOfTen.AsDouble(column.Decimals);
-        return range <= 0 ? new(lowest, 1, 1)
-            : column.IsFixedDecimal && digits < MostClasses - 1
-                ? new(
-                    lowest,
-                    1 / PowersOfTen.AsDouble(column.Decimals),
-                    (int)Math.Round(digits) + 1
-                )
-            : new(lowest, range / (MostClasses - 1), MostClasses);
+        (lowest, highest) = (lowest * column.DigitsPerUnit, highest * column.DigitsPerUnit);
+        var range = Math.Max(0, highest - lowest);
+        return column.IsFixedDecimal && range < MostClasses - 1
+            ? (new(Math.Round(lowest), 1, (int)Math.Round(range) + 1), true)
+            : (new(lowest, Math.Max(range, LeastRange) / (MostClasses - 1), MostClasses), false);
     }
 }

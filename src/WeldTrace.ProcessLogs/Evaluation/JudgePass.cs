@@ -16,6 +16,7 @@ internal sealed class JudgePass
     private readonly SpindleEnergyMeter _energy;
     private readonly SeamPoints _points;
     private readonly LogObserver _observer;
+    private readonly List<FramePiece> _pieces = [];
     private double[] _seconds = [];
 
     public JudgePass(ProcessLog log, EvaluationPlan plan, RunChannels channels, RunPhases phases)
@@ -42,10 +43,10 @@ internal sealed class JudgePass
                 .Where(pair => pair.column is not null)
                 .Select(pair => new WindowJudge(pair.column!, pair.window, rule)),
         ];
-        _trace = new SeamTrace(channels, phases, channels.Position(plan));
+        _trace = new SeamTrace(channels, channels.Position(plan));
         _energy = new SpindleEnergyMeter(log.Header);
         _points = new SeamPoints(log.Header.SampleCount);
-        _observer = new LogObserver(log, channels.Time, phases);
+        _observer = new LogObserver(log, channels.Time);
     }
 
     public IReadOnlyList<SeamPoint> Points => _points.Complete();
@@ -66,75 +67,51 @@ internal sealed class JudgePass
             .SelectMany(judge => judge.Complete(track))
             .OrderBy(excursion => excursion.StartSeconds);
 
-    public void Run()
+    public void Run(ISampleSource samples)
     {
-        using var frames = new LogFrames(_log, _log.Header.Columns);
+        var frames = new LogFrames(_log, samples);
         while (frames.MoveNext())
         {
-            var seconds = Seconds(frames);
-            var metres = _trace.Follow(frames, seconds);
+            ReadOnlySpan<double> seconds = frames.Si(_channels.Time, ref _seconds);
+            FramePiece.Divide(frames, seconds, _phases.Spans, _steady, _pieces);
+            var metres = _trace.Follow(frames, seconds, _pieces);
             _points.Add(frames.First, seconds, metres);
-            _observer.Add(frames, seconds);
-            CountPhases(frames);
-            foreach (var stretch in _steady)
+            _observer.Add(frames, seconds, _pieces);
+            _energy.Add(frames, seconds, _pieces);
+            foreach (var piece in _pieces)
             {
-                Judge(frames, stretch, seconds, metres);
-            }
-        }
-    }
-
-    private ReadOnlySpan<double> Seconds(LogFrames frames)
-    {
-        _seconds = _seconds.Length < frames.Count ? new double[frames.Count] : _seconds;
-        var seconds = _seconds.AsSpan(0, frames.Count);
-        frames.CopySi(_channels.Time, seconds);
-        return seconds;
-    }
-
-    private void CountPhases(LogFrames frames)
-    {
-        foreach (var span in _phases.Spans)
-        {
-            var from = (int)Math.Clamp(span.First.Index - frames.First, 0, frames.Count);
-            var to = (int)Math.Clamp(span.Next.Index - frames.First, 0, frames.Count);
-            if (to > from && span.Phase != WeldPhase.Idle)
-            {
-                foreach (var column in _statistics)
-                {
-                    column.Add(span.Phase, frames.Values(column.Column)[from..to]);
-                }
+                Judge(frames, piece, seconds, metres);
             }
         }
     }
 
     private void Judge(
         LogFrames frames,
-        SteadyTime stretch,
+        FramePiece piece,
         ReadOnlySpan<double> seconds,
         ReadOnlySpan<double> metres
     )
     {
-        var (from, to) = stretch.In(seconds);
-        if (to <= from)
-        {
-            return;
-        }
-
-        stretch.Follow(metres[from], metres[to - 1]);
+        var rows = piece.From..piece.To;
+        piece.Steady?.Follow(metres[piece.From], metres[piece.To - 1]);
         foreach (var column in _statistics)
         {
-            column.AddSteady(frames.Values(column.Column)[from..to]);
+            if (piece.Phase != WeldPhase.Idle)
+            {
+                column.Add(piece, frames.Digits(column.Column)[rows]);
+            }
         }
 
         foreach (var judge in _judges)
         {
-            judge.Add(seconds[from..to], frames.Values(judge.Column)[from..to], metres[from..to]);
-            if (to < seconds.Length)
+            if (piece.Steady is not null)
+            {
+                judge.Add(frames, rows, seconds, metres);
+            }
+            else
             {
                 judge.Interrupt();
             }
         }
-
-        _energy.Add(frames, seconds, from, to);
     }
 }

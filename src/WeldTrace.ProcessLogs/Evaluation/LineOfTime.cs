@@ -6,6 +6,8 @@ namespace WeldTrace.ProcessLogs.Evaluation;
 /// <summary>The straight line through samples at even distances by least squares: its slope is the drift.</summary>
 internal sealed class LineOfTime
 {
+    private const int Wide = 4;
+
     private double _count;
     private double _sum;
     private double _product;
@@ -36,24 +38,46 @@ internal sealed class LineOfTime
         _count += samples.Length;
     }
 
+    /// <summary>
+    /// Sum of the samples, and of each times its place. Four vectors at once: what lies before them counts by its
+    /// running sum, so that only places within the four are multiplied.
+    /// </summary>
     private static (double Sum, double Product) Sums(ReadOnlySpan<double> samples, double shift)
     {
+        var width = Vector<double>.Count;
         var vectors = MemoryMarshal.Cast<double, Vector<double>>(samples);
-        var (sums, products) = (Vector<double>.Zero, Vector<double>.Zero);
-        var places = Vector.CreateSequence(0.0, 1.0);
-        foreach (var vector in vectors)
+        var (near, places) = (new Vector<double>(shift), Vector.CreateSequence(0.0, 1.0));
+        var (first, second) = (
+            places + new Vector<double>(width),
+            places + new Vector<double>(2 * width)
+        );
+        var third = places + new Vector<double>(3 * width);
+        var (sums, later, within, beside) = (
+            Vector<double>.Zero,
+            Vector<double>.Zero,
+            Vector<double>.Zero,
+            Vector<double>.Zero
+        );
+        var i = 0;
+        for (; i <= vectors.Length - Wide; i += Wide)
         {
-            var near = vector - new Vector<double>(shift);
-            sums += near;
-            products += near * places;
-            places += new Vector<double>(Vector<double>.Count);
+            var (a, b) = (vectors[i] - near, vectors[i + 1] - near);
+            var (c, d) = (vectors[i + 2] - near, vectors[i + 3] - near);
+            within += (a * places) + (b * first);
+            beside += (c * second) + (d * third);
+            sums += (a + b) + (c + d);
+            later += sums;
         }
 
-        var (sum, product) = (Vector.Sum(sums), Vector.Sum(products));
-        for (var i = vectors.Length * Vector<double>.Count; i < samples.Length; i++)
+        var (sum, block) = (Vector.Sum(sums), Wide * width);
+        var count = i * width;
+        // Each running sum was added once per block from its own on: so often it is missing from the end.
+        var product =
+            Vector.Sum(within + beside) + (((double)count * sum) - (block * Vector.Sum(later)));
+        for (var rest = count; rest < samples.Length; rest++)
         {
-            sum += samples[i] - shift;
-            product += (samples[i] - shift) * i;
+            sum += samples[rest] - shift;
+            product += (samples[rest] - shift) * rest;
         }
 
         return (sum, product);

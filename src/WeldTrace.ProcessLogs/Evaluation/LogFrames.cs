@@ -1,26 +1,22 @@
 namespace WeldTrace.ProcessLogs.Evaluation;
 
-/// <summary>Steps through a log chunk by chunk, with the wanted columns decoded as logged.</summary>
-internal sealed class LogFrames : IDisposable
+/// <summary>Steps through a log chunk by chunk. Numbers are last digits: whole, so that sums of them are exact.</summary>
+internal sealed class LogFrames
 {
     private readonly ProcessLog _log;
-    private readonly bool[] _isWanted;
-    private readonly double[][] _values;
+    private readonly ISampleSource _samples;
     private readonly SiConversion[] _conversions;
-    private readonly ChannelCodec _codec = new();
-    private readonly SampleBlock _block = new();
-    private int _nextChunk;
+    private readonly double[][] _digits;
+    private readonly int[] _held;
+    private int _frame = -1;
 
-    public LogFrames(ProcessLog log, IEnumerable<LogColumn> columns)
+    public LogFrames(ProcessLog log, ISampleSource samples)
     {
-        _log = log;
-        _isWanted = new bool[log.Header.Columns.Count];
+        (_log, _samples) = (log, samples);
         _conversions = [.. log.Header.Columns.Select(c => c.Conversion)];
-        _values = [.. log.Header.Columns.Select(_ => Array.Empty<double>())];
-        foreach (var column in columns)
-        {
-            _isWanted[column.Ordinal] = true;
-        }
+        _digits = [.. log.Header.Columns.Select(_ => Array.Empty<double>())];
+        _held = new int[_digits.Length];
+        Array.Fill(_held, -1);
     }
 
     /// <summary>Index in the log of the first sample of this frame.</summary>
@@ -29,48 +25,71 @@ internal sealed class LogFrames : IDisposable
     /// <summary>Samples in this frame.</summary>
     public int Count { get; private set; }
 
-    public ReadOnlySpan<double> Values(LogColumn column) =>
-        _values[column.Ordinal].AsSpan(0, Count);
+    /// <summary>The chunk of a column in this frame.</summary>
+    public EncodedChunk Chunk(LogColumn column) =>
+        _log.Chunks[(_frame * _digits.Length) + column.Ordinal];
 
-    /// <summary>A number of this frame in SI.</summary>
-    public double Si(LogColumn column, int index) =>
-        _conversions[column.Ordinal].ToSi(_values[column.Ordinal][index]);
+    /// <summary>The numbers of this frame in last digits; as logged for a column that is no fixed decimal.</summary>
+    public ReadOnlySpan<double> Digits(LogColumn column)
+    {
+        ref var digits = ref _digits[column.Ordinal];
+        if (_held[column.Ordinal] != _frame)
+        {
+            digits = digits.Length < Count ? new double[Count] : digits;
+            var block = _samples.Get(_frame, column.Ordinal);
+            if (column.IsFixedDecimal)
+            {
+                block.CopyDigitsTo(digits, column.Decimals);
+            }
+            else
+            {
+                block.CopyValuesTo(digits);
+            }
+
+            _held[column.Ordinal] = _frame;
+        }
+
+        return digits.AsSpan(0, Count);
+    }
 
     /// <summary>The numbers of this frame in SI.</summary>
-    public void CopySi(LogColumn column, Span<double> si)
+    public void CopySi(LogColumn column, Span<double> si) =>
+        _conversions[column.Ordinal].Convert(Digits(column), si);
+
+    /// <summary>The numbers of this frame in SI, in memory that is used again.</summary>
+    public Span<double> Si(LogColumn column, ref double[] room)
     {
-        var values = Values(column);
-        var conversion = _conversions[column.Ordinal];
-        for (var i = 0; i < values.Length; i++)
-        {
-            si[i] = conversion.ToSi(values[i]);
-        }
+        var si = Room(ref room);
+        CopySi(column, si);
+        return si;
+    }
+
+    /// <summary>The numbers of this frame in SI, within their last bits.</summary>
+    public Span<double> NearlySi(LogColumn column, ref double[] room)
+    {
+        var si = Room(ref room);
+        _conversions[column.Ordinal].ConvertNearly(Digits(column), si);
+        return si;
+    }
+
+    /// <summary>As many numbers as this frame has, in memory that is used again.</summary>
+    public Span<double> Room(ref double[] room)
+    {
+        room = room.Length < Count ? new double[Count] : room;
+        return room.AsSpan(0, Count);
     }
 
     public bool MoveNext()
     {
-        (First, Count) = (First + Count, 0);
-        for (var i = 0; i < _isWanted.Length && _nextChunk < _log.Chunks.Count; i++)
+        var next = (_frame + 1) * _digits.Length;
+        if (next >= _log.Chunks.Count)
         {
-            Take(_log.Chunks[_nextChunk++]);
+            return false;
         }
 
-        return Count > 0;
-    }
-
-    public void Dispose() => _codec.Dispose();
-
-    private void Take(EncodedChunk chunk)
-    {
-        Count = chunk.Count;
-        if (!_isWanted[chunk.Ordinal])
-        {
-            return;
-        }
-
-        ref var values = ref _values[chunk.Ordinal];
-        values = values.Length < Count ? new double[Count] : values;
-        _codec.Decode(chunk.Bytes.Span, _block);
-        _block.CopyValuesTo(values.AsSpan(0, Count));
+        First += Count;
+        Count = _log.Chunks[next].Count;
+        _frame++;
+        return true;
     }
 }

@@ -5,18 +5,18 @@ namespace WeldTrace.ProcessLogs.Evaluation;
 /// <summary>Looks at the samples of a log for what a person should know before trusting them.</summary>
 internal sealed class LogObserver
 {
+    private const int MostSteps = 4096;
     private readonly LogHeader _header;
     private readonly LogColumn _time;
     private readonly ColumnObserver[] _columns;
-    private readonly RunPhases _phases;
     private readonly ObservationList _found = new();
     private RowObserver? _rows;
     private LogColumn? _telling;
     private ColumnObserver[]? _restless;
 
-    public LogObserver(ProcessLog log, LogColumn time, RunPhases phases)
+    public LogObserver(ProcessLog log, LogColumn time)
     {
-        (_header, _time, _phases) = (log.Header, time, phases);
+        (_header, _time) = (log.Header, time);
         _columns =
         [
             .. _header
@@ -31,21 +31,35 @@ internal sealed class LogObserver
         return _found.InOrder;
     }
 
-    public void Add(LogFrames frames, ReadOnlySpan<double> seconds)
+    public void Add(
+        LogFrames frames,
+        ReadOnlySpan<double> seconds,
+        IReadOnlyList<FramePiece> pieces
+    )
     {
         _rows ??= new RowObserver(Median(seconds) ?? _header.SamplePeriodSeconds, _found);
-        foreach (var span in _phases.Spans.Where(span => span.Phase != WeldPhase.Idle))
+        foreach (var piece in pieces)
         {
-            var from = (int)Math.Clamp(span.First.Index - frames.First, 0, frames.Count);
-            var to = (int)Math.Clamp(span.Next.Index - frames.First, 0, frames.Count);
-            if (to > from)
+            if (piece.Phase == WeldPhase.Idle)
             {
-                Look(frames, seconds, from, to);
+                Interrupt(frames, seconds, piece.From);
+            }
+            else
+            {
+                Look(frames, seconds, piece.From, piece.To);
             }
         }
 
-        var telling = frames.Values(_telling ?? _time);
+        var telling = frames.Digits(_telling ?? _time);
         _rows.Add(frames.First, seconds, telling, row => Hash(frames, row));
+    }
+
+    private void Interrupt(LogFrames frames, ReadOnlySpan<double> seconds, int row)
+    {
+        foreach (var column in _restless ?? [])
+        {
+            column.Interrupt(frames.First + row, seconds[Math.Max(0, row - 1)]);
+        }
     }
 
     private void Look(LogFrames frames, ReadOnlySpan<double> seconds, int from, int to)
@@ -55,7 +69,7 @@ internal sealed class LogObserver
             _restless =
             [
                 .. _columns.Where(c =>
-                    ColumnObserver.IsRestless(frames.Values(c.Column)[from..to])
+                    ColumnObserver.IsRestless(frames.Digits(c.Column)[from..to])
                 ),
             ];
             _telling = _restless is [var one, ..] ? one.Column : null;
@@ -66,12 +80,8 @@ internal sealed class LogObserver
             column.Add(
                 frames.First + from,
                 seconds[from..to],
-                frames.Values(column.Column)[from..to]
+                frames.Digits(column.Column)[from..to]
             );
-            if (to < frames.Count)
-            {
-                column.Interrupt(frames.First + to, seconds[to - 1]);
-            }
         }
     }
 
@@ -80,7 +90,7 @@ internal sealed class LogObserver
         var hash = 0xCBF29CE484222325UL;
         foreach (var column in _columns)
         {
-            var bits = BitConverter.DoubleToUInt64Bits(frames.Values(column.Column)[row]);
+            var bits = BitConverter.DoubleToUInt64Bits(frames.Digits(column.Column)[row]);
             hash = unchecked((hash ^ bits) * 0x100000001B3);
             hash ^= hash >> 29;
         }
@@ -95,7 +105,7 @@ internal sealed class LogObserver
             return null;
         }
 
-        var steps = new double[seconds.Length - 1];
+        var steps = new double[Math.Min(seconds.Length, MostSteps) - 1];
         for (var i = 0; i < steps.Length; i++)
         {
             steps[i] = seconds[i + 1] - seconds[i];

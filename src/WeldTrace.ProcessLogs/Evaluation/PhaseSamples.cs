@@ -23,17 +23,13 @@ internal sealed class PhaseSamples(RunChannels channels, AxisTravelSpeed? axis)
 
     private static Span<double> Si(LogFrames frames, LogColumn? column, ref double[] room)
     {
-        room = room.Length < frames.Count ? new double[frames.Count] : room;
-        var values = room.AsSpan(0, frames.Count);
-        if (column is null)
+        if (column is not null)
         {
-            values.Fill(double.NaN);
-        }
-        else
-        {
-            frames.CopySi(column, values);
+            return frames.Si(column, ref room);
         }
 
+        var values = frames.Room(ref room);
+        values.Fill(double.NaN);
         return values;
     }
 

@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Numerics;
+using System.Runtime.InteropServices;
 
 namespace WeldTrace.ProcessLogs.Evaluation;
 
@@ -9,7 +11,9 @@ internal sealed class RowObserver(double periodSeconds, ObservationList found)
     private const double RateTolerance = 0.2;
     private const int RateBlock = 64;
     private const int BlocksUntilChange = 3;
-    private const int AnchorMask = 31;
+    private const ulong AnchorMask = 31;
+    private const int AnchorShift = 40;
+    private const ulong Spread = 0x9E3779B97F4A7C15;
     private const int RepeatsUntilSure = 3;
 
     private readonly Dictionary<ulong, long> _anchors = [];
@@ -36,18 +40,10 @@ internal sealed class RowObserver(double periodSeconds, ObservationList found)
         Func<int, ulong> rowHash
     )
     {
-        for (var i = 0; i < seconds.Length; i++)
+        Times(first, seconds);
+        for (var i = NextAnchor(telling, 0); i < seconds.Length; i = NextAnchor(telling, i + 1))
         {
-            Time(first + i, seconds[i]);
-            if (
-                (
-                    BitConverter.DoubleToUInt64Bits(telling[i]) * 0x9E3779B97F4A7C15 >> 40
-                    & AnchorMask
-                ) == 0
-            )
-            {
-                Anchor(first + i, seconds[i], rowHash(i));
-            }
+            Anchor(first + i, seconds[i], rowHash(i));
         }
     }
 
@@ -55,6 +51,71 @@ internal sealed class RowObserver(double periodSeconds, ObservationList found)
     {
         EndRepeat();
         EndOdd(_last, long.MaxValue);
+    }
+
+    /// <summary>The next row that is remembered: its number alone decides, so that it is chosen again when it comes again.</summary>
+    private static int NextAnchor(ReadOnlySpan<double> telling, int from)
+    {
+        var numbers = MemoryMarshal.Cast<double, ulong>(telling);
+        var (mask, factor) = (new Vector<ulong>(AnchorMask), new Vector<ulong>(Spread));
+        for (; from <= numbers.Length - Vector<ulong>.Count; from += Vector<ulong>.Count)
+        {
+            var vector = new Vector<ulong>(numbers[from..]) * factor;
+            if (Vector.EqualsAny((vector >> AnchorShift) & mask, Vector<ulong>.Zero))
+            {
+                break;
+            }
+        }
+
+        while (
+            from < numbers.Length
+            && ((unchecked(numbers[from] * Spread) >> AnchorShift) & AnchorMask) != 0
+        )
+        {
+            from++;
+        }
+
+        return from;
+    }
+
+    private void Times(long first, ReadOnlySpan<double> seconds)
+    {
+        for (var i = 0; i < seconds.Length; )
+        {
+            var even = double.IsNaN(_last) ? 0 : EvenBlock(seconds[i..]);
+            if (even > 0)
+            {
+                (_inBlock, _last) = (_inBlock + even, seconds[i + even - 1]);
+                i += even;
+            }
+            else
+            {
+                Time(first + i, seconds[i++]);
+            }
+        }
+    }
+
+    /// <summary>Leading samples before the end of the block under way, when there is no gap before any of them.</summary>
+    private int EvenBlock(ReadOnlySpan<double> seconds)
+    {
+        var count = Math.Min(RateBlock - _inBlock, seconds.Length);
+        if (_inBlock == 0 || count <= 0 || seconds[0] - _last > GapPeriods * periodSeconds)
+        {
+            return 0;
+        }
+
+        var longest = new Vector<double>(GapPeriods * periodSeconds);
+        var i = 1;
+        for (; i <= count - Vector<double>.Count; i += Vector<double>.Count)
+        {
+            var steps = new Vector<double>(seconds[i..]) - new Vector<double>(seconds[(i - 1)..]);
+            if (Vector.GreaterThanAny(steps, longest))
+            {
+                break;
+            }
+        }
+
+        return i;
     }
 
     private void Time(long row, double seconds)

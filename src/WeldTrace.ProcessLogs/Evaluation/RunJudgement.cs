@@ -8,10 +8,23 @@ internal static class RunJudgement
 {
     public static LogEvaluation Of(ProcessLog log, EvaluationPlan plan)
     {
+        using var some = new UnpackedWhenAsked(log);
+        using var all = new UnpackedAhead(log);
+        return Of(log, plan, some, all);
+    }
+
+    /// <summary>The same of samples that are unpacked otherwise.</summary>
+    public static LogEvaluation Of(
+        ProcessLog log,
+        EvaluationPlan plan,
+        ISampleSource some,
+        ISampleSource all
+    )
+    {
         var channels = RunChannels.Of(log.Header, plan);
-        var phases = PhasePass.Run(log, plan, channels);
+        var phases = PhasePass.Run(log, plan, channels, some);
         var pass = new JudgePass(log, plan, channels, phases);
-        pass.Run();
+        pass.Run(all);
         SteadyStretch[] steady = [.. pass.Steady];
         var isJudged = phases.HasTraverse && channels.Source is not null;
         return new LogEvaluation

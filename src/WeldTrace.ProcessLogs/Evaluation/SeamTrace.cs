@@ -1,50 +1,72 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Engineering.Signals;
 
 namespace WeldTrace.ProcessLogs.Evaluation;
 
 /// <summary>Position along the seam of every sample: counted while the tool is in the work.</summary>
-internal sealed class SeamTrace(RunChannels channels, RunPhases phases, SeamPosition? position)
+internal sealed class SeamTrace(RunChannels channels, SeamPosition? position)
 {
     private double[] _metres = [];
-    private int _span;
+    private double[] _travel = [];
 
     public Length Travelled => position?.Travelled ?? Length.Zero;
 
-    public ReadOnlySpan<double> Follow(LogFrames frames, ReadOnlySpan<double> seconds)
+    public ReadOnlySpan<double> Follow(
+        LogFrames frames,
+        ReadOnlySpan<double> seconds,
+        IReadOnlyList<FramePiece> pieces
+    )
     {
-        _metres = _metres.Length < frames.Count ? new double[frames.Count] : _metres;
-        for (var i = 0; i < frames.Count; i++)
-        {
-            var sample = channels.Travel is null ? 0 : frames.Si(channels.Travel, i);
-            _metres[i] = At(frames.First + i, seconds[i], sample);
-        }
-
-        return _metres.AsSpan(0, frames.Count);
-    }
-
-    private double At(long index, double seconds, double sample)
-    {
-        while (phases.Spans[_span].Next.Index <= index)
-        {
-            _span++;
-        }
-
+        var metres = frames.Room(ref _metres);
         if (position is null)
         {
-            return 0;
+            metres.Clear();
+            return metres;
         }
 
-        if (!Counts(phases.Spans[_span].Phase))
+        var travel = Travel(frames);
+        foreach (var piece in pieces)
         {
-            position.Interrupt();
-            return position.Travelled.Metres;
+            var rows = piece.From..piece.To;
+            if (Counts(piece.Phase))
+            {
+                position.Add(seconds[rows], travel[rows], metres[rows]);
+            }
+            else
+            {
+                position.Interrupt();
+                metres[rows].Fill(position.Travelled.Metres);
+            }
         }
 
-        return position.Add(
-            seconds,
-            channels.Source == SeamPositionSource.TravelSpeed ? Math.Abs(sample) : sample
-        );
+        return metres;
+    }
+
+    private ReadOnlySpan<double> Travel(LogFrames frames)
+    {
+        if (channels.Travel is not { } column)
+        {
+            return frames.Room(ref _travel);
+        }
+
+        var travel = frames.NearlySi(column, ref _travel);
+        if (channels.Source == SeamPositionSource.TravelSpeed)
+        {
+            var vectors = MemoryMarshal.Cast<double, Vector<double>>(travel);
+            foreach (ref var vector in vectors)
+            {
+                vector = Vector.Abs(vector);
+            }
+
+            foreach (ref var speed in travel[(vectors.Length * Vector<double>.Count)..])
+            {
+                speed = Math.Abs(speed);
+            }
+        }
+
+        return travel;
     }
 
     private bool Counts(WeldPhase phase) =>

@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Engineering.Signals;
 
@@ -9,27 +11,55 @@ internal sealed class SpindleEnergyMeter(LogHeader header)
     private readonly LogColumn? _speed = RunChannels.Find(header, LogChannel.SpindleSpeed);
     private readonly LogColumn? _torque = RunChannels.Find(header, LogChannel.Torque);
     private TrapezoidIntegral _joules;
+    private double[] _watts = [];
+    private double[] _newtonMetres = [];
 
     public Energy? Total =>
         _speed is null || _torque is null ? null : Energy.FromJoules(_joules.Total);
 
-    /// <summary>Takes the samples of a half-open range; a range that ends before the frame ends the stretch.</summary>
-    public void Add(LogFrames frames, ReadOnlySpan<double> seconds, int from, int to)
+    /// <summary>Takes the samples of a frame; only its steady pieces count.</summary>
+    public void Add(
+        LogFrames frames,
+        ReadOnlySpan<double> seconds,
+        IReadOnlyList<FramePiece> pieces
+    )
     {
         if (_speed is null || _torque is null)
         {
             return;
         }
 
-        for (var i = from; i < to; i++)
+        var watts = Watts(frames);
+        foreach (var piece in pieces)
         {
-            var watts = 2 * Math.PI * frames.Si(_speed, i) * frames.Si(_torque, i);
-            _joules.Add(seconds[i], Math.Abs(watts));
+            if (piece.Steady is null)
+            {
+                _joules.Interrupt();
+                continue;
+            }
+
+            var rows = piece.From..piece.To;
+            // The torques are done with: their room takes the sums.
+            _joules.Add(seconds[rows], watts[rows], _newtonMetres);
+        }
+    }
+
+    private ReadOnlySpan<double> Watts(LogFrames frames)
+    {
+        var watts = frames.NearlySi(_speed!, ref _watts);
+        ReadOnlySpan<double> torques = frames.NearlySi(_torque!, ref _newtonMetres);
+        var vectors = MemoryMarshal.Cast<double, Vector<double>>(watts);
+        var others = MemoryMarshal.Cast<double, Vector<double>>(torques);
+        for (var i = 0; i < vectors.Length; i++)
+        {
+            vectors[i] = Vector.Abs(vectors[i] * others[i]) * (2 * Math.PI);
         }
 
-        if (to < seconds.Length)
+        for (var i = vectors.Length * Vector<double>.Count; i < watts.Length; i++)
         {
-            _joules.Interrupt();
+            watts[i] = Math.Abs(watts[i] * torques[i]) * (2 * Math.PI);
         }
+
+        return watts;
     }
 }

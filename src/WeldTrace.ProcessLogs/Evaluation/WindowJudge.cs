@@ -1,11 +1,10 @@
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Engineering.Signals;
-using WeldTrace.ProcessLogs.Storage;
 
 namespace WeldTrace.ProcessLogs.Evaluation;
 
 /// <summary>
-/// Judges one column by one window. Limits are brought into the unit as logged and rounded to the last digit of
+/// Judges one column by one window. Limits are brought into the last digits and rounded to one of
 /// the column when they are within a millionth of it, so that a sample equal to its limit is inside.
 /// </summary>
 internal sealed class WindowJudge
@@ -33,13 +32,25 @@ internal sealed class WindowJudge
         _detector = new ExcursionDetector(Inside(from, -1), Inside(to, 1), rule);
     }
 
-    public LogColumn Column => _column;
-
+    /// <summary>Takes the samples of a piece of a frame; a calm frame is passed over by its extremes alone.</summary>
     public void Add(
+        LogFrames frames,
+        Range rows,
         ReadOnlySpan<double> seconds,
-        ReadOnlySpan<double> asLogged,
         ReadOnlySpan<double> metres
-    ) => _detector.Add(seconds, asLogged, metres);
+    )
+    {
+        var chunk = frames.Chunk(_column);
+        var digits = _column.DigitsPerUnit;
+        if (_detector.IsCalmBetween(chunk.MinimumAsLogged * digits, chunk.MaximumAsLogged * digits))
+        {
+            _detector.PassOver(rows.GetOffsetAndLength(frames.Count).Length);
+        }
+        else
+        {
+            _detector.Add(seconds[rows], frames.Digits(_column)[rows], metres[rows]);
+        }
+    }
 
     public void Interrupt() => _detector.Interrupt();
 
@@ -66,7 +77,7 @@ internal sealed class WindowJudge
             End = end,
             StartAngle = track?.AngleAt(start),
             EndAngle = track?.AngleAt(end),
-            ExtremeSi = _column.ToSi(found.ExtremeInSampleUnit),
+            ExtremeSi = _column.DigitsToSi(found.ExtremeInSampleUnit),
             ExtremeSeconds = found.ExtremeSeconds,
             LimitSi = (side == ExcursionSide.High ? _window.UpperSi : _window.LowerSi)!.Value,
             SiUnit = _column.SiUnit,
@@ -88,9 +99,7 @@ internal sealed class WindowJudge
             return value + (side * RelativeSlack * Math.Abs(value));
         }
 
-        var scale = PowersOfTen.AsDouble(_column.Decimals);
-        var digits = value * scale;
-        return (side < 0 ? Math.Ceiling(digits - DigitSlack) : Math.Floor(digits + DigitSlack))
-            / scale;
+        var digits = value * _column.DigitsPerUnit;
+        return side < 0 ? Math.Ceiling(digits - DigitSlack) : Math.Floor(digits + DigitSlack);
     }
 }

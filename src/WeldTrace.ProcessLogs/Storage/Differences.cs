@@ -39,12 +39,20 @@ internal static class Differences
 
     public static void Decode(ReadOnlySpan<uint> steps, int order, Span<int> codes)
     {
-        var (previous, previousStep) = (0, 0);
+        codes = codes[..steps.Length];
         for (var i = 0; i < steps.Length; i++)
         {
-            var step = unchecked(UnZigZag(steps[i]) + (order > 1 ? previousStep : 0));
-            codes[i] = unchecked(step + (order > 0 ? previous : 0));
-            (previous, previousStep) = (codes[i], step);
+            codes[i] = UnZigZag(steps[i]);
+        }
+
+        for (; order > 0; order--)
+        {
+            var code = 0;
+            foreach (ref var sum in codes)
+            {
+                code = unchecked(code + sum);
+                sum = code;
+            }
         }
     }
 

@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
 using WeldTrace.ProcessLogs.Storage;
 
 namespace WeldTrace.ProcessLogs;
@@ -44,6 +46,38 @@ public sealed class SampleBlock
         for (var i = 0; i < codes.Length; i++)
         {
             values[i] = codes[i] / scale;
+        }
+    }
+
+    /// <summary>Writes every sample as a whole number of digits with so many decimals; samples that are no fixed decimals as they are.</summary>
+    /// <param name="digits">Room for <see cref="Count"/> samples.</param>
+    /// <param name="decimals">Not fewer than <see cref="Decimals"/>.</param>
+    internal void CopyDigitsTo(Span<double> digits, int decimals)
+    {
+        if (!IsFixedDecimal)
+        {
+            FloatValues.CopyTo(digits);
+            return;
+        }
+
+        var codes = Codes;
+        ref var code = ref MemoryMarshal.GetReference(codes);
+        ref var digit = ref MemoryMarshal.GetReference(digits[..codes.Length]);
+        var scale = new Vector<double>(PowersOfTen.AsDouble(decimals - Decimals));
+        var i = 0;
+        for (; i <= codes.Length - Vector<int>.Count; i += Vector<int>.Count)
+        {
+            Vector.Widen(Vector.LoadUnsafe(ref code, (nuint)i), out var low, out var high);
+            (Vector.ConvertToDouble(low) * scale).StoreUnsafe(ref digit, (nuint)i);
+            (Vector.ConvertToDouble(high) * scale).StoreUnsafe(
+                ref digit,
+                (nuint)(i + Vector<double>.Count)
+            );
+        }
+
+        for (; i < codes.Length; i++)
+        {
+            digits[i] = codes[i] * scale[0];
         }
     }
 
