@@ -15,6 +15,9 @@ public sealed record DocumentStamp
     /// <summary>The site's time zone; every time in the document is shown in it.</summary>
     public required TimeZoneInfo TimeZone { get; init; }
 
+    /// <summary>The ledger as it was signed last; null before the first checkpoint.</summary>
+    public SignedLedger? Ledger { get; init; }
+
     /// <summary>The units in which typed quantities are shown; texts are printed as they are given.</summary>
     public UnitSystem Units { get; init; } = UnitSystem.Metric;
 }

@@ -8,8 +8,8 @@ internal static class PageGeometry
     public const double Left = 54;
     public const double Right = Width - 48;
     public const double Top = 46;
-    public const double Bottom = Height - 62;
-    public const double Footer = Height - 44;
+    public const double Bottom = Height - 68;
+    public const double Footer = Height - 50;
     public const double TextWidth = Right - Left;
     public const double TextHeight = Bottom - Top;
 }

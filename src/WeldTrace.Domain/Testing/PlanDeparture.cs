@@ -68,7 +68,7 @@ public sealed record PlanDeparture(
     {
         List<(DepartureKind, string)> found = [];
         var (target, tolerance) = (plan.Target(stage).Bar, (double)plan.TargetTolerance);
-        var highest = StageEvaluation.Highest(reading);
+        var highest = StageEvaluation.HighestBar(reading);
         if (
             highest is { } bar
             && Exceeds(bar, target * (1 + tolerance))

@@ -14,7 +14,7 @@ public sealed partial class PressureTest
 
     private void CheckRange(Checks checks, StageReading reading) =>
         checks.That(
-            !IsAboveRange(StageEvaluation.Highest(reading)),
+            !IsAboveRange(StageEvaluation.HighestBar(reading)),
             "F13",
             $"A pressure above {GaugeRange}, the range of {SetUp.Gauge}, can't have been read with it. Check digits and unit; if the pressure was as high, withdraw the test and report a finding.",
             nameof(reading.StartPressure)

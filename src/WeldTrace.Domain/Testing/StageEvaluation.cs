@@ -60,7 +60,7 @@ internal static class StageEvaluation
     }
 
     /// <summary>Highest gauge pressure that was read, in bar; null when none was.</summary>
-    public static double? Highest(StageReading reading)
+    public static double? HighestBar(StageReading reading)
     {
         double?[] read =
         [
@@ -204,7 +204,7 @@ internal static class StageEvaluation
     {
         var hold = HoldEvaluation.Evaluate(Hold(stage, reading, setUp, plan)).Value;
         var ceiling = plan.HighestOrdinary.Bar * (1 + (double)plan.TargetTolerance);
-        var highest = Highest(reading)!.Value;
+        var highest = HighestBar(reading)!.Value;
         var over = Comparison.AtMost(
             new Engineering.Conformity.Measured(highest, "bar"),
             WrittenLimit.Exact(ceiling, "bar")

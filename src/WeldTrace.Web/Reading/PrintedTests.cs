@@ -12,27 +12,6 @@ namespace WeldTrace.Web.Reading;
 /// <summary>What the reports of all tests print in the same way.</summary>
 public static class PrintedTests
 {
-    /// <summary>What a document says about itself, for this site and person.</summary>
-    public static async Task<DocumentStamp> StampAsync(
-        this SiteReader sites,
-        Actor actor,
-        DateTimeOffset at,
-        CancellationToken cancellation
-    )
-    {
-        ArgumentNullException.ThrowIfNull(sites);
-        ArgumentNullException.ThrowIfNull(actor);
-        var site = await sites.GetAsync(cancellation);
-        return new DocumentStamp
-        {
-            SiteName = site.Name,
-            PrintedBy = actor.PrintedName,
-            PrintedAt = at,
-            TimeZone = site.TimeZone,
-            Units = site.Units,
-        };
-    }
-
     public static string Show(this DocumentStamp stamp, DateTimeOffset at)
     {
         ArgumentNullException.ThrowIfNull(stamp);

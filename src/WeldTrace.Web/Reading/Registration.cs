@@ -6,5 +6,6 @@ public static class Registration
         services
             .AddSingleton<SiteReader>()
             .AddSingleton<SiteDay>()
+            .AddSingleton<StampReader>()
             .AddSingleton<InstrumentReader>();
 }

@@ -41,16 +41,17 @@ public sealed partial class AccessibilityTests(SiteFixture site)
     {
         HashSet<string> reached = [.. ScannedOnJourneys, .. ScannedHere];
         List<string> violations = [];
+        HashSet<string> seen = [];
         foreach (var person in DemoPeople.All)
         {
             await using var visitor = await Visitor.SignInAsync(site, person);
-            var crawl = new Crawl(visitor);
+            var crawl = new Crawl(visitor, seen);
             await crawl.RunAsync(await AlsoAtAsync());
             reached.UnionWith(crawl.Shapes.Keys);
             violations.AddRange(crawl.Violations.Select(v => $"{person.SignInName}: {v}"));
         }
 
-        Assert.Empty(violations);
+        Assert.True(violations.Count == 0, string.Join('\n', violations));
         var missing = string.Join(' ', Pages().Except(reached));
         Assert.True(missing.Length == 0, $"Not reached: {missing}");
     }

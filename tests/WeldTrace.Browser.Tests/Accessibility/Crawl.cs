@@ -3,7 +3,9 @@ using System.Text.RegularExpressions;
 namespace WeldTrace.Browser.Tests.Accessibility;
 
 /// <summary>Follows every link that a person sees and scans one page of each kind.</summary>
-internal sealed partial class Crawl(Visitor visitor)
+/// <param name="visitor">The person.</param>
+/// <param name="seen">How the pages were built that somebody saw before; one that is built in the same way is not scanned again.</param>
+internal sealed partial class Crawl(Visitor visitor, HashSet<string> seen)
 {
     private const int MostPages = 160;
 
@@ -12,6 +14,14 @@ internal sealed partial class Crawl(Visitor visitor)
         () => [...document.querySelectorAll('a[href]:not([download]):not([data-enhance-nav=false])')]
           .filter(a => a.origin === location.origin && !a.pathname.startsWith('/attachments/'))
           .map(a => a.pathname + (a.pathname === location.pathname ? '' : a.search))
+        """;
+
+    // Elements with everything but their texts and identities, in order: what axe goes by.
+    private const string Build = """
+        () => [...document.querySelectorAll('*')].map(e => e.tagName
+          + [...e.attributes].filter(a => !/^(id|for|href|value|d|x|y|x1|y1|x2|y2|cx|cy|points|nonce)$|labelledby|describedby|controls/.test(a.name))
+            .map(a => ' ' + a.name + '=' + (/^(class|role|type|lang|scope|style|aria-hidden|tabindex)$/.test(a.name) ? a.value : a.value !== ''))
+          + (e.firstChild && e.firstChild.nodeType === 3 && e.firstChild.data.trim() ? '+' : '')).join('\n')
         """;
 
     private readonly List<string> _violations = [];
@@ -41,14 +51,31 @@ internal sealed partial class Crawl(Visitor visitor)
                 continue;
             }
 
-            _violations.AddRange(
-                from violation in await AxeScan.ViolationsAsync(visitor.Page)
-                select $"{path}: {violation}"
-            );
+            if (
+                response?.Headers.GetValueOrDefault("content-type") is { } type
+                && !type.StartsWith("text/html", StringComparison.Ordinal)
+            )
+            {
+                _violations.Add($"{path} is a file; its link needs data-enhance-nav=\"false\".");
+                continue;
+            }
+
+            await ScanAsync(path);
             foreach (var link in await visitor.Page.EvaluateAsync<string[]>(Links))
             {
                 Find(link, waiting);
             }
+        }
+    }
+
+    private async Task ScanAsync(string path)
+    {
+        if (seen.Add(await visitor.Page.EvaluateAsync<string>(Build)))
+        {
+            _violations.AddRange(
+                from violation in await AxeScan.ViolationsAsync(visitor.Page)
+                select $"{path}: {violation}"
+            );
         }
     }
 

@@ -13,6 +13,7 @@ internal static class SampleTraveler
         PrintedBy = "Inês Falcão",
         PrintedAt = At(20, 16, 45),
         TimeZone = Zone,
+        Ledger = new(4213, new string('a', 32) + new string('7', 32), At(20, 16, 0)),
     };
 
     public static readonly StateMark Passed = new("passed", MarkShape.Disc);

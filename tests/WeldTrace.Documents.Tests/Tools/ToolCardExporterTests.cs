@@ -26,11 +26,15 @@ public sealed class ToolCardExporterTests
     [Fact]
     public void Write_LongUseTable_RepeatsItsHeadingRow()
     {
-        var pages = WrittenPdf.Pages(Sample);
+        var withUses = WrittenPdf
+            .Pages(Sample)
+            .Where(page => page.Contains("WR-0", StringComparison.Ordinal))
+            .ToList();
 
-        Assert.Equal(
-            2,
-            pages.Count(page => page.Contains("Total after", StringComparison.Ordinal))
+        Assert.True(withUses.Count > 1, "The table fits on one page.");
+        Assert.All(
+            withUses,
+            page => Assert.Contains("Total after", page, StringComparison.Ordinal)
         );
     }
 

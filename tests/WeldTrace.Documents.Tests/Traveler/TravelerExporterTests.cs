@@ -60,6 +60,15 @@ public sealed class TravelerExporterTests
                     StringComparison.Ordinal
                 )
         );
+        Assert.All(
+            pages,
+            text =>
+                Assert.Contains(
+                    $"Ledger signed 2031-05-20 16:00: 4213 entries, root {SampleTraveler.Stamp.Ledger!.RootHex}",
+                    text,
+                    StringComparison.Ordinal
+                )
+        );
     }
 
     [Fact]

@@ -64,6 +64,8 @@ internal sealed class WorkingSite : IAsyncDisposable
 
     public SiteReader Sites => Get<SiteReader>();
 
+    public StampReader Stamps => Get<StampReader>();
+
     public PasswordCheck Passwords => Get<PasswordCheck>();
 
     public PeopleHandler People =>

@@ -31,6 +31,21 @@ public static class SensibleDigits
             : Fixed(value, Math.Max(0, significant - 1 - exponent));
     }
 
+    /// <summary>A rough figure: no digit that differs from zero after the given count of significant digits.</summary>
+    public static string Rough(double value, int significant = 2) =>
+        double.IsFinite(value)
+            ? Show(
+                double.Parse(
+                    value.ToString(
+                        "E" + (significant - 1).ToString(CultureInfo.InvariantCulture),
+                        CultureInfo.InvariantCulture
+                    ),
+                    CultureInfo.InvariantCulture
+                ),
+                significant
+            )
+            : Show(value);
+
     /// <summary>A nominal value: at most the given count of significant digits, without zeros at the end of its decimals.</summary>
     public static string Nominal(double value, int significant = 6)
     {

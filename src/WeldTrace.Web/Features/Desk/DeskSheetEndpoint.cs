@@ -1,4 +1,3 @@
-using WeldTrace.Documents;
 using WeldTrace.Documents.CalculationSheets;
 using WeldTrace.Web.Reading;
 
@@ -15,7 +14,7 @@ public static class DeskSheetEndpoint
                 HttpContext http,
                 IEnumerable<IDeskSubject> subjects,
                 SiteReader sites,
-                TimeProvider clock
+                StampReader stamps
             ) =>
             {
                 if (subjects.FirstOrDefault(s => s.Name == name) is not { } subject)
@@ -36,21 +35,15 @@ public static class DeskSheetEndpoint
                 }
 
                 return await http.PrintAsync(
-                    (address, actor, _) =>
-                        Task.FromResult<byte[]?>(
-                            Print(
-                                new CalculationSheetModel(
-                                    new DocumentStamp
-                                    {
-                                        SiteName = site.Name,
-                                        PrintedBy = actor.PrintedName,
-                                        PrintedAt = clock.GetUtcNow(),
-                                        TimeZone = site.TimeZone,
-                                        Units = sheet.Units,
-                                    },
-                                    new Uri(address, sheet.At(subject.Path)).AbsoluteUri,
-                                    calculation
-                                )
+                    async (address, actor, token) =>
+                        Print(
+                            new CalculationSheetModel(
+                                await stamps.ReadAsync(actor, token) with
+                                {
+                                    Units = sheet.Units,
+                                },
+                                new Uri(address, sheet.At(subject.Path)).AbsoluteUri,
+                                calculation
                             )
                         )
                 );

@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WeldTrace.Documents;
 using WeldTrace.Documents.Labels;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
@@ -21,11 +20,7 @@ public enum LabelKind
 public sealed record LabelChoice(Guid Id, string Mark, IReadOnlyList<string> Lines, string Path);
 
 /// <summary>Finds what labels are printed for, and prints them.</summary>
-public sealed class LabelReader(
-    IDbContextFactory<WeldTraceDbContext> contexts,
-    SiteReader sites,
-    TimeProvider clock
-)
+public sealed class LabelReader(IDbContextFactory<WeldTraceDbContext> contexts, StampReader stamps)
 {
     /// <summary>Most records offered, and most labels of one sheet.</summary>
     public const int Most = 240;
@@ -59,17 +54,9 @@ public sealed class LabelReader(
             return null;
         }
 
-        var site = await sites.GetAsync(cancellation);
         var model = new LabelSheetModel
         {
-            Stamp = new DocumentStamp
-            {
-                SiteName = site.Name,
-                PrintedBy = actor.PrintedName,
-                PrintedAt = clock.GetUtcNow(),
-                TimeZone = site.TimeZone,
-                Units = site.Units,
-            },
+            Stamp = await stamps.ReadAsync(actor, cancellation),
             Subject = Word(kind),
             Labels =
             [

@@ -19,6 +19,14 @@ public sealed class SensibleDigitsTests
         Assert.Equal(shown, SensibleDigits.Show(value, digits));
 
     [Theory]
+    [InlineData(3016.4, "3000")]
+    [InlineData(257.3, "260")]
+    [InlineData(0.0512, "0.051")]
+    [InlineData(double.NaN, "–")]
+    public void Rough_AnyNumber_HasTwoDigitsThatDifferFromZero(double value, string shown) =>
+        Assert.Equal(shown, SensibleDigits.Rough(value));
+
+    [Theory]
     [InlineData(18.0, "18")]
     [InlineData(60.5, "60.5")]
     [InlineData(300.0, "300")]

@@ -102,6 +102,5 @@ public sealed class LabelTests(PostgresServerFixture server)
         Assert.Null(none);
     }
 
-    private static LabelReader Reader(WorkingSite site) =>
-        new(site.Database, new SiteReader(site.Database), site.Clock);
+    private static LabelReader Reader(WorkingSite site) => new(site.Database, site.Stamps);
 }

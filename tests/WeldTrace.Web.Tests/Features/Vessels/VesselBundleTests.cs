@@ -63,7 +63,7 @@ public sealed class VesselBundleTests(PostgresServerFixture server)
                 site.Database,
                 site.Sites,
                 SamplePictures.Store(site.Database),
-                site.Clock
+                site.Stamps
             ),
             new SiteKeyFolder(folder),
             site.Clock

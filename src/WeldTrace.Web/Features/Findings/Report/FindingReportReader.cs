@@ -13,7 +13,7 @@ namespace WeldTrace.Web.Features.Findings.Report;
 public sealed class FindingReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
-    TimeProvider clock
+    StampReader stamps
 )
 {
     public async Task<byte[]?> PrintAsync(
@@ -35,14 +35,7 @@ public sealed class FindingReportReader(
         var site = await sites.GetAsync(cancellation);
         var model = new RecordSheetModel
         {
-            Stamp = new DocumentStamp
-            {
-                SiteName = site.Name,
-                PrintedBy = actor.PrintedName,
-                PrintedAt = clock.GetUtcNow(),
-                TimeZone = site.TimeZone,
-                Units = site.Units,
-            },
+            Stamp = await stamps.ReadAsync(actor, cancellation),
             RecordAddress = new Uri(address, Routes.Finding(id)).AbsoluteUri,
             Title = $"Finding {finding.Label}",
             Subtitle = $"Non-conformance report, vessel {finding.VesselSerial}",

@@ -13,8 +13,7 @@ namespace WeldTrace.Web.Features.Laboratory.Report;
 /// <summary>Prints a laboratory test.</summary>
 public sealed class LaboratoryReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
-    SiteReader sites,
-    TimeProvider clock
+    StampReader stamps
 )
 {
     public async Task<byte[]?> PrintAsync(
@@ -33,7 +32,7 @@ public sealed class LaboratoryReportReader(
             return null;
         }
 
-        var stamp = await sites.StampAsync(actor, clock.GetUtcNow(), cancellation);
+        var stamp = await stamps.ReadAsync(actor, cancellation);
         var model = Map(test, stamp, new Uri(address, Routes.LaboratoryTest(id))) with
         {
             People =

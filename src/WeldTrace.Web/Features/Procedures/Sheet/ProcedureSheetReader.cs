@@ -4,7 +4,6 @@ using WeldTrace.Documents;
 using WeldTrace.Documents.Procedures;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
-using WeldTrace.Domain.Sites;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Attachments;
 using WeldTrace.Web.Reading;
@@ -15,8 +14,7 @@ namespace WeldTrace.Web.Features.Procedures.Sheet;
 public sealed class ProcedureSheetReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     ProcedurePageReader pages,
-    SiteReader sites,
-    TimeProvider clock
+    StampReader stamps
 )
 {
     public async Task<byte[]?> PrintAsync(
@@ -32,14 +30,12 @@ public sealed class ProcedureSheetReader(
             return null;
         }
 
-        var site = await sites.GetAsync(cancellation);
         using var pdf = new MemoryStream();
         ProcedureSheetExporter.Write(
             Map(
                 view,
-                site,
+                await stamps.ReadAsync(actor, cancellation),
                 new Uri(address, Routes.Procedure(id)),
-                actor,
                 await SketchAsync(view.Revision.Content.DetailsOrNone.Sketch, cancellation)
             ),
             pdf
@@ -60,25 +56,17 @@ public sealed class ProcedureSheetReader(
             .SingleOrDefaultAsync(a => a.Sha256 == sketch.Sha256, cancellation);
     }
 
-    private ProcedureSheetModel Map(
+    private static ProcedureSheetModel Map(
         ProcedureView view,
-        Site site,
+        DocumentStamp stamp,
         Uri address,
-        Actor actor,
         Attachment? sketch
     )
     {
         var (revision, content) = (view.Revision, view.Revision.Content);
         return new ProcedureSheetModel
         {
-            Stamp = new DocumentStamp
-            {
-                SiteName = site.Name,
-                PrintedBy = actor.PrintedName,
-                PrintedAt = clock.GetUtcNow(),
-                TimeZone = site.TimeZone,
-                Units = site.Units,
-            },
+            Stamp = stamp,
             RecordAddress = address.AbsoluteUri,
             Identity = Identity(view),
             Restriction = revision.State switch

@@ -16,8 +16,7 @@ namespace WeldTrace.Web.Features.Qualifications.Sheet;
 public sealed class QualificationSheetReader(
     QualificationReader qualifications,
     IDbContextFactory<WeldTraceDbContext> contexts,
-    SiteReader sites,
-    TimeProvider clock
+    StampReader stamps
 )
 {
     public async Task<byte[]?> PrintAsync(
@@ -33,15 +32,7 @@ public sealed class QualificationSheetReader(
             return null;
         }
 
-        var site = await sites.GetAsync(cancellation);
-        var stamp = new DocumentStamp
-        {
-            SiteName = site.Name,
-            PrintedBy = actor.PrintedName,
-            PrintedAt = clock.GetUtcNow(),
-            TimeZone = site.TimeZone,
-            Units = site.Units,
-        };
+        var stamp = await stamps.ReadAsync(actor, cancellation);
         var model = Map(view, stamp, new Uri(address, Routes.Qualification(id))) with
         {
             Photographs = await PhotographsAsync(view.Records.Tests, cancellation),

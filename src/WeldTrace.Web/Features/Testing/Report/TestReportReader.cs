@@ -31,7 +31,7 @@ internal sealed record ReportSource(
 public sealed class TestReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
-    TimeProvider clock
+    StampReader stamps
 )
 {
     public async Task<byte[]?> PrintAsync(
@@ -68,14 +68,7 @@ public sealed class TestReportReader(
                 .ToListAsync(cancellation),
             await db.TracesAsync(test as PressureTest, cancellation),
             await PhotographsAsync(db, test as PressureTest, cancellation),
-            new DocumentStamp
-            {
-                SiteName = site.Name,
-                PrintedBy = actor.PrintedName,
-                PrintedAt = clock.GetUtcNow(),
-                TimeZone = site.TimeZone,
-                Units = site.Units,
-            },
+            await stamps.ReadAsync(actor, cancellation),
             address
         );
         using var pdf = new MemoryStream();

@@ -16,8 +16,7 @@ namespace WeldTrace.Web.Features.Testing.SectionReport;
 public sealed class SectionReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     PictureStore pictures,
-    SiteReader sites,
-    TimeProvider clock
+    StampReader stamps
 )
 {
     public async Task<byte[]?> PrintAsync(
@@ -36,7 +35,7 @@ public sealed class SectionReportReader(
             return null;
         }
 
-        var stamp = await sites.StampAsync(actor, clock.GetUtcNow(), cancellation);
+        var stamp = await stamps.ReadAsync(actor, cancellation);
         var jpeg = await pictures.WholeAsync(
             section.Photograph,
             PrintedSections.LongestSide,

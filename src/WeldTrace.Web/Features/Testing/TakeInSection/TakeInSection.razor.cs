@@ -69,6 +69,8 @@ public sealed partial class TakeInSection
     {
         _actor = await Actors.GetAsync();
         _personId = _actor.PersonId;
+        // Before the facts: the page is drawn between two waits, and it draws the tables as soon as the facts are there.
+        _tables = await Handler.TablesAsync(CancellationToken.None);
         _facts = await Handler.FindAsync(Serial, Sequence, _actor, CancellationToken.None);
         if (_facts is null)
         {
@@ -76,7 +78,6 @@ public sealed partial class TakeInSection
             return;
         }
 
-        _tables = await Handler.TablesAsync(CancellationToken.None);
         _notNow = In is null ? TestRecord.RefusalsBefore(_facts, StepKind.Section, _actor) : [];
         In ??= new()
         {

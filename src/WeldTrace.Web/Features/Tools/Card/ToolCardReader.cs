@@ -1,4 +1,3 @@
-using WeldTrace.Documents;
 using WeldTrace.Documents.Tools;
 using WeldTrace.Domain.Records;
 using WeldTrace.Web.Reading;
@@ -6,7 +5,7 @@ using WeldTrace.Web.Reading;
 namespace WeldTrace.Web.Features.Tools.Card;
 
 /// <summary>Prints the card of a tool.</summary>
-public sealed class ToolCardReader(ToolReader tools, SiteReader sites, TimeProvider clock)
+public sealed class ToolCardReader(ToolReader tools, StampReader stamps)
 {
     public async Task<byte[]?> PrintAsync(
         Guid id,
@@ -20,17 +19,9 @@ public sealed class ToolCardReader(ToolReader tools, SiteReader sites, TimeProvi
             return null;
         }
 
-        var site = await sites.GetAsync(cancellation);
         var model = ToolCardMapping.Map(
             view,
-            new DocumentStamp
-            {
-                SiteName = site.Name,
-                PrintedBy = actor.PrintedName,
-                PrintedAt = clock.GetUtcNow(),
-                TimeZone = site.TimeZone,
-                Units = site.Units,
-            },
+            await stamps.ReadAsync(actor, cancellation),
             new Uri(address, Routes.Tool(id)).AbsoluteUri
         );
         using var pdf = new MemoryStream();

@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WeldTrace.Documents;
 using WeldTrace.Documents.RecordSheets;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
@@ -14,7 +13,7 @@ namespace WeldTrace.Web.Features.Vessels.Certificate;
 public sealed class InspectionCertificateReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
-    TimeProvider clock
+    StampReader stamps
 )
 {
     public async Task<byte[]?> PrintAsync(
@@ -40,14 +39,7 @@ public sealed class InspectionCertificateReader(
         var accepted = vessel.State is VesselState.Accepted or VesselState.Shipped;
         var model = new RecordSheetModel
         {
-            Stamp = new DocumentStamp
-            {
-                SiteName = site.Name,
-                PrintedBy = actor.PrintedName,
-                PrintedAt = clock.GetUtcNow(),
-                TimeZone = site.TimeZone,
-                Units = site.Units,
-            },
+            Stamp = await stamps.ReadAsync(actor, cancellation),
             RecordAddress = new Uri(address, Routes.Vessel(vessel.Serial)).AbsoluteUri,
             Title = accepted
                 ? $"Inspection certificate {vessel.Serial}"

@@ -18,14 +18,7 @@ public static class TravelerMapping
         var (history, vessel) = (source.History, source.History.Vessel);
         return new TravelerModel
         {
-            Stamp = new DocumentStamp
-            {
-                SiteName = source.Site.Name,
-                PrintedBy = source.PrintedBy.PrintedName,
-                PrintedAt = source.PrintedAt,
-                TimeZone = source.Site.TimeZone,
-                Units = source.Site.Units,
-            },
+            Stamp = source.Stamp,
             RecordAddress = source.RecordAddress,
             Vessel = new VesselIdentity
             {

@@ -15,7 +15,7 @@ public sealed class TravelerReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
     PictureStore store,
-    TimeProvider clock
+    StampReader stamps
 )
 {
     /// <summary>The traveler as PDF; null when there is no such vessel.</summary>
@@ -78,8 +78,7 @@ public sealed class TravelerReader(
             await PicturesAsync(history, cancellation),
             await db.LoadLogPlotsAsync(history.Runs, procedures, settings.Units, cancellation),
             new Uri(site, Routes.Vessel(history.Vessel.Serial)).AbsoluteUri,
-            actor,
-            clock.GetUtcNow()
+            await stamps.ReadAsync(actor, cancellation)
         );
     }
 

@@ -1,6 +1,6 @@
+using WeldTrace.Documents;
 using WeldTrace.Documents.Drawings;
 using WeldTrace.Domain.Procedures;
-using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Persistence.Loading;
@@ -16,6 +16,5 @@ public sealed record TravelerSource(
     IReadOnlyDictionary<string, byte[]> Photographs,
     IReadOnlyDictionary<Guid, ProcessLogPlot> Charts,
     string RecordAddress,
-    Actor PrintedBy,
-    DateTimeOffset PrintedAt
+    DocumentStamp Stamp
 );
