@@ -65,10 +65,9 @@ internal sealed class GateQuestions
         _production = new(
             trip,
             db,
-            db.ProductionTests.Where(t =>
-                machines.Select(m => m.Id).Contains(t.MachineId)
-                && revisions.Select(r => r.Id).Contains(t.ProcedureRevisionId)
-            )
+            machines.Select(m => m.Id),
+            revisions.Select(r => r.Id),
+            choice.At
         );
     }
 

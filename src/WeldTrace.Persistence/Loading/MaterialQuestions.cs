@@ -44,14 +44,13 @@ internal sealed class MaterialQuestions
         _treatments = trip.Ask(
             db.HeatTreatments.FromSql(
                     $"""
-                    SELECT * FROM heat_treatments WHERE id IN (
-                        SELECT h.id FROM (
-                            SELECT v.id::text FROM vessels v WHERE v.serial = {serial}
-                            UNION ALL
-                            SELECT c ->> 'componentId'
-                            FROM vessels v, jsonb_array_elements(v.components) c WHERE v.serial = {serial}
-                        ) part (id)
-                        JOIN heat_treatments h ON h.parts @> jsonb_build_array(jsonb_build_object('id', part.id)))
+                    SELECT DISTINCT ON (h.id) h.* FROM (
+                        SELECT v.id::text FROM vessels v WHERE v.serial = {serial}
+                        UNION ALL
+                        SELECT c ->> 'componentId'
+                        FROM vessels v, jsonb_array_elements(v.components) c WHERE v.serial = {serial}
+                    ) part (id)
+                    JOIN heat_treatments h ON h.parts @> jsonb_build_array(jsonb_build_object('id', part.id))
                     """
                 )
                 .AsNoTracking()

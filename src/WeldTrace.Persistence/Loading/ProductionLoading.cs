@@ -9,6 +9,7 @@ public static class ProductionLoading
         this WeldTraceDbContext db,
         Guid machine,
         Guid procedure,
+        DateTimeOffset now,
         CancellationToken cancellation
     )
     {
@@ -17,9 +18,9 @@ public static class ProductionLoading
         ProductionQuestions questions = new(
             trip,
             db,
-            db.ProductionTests.Where(t =>
-                t.MachineId == machine && t.ProcedureRevisionId == procedure
-            )
+            db.Machines.Where(m => m.Id == machine).Select(m => m.Id),
+            db.ProcedureRevisions.Where(p => p.Id == procedure).Select(p => p.Id),
+            now
         );
         await trip.RunAsync(cancellation);
         return questions.Answered(machine, procedure);

@@ -7,14 +7,23 @@ namespace WeldTrace.Persistence.Loading;
 
 /// <summary>A run since a production test.</summary>
 internal sealed record RunSince(
-    Guid TestId,
+    Guid Id,
+    Guid VesselId,
+    Guid MachineId,
+    Guid ProcedureRevisionId,
     DateTimeOffset StartedAt,
     Length PlannedPath,
     Length? Travelled
 );
 
-/// <summary>A finding of what was welded since a production test.</summary>
-internal sealed record FoundSince(Guid TestId, FindingOrigin Origin);
+/// <summary>A finding on a vessel that was welded since.</summary>
+internal sealed record FoundSince(
+    Guid VesselId,
+    Guid? EvidenceId,
+    string? EvidenceKind,
+    DateTimeOffset OpenedAt,
+    FindingOrigin Origin
+);
 
 /// <summary>What is asked about production tests in the round trip of others: the newest test, and what happened since.</summary>
 internal sealed class ProductionQuestions
@@ -25,63 +34,103 @@ internal sealed class ProductionQuestions
 
     /// <param name="trip">Round trip.</param>
     /// <param name="db">Context.</param>
-    /// <param name="tests">Tests of some machines to some procedure revisions.</param>
+    /// <param name="machines">Machines.</param>
+    /// <param name="procedures">Procedure revisions.</param>
+    /// <param name="now">UTC instant up to which production counts.</param>
     public ProductionQuestions(
         RoundTrip trip,
         WeldTraceDbContext db,
-        IQueryable<ProductionTest> tests
+        IQueryable<Guid> machines,
+        IQueryable<Guid> procedures,
+        DateTimeOffset now
     )
     {
-        var last = tests.Where(t =>
-            !db.ProductionTests.Any(later =>
+        var last = db.ProductionTests.Where(t =>
+            machines.Contains(t.MachineId)
+            && procedures.Contains(t.ProcedureRevisionId)
+            && !db.ProductionTests.Any(later =>
                 later.MachineId == t.MachineId
                 && later.ProcedureRevisionId == t.ProcedureRevisionId
                 && later.At > t.At
             )
         );
         _last = trip.Ask(last.AsNoTracking());
-        var since =
-            from test in last
-            from run in db.WeldRuns
-            where
-                run.MachineId == test.MachineId
-                && run.ProcedureRevisionId == test.ProcedureRevisionId
-                && run.StartedAt >= test.At
-            select new { Test = test, Run = run };
+        // One bound for all of them, and an end: so the database expects few runs, and takes them by machine and time.
+        var runs = db.WeldRuns.Where(r =>
+            machines.Contains(r.MachineId)
+            && procedures.Contains(r.ProcedureRevisionId)
+            && r.StartedAt >= last.Min(t => (DateTimeOffset?)t.At)
+            && r.StartedAt <= now
+        );
         _runs = trip.Ask(
-            since.Select(s => new RunSince(
-                s.Test.Id,
-                s.Run.StartedAt,
-                s.Run.PlannedPath,
-                s.Run.Travelled
+            runs.Select(r => new RunSince(
+                r.Id,
+                r.VesselId,
+                r.MachineId,
+                r.ProcedureRevisionId,
+                r.StartedAt,
+                r.PlannedPath,
+                r.Travelled
             ))
         );
-        // A run is the evidence of its own findings; a test speaks of the vessel.
         _found = trip.Ask(
-            (
-                from welded in since
-                from finding in db.Findings
-                where
-                    finding.VesselId == welded.Run.VesselId
-                    && finding.OpenedAt >= welded.Test.At
-                    && (finding.EvidenceId == welded.Run.Id || finding.EvidenceKind != "weld-run")
-                select new FoundSince(welded.Test.Id, finding.Origin)
-            ).Distinct()
+            db.Findings.Where(f =>
+                    runs.Select(r => r.VesselId).Contains(f.VesselId)
+                    && f.OpenedAt >= last.Min(t => (DateTimeOffset?)t.At)
+                    && f.OpenedAt <= now
+                )
+                .Select(f => new FoundSince(
+                    f.VesselId,
+                    f.EvidenceId,
+                    f.EvidenceKind,
+                    f.OpenedAt,
+                    f.Origin
+                ))
         );
     }
 
     /// <summary>What happened on a machine, welding to a procedure revision; nothing is counted where no test was ever made.</summary>
     public ProductionSince Answered(Guid machine, Guid procedure)
     {
-        var last = _last.Rows.FirstOrDefault(t =>
-            t.MachineId == machine && t.ProcedureRevisionId == procedure
-        );
-        var runs = _runs.Rows.Where(r => r.TestId == last?.Id).ToList();
+        if (
+            _last.Rows.FirstOrDefault(t =>
+                t.MachineId == machine && t.ProcedureRevisionId == procedure
+            )
+            is not { } last
+        )
+        {
+            return new ProductionSince(null, Length.Zero, null, []);
+        }
+
+        var runs = _runs
+            .Rows.Where(r =>
+                r.MachineId == machine
+                && r.ProcedureRevisionId == procedure
+                && r.StartedAt >= last.At
+            )
+            .ToList();
         return new ProductionSince(
             last,
             Length.FromSi(runs.Sum(r => (r.Travelled ?? r.PlannedPath).SiValue)),
             runs.Count == 0 ? null : runs.Min(r => r.StartedAt),
-            [.. _found.Rows.Where(f => f.TestId == last?.Id).Select(f => f.Origin)]
+            [.. Found(last, runs).Distinct()]
         );
+    }
+
+    // A run is the evidence of its own findings; a test speaks of the vessel.
+    private IEnumerable<FindingOrigin> Found(ProductionTest last, IReadOnlyList<RunSince> runs)
+    {
+        var ids = runs.Select(r => (Guid?)r.Id).ToHashSet();
+        var vessels = runs.Select(r => r.VesselId).ToHashSet();
+        return _found
+            .Rows.Where(f =>
+                f.OpenedAt >= last.At
+                && (
+                    f.EvidenceKind == "weld-run"
+                        ? ids.Contains(f.EvidenceId)
+                        : vessels.Contains(f.VesselId)
+                )
+            )
+            .Select(f => f.Origin);
     }
 }

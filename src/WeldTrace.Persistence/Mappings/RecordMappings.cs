@@ -212,6 +212,8 @@ internal sealed class FindingMapping : IEntityTypeConfiguration<Finding>
         builder.HasIndex(f => f.EvidenceId);
         builder.HasIndex(f => f.VesselId);
         builder.HasIndex(f => f.Number).IsUnique();
+        // What was found since a production test is asked before every run.
+        builder.HasIndex(f => f.OpenedAt);
     }
 }
 

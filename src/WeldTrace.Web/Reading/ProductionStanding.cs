@@ -64,6 +64,7 @@ public sealed record ProductionStanding(
                 var since = await db.LoadProductionSinceAsync(
                     machine.Id,
                     procedure.Id,
+                    now,
                     cancellation
                 );
                 standings.AddRange(

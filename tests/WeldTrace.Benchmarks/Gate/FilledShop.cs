@@ -1,4 +1,6 @@
 using WeldTrace.Domain.Material;
+using WeldTrace.Domain.ProductionTesting;
+using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Filling;
@@ -17,8 +19,22 @@ internal sealed class FilledShop : IAsyncDisposable
     private readonly PostgresServerFixture _server = new();
     private TestDatabase _database = null!;
 
+    private static readonly ProductionTestRule DailyTests = new(
+        Length.FromMetres(100),
+        24,
+        true,
+        true,
+        true,
+        true,
+        "visual, bends, macro",
+        "Class rules Ch. 13 9.2.3"
+    );
+
     /// <summary>The vessel whose gate is judged: one pass is welded, the second comes next.</summary>
-    public SampleShop Shop { get; } = new SampleShop().Reach(20);
+    public SampleShop Shop { get; } =
+        new SampleShop(design: SampleDesigns.Content() with { ProductionTests = DailyTests }).Reach(
+            20
+        );
 
     public static async Task<FilledShop> OpenAsync()
     {
@@ -59,6 +75,19 @@ internal sealed class FilledShop : IAsyncDisposable
             .. shop.Findings,
             .. shop.Certificates,
             heat,
+            Accept.Value(
+                ProductionTest.Record(
+                    "PT-1",
+                    shop.Machine,
+                    shop.Procedure,
+                    shop.Tool,
+                    "Visual without finding.",
+                    true,
+                    SampleTests.Examiner,
+                    SamplePeople.Inspector,
+                    SampleTime.Start.AddDays(-1)
+                )
+            ),
         ]);
         Accept.All(await db.SaveAsync(CancellationToken.None));
         await ManyVessels.AddAsync(

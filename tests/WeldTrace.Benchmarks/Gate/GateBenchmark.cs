@@ -34,9 +34,11 @@ public class GateBenchmark
 
         var shop = _filled.Shop;
         _choice = new(shop.Tool.Mark, shop.Machine.Name, SamplePeople.Operator, shop.Now);
-        if ((await JudgeAsync()).Count != 9)
+        if ((await JudgeAsync()).Count != 10)
         {
-            throw new InvalidOperationException("The gate did not judge its nine rules.");
+            throw new InvalidOperationException(
+                "The gate did not judge its nine rules and the production tests."
+            );
         }
     }
 
