@@ -13,6 +13,31 @@ public sealed record ChannelWindow(
     double? LowerSi,
     double? UpperSi,
     string SiUnit
+)
+{
+    /// <summary>Phase that it holds in; the traverse is judged without its ramps.</summary>
+    public WeldPhase Phase { get; init; } = WeldPhase.Traverse;
+
+    /// <summary>Whether leaving it only warns.</summary>
+    public bool IsWarning { get; init; }
+}
+
+/// <summary>Bounds of the phases as a person states them, in time stamps as logged; each not before the one before it.</summary>
+/// <param name="ContactSeconds">The tool touches the work.</param>
+/// <param name="DepthSeconds">It is at depth.</param>
+/// <param name="TravelSeconds">It begins to travel.</param>
+/// <param name="SteadySeconds">It has its speed.</param>
+/// <param name="SteadyEndSeconds">It slows down.</param>
+/// <param name="TravelEndSeconds">It stands.</param>
+/// <param name="FreeSeconds">It is free of the work.</param>
+public sealed record StatedBounds(
+    double ContactSeconds,
+    double DepthSeconds,
+    double TravelSeconds,
+    double SteadySeconds,
+    double SteadyEndSeconds,
+    double TravelEndSeconds,
+    double FreeSeconds
 );
 
 /// <summary>What a run was meant to be, to judge its log by.</summary>
@@ -42,6 +67,12 @@ public sealed record EvaluationPlan
 
     /// <summary>Shortest stretch outside a window that counts as an excursion.</summary>
     public TimeSpan Debounce { get; init; } = TimeSpan.FromSeconds(0.5);
+
+    /// <summary>Shortest length along the seam that counts, however short its time; none: only time counts.</summary>
+    public Length? DebounceLength { get; init; }
+
+    /// <summary>The phases as a person stated them; none: they are found.</summary>
+    public StatedBounds? Bounds { get; init; }
 
     /// <summary>Longest return inside the window that does not end an excursion.</summary>
     public TimeSpan MergeGap { get; init; } = TimeSpan.FromSeconds(0.25);

@@ -19,7 +19,7 @@ public enum RunCompletion
     NotJudged,
 }
 
-/// <summary>A stretch of the steady traverse in which a channel was outside its window.</summary>
+/// <summary>A stretch of a phase in which a channel was outside its window.</summary>
 public sealed record ChannelExcursion
 {
     public required LogChannel Channel { get; init; }
@@ -27,6 +27,12 @@ public sealed record ChannelExcursion
     public required string Column { get; init; }
 
     public required ExcursionSide Side { get; init; }
+
+    /// <summary>Phase of the window that it left.</summary>
+    public required WeldPhase Phase { get; init; }
+
+    /// <summary>Whether the window that it left only warns.</summary>
+    public required bool IsWarning { get; init; }
 
     /// <summary>Time stamps as logged.</summary>
     public required double StartSeconds { get; init; }
@@ -124,6 +130,15 @@ public sealed record LogEvaluation
     /// <summary>That energy per length of the steady traverse.</summary>
     public required LineEnergy? SpindleLineEnergy { get; init; }
 
+    /// <summary>How the path by travel speed and an independent one close; none without an independent one.</summary>
+    public required PathClosure? Closure { get; init; }
+
+    /// <summary>When the seam was welded once round; none on a straight seam or when it was not.</summary>
+    public required double? OverlapSeconds { get; init; }
+
+    /// <summary>Low-frequency content of forces and torque over a part of the steady traverse: a hint, never a verdict.</summary>
+    public required IReadOnlyList<ChannelSignature> Signatures { get; init; }
+
     public required IReadOnlyList<LogProblem> Problems { get; init; }
 
     /// <summary>What the samples themselves show; the engineer decides what it means.</summary>
@@ -162,3 +177,25 @@ public sealed record SteadyStretch(double FromSeconds, double ToSeconds, Length 
 
 /// <summary>Where the tool was at a moment of the log; the position counts from first contact.</summary>
 public readonly record struct SeamPoint(double Seconds, Length Position);
+
+/// <summary>The path integrated from the travel speed beside one that another channel shows over the same phases.</summary>
+/// <param name="Source">Where the other one is taken from.</param>
+/// <param name="BySpeed">Path by the travel speed.</param>
+/// <param name="ByOther">Path by the other channel.</param>
+public sealed record PathClosure(SeamPositionSource Source, Length BySpeed, Length ByOther)
+{
+    /// <summary>By how much the path by speed is longer.</summary>
+    public Length Difference => BySpeed - ByOther;
+}
+
+/// <summary>The line of the spindle in a channel and what lies below it.</summary>
+/// <param name="Channel">Force or torque.</param>
+/// <param name="Line">The line, in the SI unit of the channel; null when it can't be seen.</param>
+/// <param name="Sentence">Why it can't be seen; empty when it can.</param>
+/// <param name="Samples">Samples looked at, from the middle of the steady traverse.</param>
+public sealed record ChannelSignature(
+    LogChannel Channel,
+    SpindleLine? Line,
+    string Sentence,
+    int Samples
+);

@@ -179,6 +179,8 @@ public static class Routes
 
     public static string Run(Guid id) => $"/runs/{id:D}";
 
+    public static string CorrectPhases(Guid id) => $"/runs/{id:D}/phases";
+
     public static string EndRun(Guid id) => $"/runs/{id:D}/end";
 
     public static string InterruptRun(Guid id) => $"/runs/{id:D}/interrupt";

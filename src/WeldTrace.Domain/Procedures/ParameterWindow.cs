@@ -24,6 +24,15 @@ public sealed record ParameterWindow(
     /// <summary>What keeps the parameter in its window, for instance <c>controller, closed loop</c>; null when it isn't said.</summary>
     public string? ControlledBy { get; init; }
 
+    /// <summary>Value below which is warned, in <see cref="Unit"/>; null: nothing is warned of before the lower limit.</summary>
+    public decimal? WarningLower { get; init; }
+
+    /// <summary>Value above which is warned, in <see cref="Unit"/>; null: nothing is warned of before the upper limit.</summary>
+    public decimal? WarningUpper { get; init; }
+
+    /// <summary>Limits in phases other than the traverse; null when there are none.</summary>
+    public IReadOnlyList<PhaseLimits>? OtherPhases { get; init; }
+
     /// <summary>Set point in the coherent SI unit.</summary>
     public double SetPointSi => ParameterUnits.ToSi(Parameter, SetPoint, Unit);
 
@@ -57,6 +66,22 @@ public sealed record ParameterWindow(
             yield return Wrong(
                 nameof(SetPoint),
                 $"has its set point ({SetPoint} {Unit}) outside {Lower} to {Upper} {Unit}; move one of them"
+            );
+        }
+
+        if (WarningLower < Lower || WarningUpper > Upper || WarningLower > WarningUpper)
+        {
+            yield return Wrong(
+                nameof(WarningLower),
+                $"warns outside its limits, or below above; keep both warnings within {Lower} to {Upper} {Unit}"
+            );
+        }
+
+        if (OtherPhases?.Any(p => p.Lower > p.Upper) == true)
+        {
+            yield return Wrong(
+                nameof(OtherPhases),
+                "has a phase with its lower limit above the upper one; swap them"
             );
         }
 

@@ -33,6 +33,10 @@ public sealed record ProcedureContent(
 
     private const int LongestWord = 60;
     private const decimal LongestDebounceSeconds = 60;
+    private const decimal LongestDebounceMillimetres = 1000;
+
+    /// <summary>Shortest length of seam at which an excursion counts however short its time, in mm; null: only time counts.</summary>
+    public decimal? DebounceMillimetres { get; init; }
 
     /// <summary>Everything else that is laid down; null in revisions written before it was asked for.</summary>
     public ProcedureDetails? Details { get; init; }
@@ -84,6 +88,17 @@ public sealed record ProcedureContent(
                     "debounce",
                     $"Give the shortest excursion that counts, 0 to {LongestDebounceSeconds} s.",
                     nameof(DebounceSeconds)
+                )
+            );
+        }
+
+        if (DebounceMillimetres is <= 0 or > LongestDebounceMillimetres)
+        {
+            refusals.Add(
+                new(
+                    "debounce-length",
+                    $"Give the shortest length of an excursion that counts, above 0 and at most {LongestDebounceMillimetres} mm, or leave it out.",
+                    nameof(DebounceMillimetres)
                 )
             );
         }

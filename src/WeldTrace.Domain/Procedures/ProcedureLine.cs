@@ -60,7 +60,12 @@ public static class ProcedureLines
         lines.Add(
             ProcedureGroup.Parameters,
             "Shortest excursion that counts",
-            FormattableString.Invariant($"{content.DebounceSeconds} s"),
+            FormattableString.Invariant($"{content.DebounceSeconds} s")
+                + (
+                    content.DebounceMillimetres is { } length
+                        ? FormattableString.Invariant($", or {length} mm of seam")
+                        : ""
+                ),
             false
         );
         lines.AddWords(ProcedureGroup.Thermal);
@@ -81,9 +86,21 @@ public static class ProcedureLines
         ArgumentNullException.ThrowIfNull(window);
         var control = window.ControlledBy is { Length: > 0 } by ? $"; {by}" : "";
         return FormattableString.Invariant(
-            $"{window.SetPoint} {window.Unit} ({window.Lower} to {window.Upper}){control}"
+            $"{window.SetPoint} {window.Unit} ({window.Lower} to {window.Upper}){Warning(window)}{Phases(window)}{control}"
         );
     }
+
+    private static string Warning(ParameterWindow window) =>
+        (window.WarningLower, window.WarningUpper) switch
+        {
+            ({ } low, { } high) => FormattableString.Invariant($"; warns outside {low} to {high}"),
+            ({ } low, null) => FormattableString.Invariant($"; warns below {low}"),
+            (null, { } high) => FormattableString.Invariant($"; warns above {high}"),
+            _ => "",
+        };
+
+    private static string Phases(ParameterWindow window) =>
+        window.OtherPhases is { Count: > 0 } phases ? $"; {PhaseLimits.Text(phases)}" : "";
 
     private static void AddMaterial(
         LineList lines,

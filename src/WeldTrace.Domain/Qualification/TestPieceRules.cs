@@ -77,7 +77,7 @@ public static class TestPieceRules
 
         faults.AddRange(planned.Settings.Select(s => Against(piece, log, s)).OfType<string>());
         faults.AddRange(
-            log.Excursions.Select(e =>
+            log.HardExcursions.Select(e =>
                 FormattableString.Invariant(
                     $"{piece.Label}: {ParameterNames.Of(e.Parameter)} was {(e.IsAbove ? "above" : "below")} its window over {e.Length.Millimetres:0.0} mm."
                 )

@@ -4,10 +4,33 @@ using WeldTrace.Engineering.Quantities;
 namespace WeldTrace.Domain.Welding;
 
 /// <summary>A phase of the run as found in the process log.</summary>
-/// <param name="Phase">Trade word: plunge, dwell, traverse or exit.</param>
+/// <param name="Phase">Trade word: plunge, dwell, ramp, traverse, overlap or exit.</param>
 /// <param name="StartSeconds">Start, in seconds of the log's own time.</param>
 /// <param name="EndSeconds">End, in seconds of the log's own time.</param>
-public sealed record LoggedPhase(string Phase, double StartSeconds, double EndSeconds);
+public sealed record LoggedPhase(string Phase, double StartSeconds, double EndSeconds)
+{
+    /// <summary>From contact until the tool is at depth.</summary>
+    public const string Plunge = "plunge";
+
+    /// <summary>At depth, not travelling.</summary>
+    public const string Dwell = "dwell";
+
+    /// <summary>Getting up to speed, or slowing down.</summary>
+    public const string Ramp = "ramp";
+
+    /// <summary>Travelling at speed.</summary>
+    public const string Traverse = "traverse";
+
+    /// <summary>Travelling over what is welded already.</summary>
+    public const string Overlap = "overlap";
+
+    /// <summary>From the end of travel until the tool is free.</summary>
+    public const string Exit = "exit";
+
+    /// <summary>Whether the tool travels.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public bool IsTravel => Phase is Ramp or Traverse or Overlap;
+}
 
 /// <summary>What one parameter did over the judged traverse, in its coherent SI unit.</summary>
 /// <param name="Parameter">Parameter.</param>
@@ -42,6 +65,8 @@ public sealed record LoggedParameter(
 /// <param name="EndAngle">Angle from the start of the pass.</param>
 /// <param name="Length">Length along the seam.</param>
 /// <param name="ExtremeSi">Value farthest outside, SI.</param>
+/// <param name="Phase">Phase of the window; null means the traverse.</param>
+/// <param name="IsWarning">Whether only a warning was passed.</param>
 public sealed record LoggedExcursion(
     WeldParameter Parameter,
     bool IsAbove,
@@ -50,7 +75,9 @@ public sealed record LoggedExcursion(
     Angle StartAngle,
     Angle EndAngle,
     Length Length,
-    double ExtremeSi
+    double ExtremeSi,
+    string? Phase = null,
+    bool IsWarning = false
 );
 
 /// <summary>What the process log of a run showed, with the hashes that tie it to the stored samples.</summary>
@@ -70,6 +97,8 @@ public sealed record LoggedExcursion(
 /// <param name="Places">Where the tool was at moments of the log, to interpolate between; null when that was not kept.</param>
 /// <param name="LineEnergyJoulesPerMetre">Mechanical energy of the spindle per length of the judged traverse; null without torque and spindle speed.</param>
 /// <param name="PitchMetres">Travel per turn over the judged traverse; null without both speeds.</param>
+/// <param name="Closure">How the path by speed and another one close; null without another one.</param>
+/// <param name="Signatures">Low-frequency content of forces and torque; null when it was not looked for.</param>
 public sealed record LogSummary(
     string FileName,
     string OriginalSha256,
@@ -86,8 +115,45 @@ public sealed record LogSummary(
     IReadOnlyList<LoggedNote>? Notes = null,
     IReadOnlyList<LoggedPlace>? Places = null,
     double? LineEnergyJoulesPerMetre = null,
-    double? PitchMetres = null
-);
+    double? PitchMetres = null,
+    LoggedClosure? Closure = null,
+    IReadOnlyList<LoggedSignature>? Signatures = null
+)
+{
+    /// <summary>Excursions beyond a limit; warnings are left out.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public IReadOnlyList<LoggedExcursion> HardExcursions =>
+        [.. Excursions.Where(e => !e.IsWarning)];
+}
+
+/// <summary>How the path by the travel speed and one by another channel close.</summary>
+/// <param name="Source">The other channel in words.</param>
+/// <param name="BySpeed">Path by the travel speed.</param>
+/// <param name="ByOther">Path by the other channel.</param>
+public sealed record LoggedClosure(string Source, Length BySpeed, Length ByOther);
+
+/// <summary>Low-frequency content of a force or torque: a hint at disturbed flow of the metal, never a verdict.</summary>
+/// <param name="Channel">Force or torque in words.</param>
+/// <param name="SpindleHertz">Frequency of the spindle; null when it can't be seen.</param>
+/// <param name="AmplitudeSi">Amplitude of the line of the spindle, SI.</param>
+/// <param name="LowBandSi">Root mean square below 0.9 of that frequency, SI.</param>
+/// <param name="Ratio">Low band over the line; null without a line.</param>
+/// <param name="Samples">Samples looked at.</param>
+/// <param name="WhyNot">Why it can't be seen; empty when it can.</param>
+public sealed record LoggedSignature(
+    string Channel,
+    double? SpindleHertz,
+    double? AmplitudeSi,
+    double? LowBandSi,
+    double? Ratio,
+    int Samples,
+    string WhyNot
+)
+{
+    /// <summary>Where it was published.</summary>
+    public const string Source =
+        "Arbegast 2005 (summary): forces oscillate with the flow of the metal, and their frequencies go with voids; Boldsaikhan et al. (abstract). The band is common practice.";
+}
 
 /// <summary>Something about the samples that a person should look at before trusting them; it judges nothing.</summary>
 /// <param name="Sentence">What was seen and where.</param>

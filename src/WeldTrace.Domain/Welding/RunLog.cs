@@ -18,7 +18,7 @@ public sealed partial class WeldRun
         return CheckAwaitsLog(actor).ToOutcome();
     }
 
-    /// <summary>Takes in the judged process log: corrects the charge and opens a finding for each excursion.</summary>
+    /// <summary>Takes in the judged process log: corrects the charge and opens a finding for each group of excursions beyond a limit; a warning opens none.</summary>
     /// <param name="log">What the log showed.</param>
     /// <param name="windows">Windows it was judged against.</param>
     /// <param name="vessel">Vessel.</param>
@@ -66,7 +66,11 @@ public sealed partial class WeldRun
             findings.Add(OpenInterruption(vessel, actor, at));
         }
 
-        findings.AddRange(log.Excursions.Select(e => OpenExcursion(e, windows, vessel, actor, at)));
+        findings.AddRange(
+            ExcursionGroups
+                .Of(log.HardExcursions)
+                .Select(group => OpenExcursions(group, windows, vessel, actor, at))
+        );
         return findings.AsReadOnly();
     }
 
@@ -103,29 +107,42 @@ public sealed partial class WeldRun
         );
     }
 
-    private Finding OpenExcursion(
-        LoggedExcursion excursion,
+    private Finding OpenExcursions(
+        IReadOnlyList<LoggedExcursion> group,
         IReadOnlyList<ParameterWindow> windows,
         Vessel vessel,
         Actor actor,
         DateTimeOffset at
     )
     {
-        var window = windows.First(w => w.Parameter == excursion.Parameter);
-        var extreme = ParameterUnits.FromSi(excursion.Parameter, excursion.ExtremeSi, window.Unit);
-        var limit = excursion.IsAbove ? window.Upper : window.Lower;
-        var description = FormattableString.Invariant(
-            $"{ParameterNames.Of(excursion.Parameter)} {(excursion.IsAbove ? "above" : "below")} its window on {JointCode} pass {PassNumber}: {extreme:0.###} {window.Unit} against {limit} {window.Unit}, {excursion.StartAngle.Degrees:0.0}° to {excursion.EndAngle.Degrees:0.0}° from the start, {excursion.Length.Millimetres:0.0} mm of seam."
-        );
+        var description = string.Join(" ", group.Select(e => Describe(e, windows)));
         return Finding.Open(
             vessel,
             StepSequence,
             FindingOrigin.Excursion,
-            description,
+            description.Length <= Finding.LongestText
+                ? description
+                : description[..(Finding.LongestText - 1)] + "…",
             this,
-            new SeamPlace(JointCode, PassNumber, excursion.StartAngle, excursion.EndAngle),
+            new SeamPlace(
+                JointCode,
+                PassNumber,
+                group.Select(e => e.StartAngle).Min(),
+                group.Select(e => e.EndAngle).Max()
+            ),
             actor,
             at
+        );
+    }
+
+    private string Describe(LoggedExcursion excursion, IReadOnlyList<ParameterWindow> windows)
+    {
+        var window = windows.First(w => w.Parameter == excursion.Parameter);
+        var extreme = ParameterUnits.FromSi(excursion.Parameter, excursion.ExtremeSi, window.Unit);
+        var limit = window.LimitOf(excursion);
+        var where = excursion.Phase is { } word ? $" in the {word}" : "";
+        return FormattableString.Invariant(
+            $"{ParameterNames.Of(excursion.Parameter)} {(excursion.IsAbove ? "above" : "below")} its window{where} on {JointCode} pass {PassNumber}: {extreme:0.###} {window.Unit} against {limit} {window.Unit}, {excursion.StartAngle.Degrees:0.0}° to {excursion.EndAngle.Degrees:0.0}° from the start, {excursion.Length.Millimetres:0.0} mm of seam."
         );
     }
 }

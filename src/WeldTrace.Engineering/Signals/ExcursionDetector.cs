@@ -2,7 +2,7 @@ namespace WeldTrace.Engineering.Signals;
 
 /// <summary>
 /// Finds the stretches in which a signal is strictly outside [lower, upper], sample by sample. Stretches on the
-/// same side that are not further apart than the merge gap are one; one shorter than the debounce is dropped.
+/// same side that are not further apart than the merge gap are one; one that reaches neither the debounce in time nor, if stated, that in length is dropped.
 /// Times are compared to within a thousandth of the sample period.
 /// </summary>
 public sealed class ExcursionDetector

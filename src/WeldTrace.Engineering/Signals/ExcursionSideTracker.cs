@@ -10,6 +10,8 @@ internal sealed class ExcursionSideTracker(
     private readonly double _slack = rule.SamplePeriod.TotalSeconds * 1e-3;
     private readonly double _debounce = rule.Debounce.TotalSeconds;
     private readonly double _mergeGap = rule.MergeGap.TotalSeconds;
+    private readonly double _debounceMetres =
+        rule.DebounceLength?.Metres ?? double.PositiveInfinity;
     private Excursion _open;
     private bool _wasOutside;
 
@@ -45,13 +47,18 @@ internal sealed class ExcursionSideTracker(
 
     public void Close()
     {
-        if (IsOpen && _open.EndSeconds - _open.StartSeconds >= _debounce - _slack)
+        if (IsOpen && (LastsLong || IsLong))
         {
             excursions.Add(_open);
         }
 
         (IsOpen, _wasOutside) = (false, false);
     }
+
+    private bool LastsLong => _open.EndSeconds - _open.StartSeconds >= _debounce - _slack;
+
+    // Positions are sums of many steps, so equal lengths differ in their last digits.
+    private bool IsLong => _open.EndMetres - _open.StartMetres >= _debounceMetres * (1 - 1e-9);
 
     private void Extend(double timeSeconds, double value, double positionMetres)
     {

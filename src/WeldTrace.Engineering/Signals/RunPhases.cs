@@ -18,6 +18,13 @@ public sealed class RunPhases
         Close(WeldPhase.Idle, end);
     }
 
+    /// <summary>The phases of a run with one stay in the work whose bounds a person states.</summary>
+    /// <param name="pass">The stay.</param>
+    /// <param name="first">First sample of the log.</param>
+    /// <param name="end">The sample count and the last time stamp.</param>
+    public static RunPhases Stated(ToolPass pass, LogPoint first, LogPoint end) =>
+        new([pass], first, end);
+
     /// <summary>
     /// Stays of the tool in the work in which it travelled, in order of time; when there is none, the last stay
     /// without travel, if any.

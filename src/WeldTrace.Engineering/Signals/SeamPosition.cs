@@ -13,6 +13,9 @@ public enum SeamPositionSource
 
     /// <summary>The programmed speed times the time since the start.</summary>
     ProgrammedSpeed,
+
+    /// <summary>The path of two logged machine coordinates.</summary>
+    Coordinates,
 }
 
 /// <summary>

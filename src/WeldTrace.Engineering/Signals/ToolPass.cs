@@ -30,6 +30,9 @@ public sealed record ToolPass
     /// <summary>First sample free of the work; none when the log ends before.</summary>
     public LogPoint? ToolFree { get; init; }
 
+    /// <summary>Whether a person stated the bounds, so that its ramps are as long as stated.</summary>
+    public bool AreBoundsStated { get; init; }
+
     /// <summary>Whether the tool travelled.</summary>
     public bool HasTraverse => TraverseStart is not null;
 
@@ -49,6 +52,11 @@ public sealed record ToolPass
         if (SteadyStart is not { } steadyStart || SteadyEnd is not { } steadyEnd)
         {
             return (start.TimeSeconds, end.TimeSeconds);
+        }
+
+        if (AreBoundsStated)
+        {
+            return (steadyStart.TimeSeconds, steadyEnd.TimeSeconds);
         }
 
         var ramp = longestRamp.TotalSeconds;

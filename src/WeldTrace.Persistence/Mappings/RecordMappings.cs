@@ -181,6 +181,7 @@ internal sealed class WeldRunMapping : IEntityTypeConfiguration<WeldRun>
         builder.Property(r => r.Gate).IsJson();
         builder.Property(r => r.Checks).IsJson();
         builder.Property(r => r.Log).IsJson();
+        builder.Property(r => r.PhaseCorrections).IsJson();
         builder.HasIndex(r => r.VesselId);
         builder.HasIndex(r => new { r.ProcedureRevisionId, r.VesselId });
         builder.HasIndex(r => new { r.ToolId, r.VesselId });

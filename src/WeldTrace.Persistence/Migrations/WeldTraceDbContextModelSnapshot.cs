@@ -2420,6 +2420,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("pass_number");
 
+                    b.Property<string>("PhaseCorrections")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("phase_corrections");
+
                     b.Property<double>("PlannedPath")
                         .HasColumnType("double precision")
                         .HasColumnName("planned_path_m");

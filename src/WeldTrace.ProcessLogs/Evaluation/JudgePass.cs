@@ -14,6 +14,9 @@ internal sealed class JudgePass
     private readonly WindowJudge[] _judges;
     private readonly SeamTrace _trace;
     private readonly SpindleEnergyMeter _energy;
+    private readonly ClosureMeter? _closure;
+    private readonly SignatureMeter[] _signatures;
+    private readonly double _round;
     private readonly SeamPoints _points;
     private readonly LogObserver _observer;
     private readonly List<FramePiece> _pieces = [];
@@ -32,6 +35,7 @@ internal sealed class JudgePass
         var rule = new ExcursionRule(TimeSpan.FromSeconds(log.Header.SamplePeriodSeconds))
         {
             Debounce = plan.Debounce,
+            DebounceLength = plan.DebounceLength,
             MergeGap = plan.MergeGap,
         };
         _judges =
@@ -45,6 +49,9 @@ internal sealed class JudgePass
         ];
         _trace = new SeamTrace(channels, channels.Position(plan));
         _energy = new SpindleEnergyMeter(log.Header);
+        _closure = ClosureMeter.Of(log.Header, plan, channels);
+        _signatures = [.. Signatures(log.Header, phases, plan)];
+        _round = plan.Track?.Circumference.Metres ?? double.PositiveInfinity;
         _points = new SeamPoints(log.Header.SampleCount);
         _observer = new LogObserver(log, channels.Time);
     }
@@ -53,10 +60,18 @@ internal sealed class JudgePass
 
     public IReadOnlyList<LogObservation> Observations => _observer.Complete();
 
+    public PathClosure? Closure => _closure?.Complete(Travelled);
+
+    /// <summary>When the seam was welded once round.</summary>
+    public double? OverlapSeconds { get; private set; }
+
     public Length Travelled => _trace.Travelled;
 
     public IEnumerable<PhaseStatistics> Statistics =>
         _statistics.SelectMany(column => column.Complete());
+
+    public IEnumerable<ChannelSignature> Signatures(double? turnsPerSecond) =>
+        _signatures.Select(meter => meter.Complete(turnsPerSecond)).OfType<ChannelSignature>();
 
     public Energy? SpindleEnergy => _energy.Total;
 
@@ -78,6 +93,18 @@ internal sealed class JudgePass
             _points.Add(frames.First, seconds, metres);
             _observer.Add(frames, seconds, _pieces);
             _energy.Add(frames, seconds, _pieces);
+            _closure?.Add(frames, seconds, _pieces);
+            foreach (var meter in _signatures)
+            {
+                meter.Add(frames, seconds);
+            }
+
+            if (OverlapSeconds is null && metres[^1] >= _round)
+            {
+                var at = metres.BinarySearch(_round);
+                OverlapSeconds = seconds[at < 0 ? ~at : at];
+            }
+
             foreach (var piece in _pieces)
             {
                 Judge(frames, piece, seconds, metres);
@@ -104,7 +131,7 @@ internal sealed class JudgePass
 
         foreach (var judge in _judges)
         {
-            if (piece.Steady is not null)
+            if (judge.Concerns(piece))
             {
                 judge.Add(frames, rows, seconds, metres);
             }
@@ -113,5 +140,27 @@ internal sealed class JudgePass
                 judge.Interrupt();
             }
         }
+    }
+
+    private static IEnumerable<SignatureMeter> Signatures(
+        LogHeader header,
+        RunPhases phases,
+        EvaluationPlan plan
+    )
+    {
+        if (!phases.HasTraverse)
+        {
+            return [];
+        }
+
+        var (from, to) = phases
+            .Passes.Where(pass => pass.HasTraverse)
+            .Select(pass => pass.SteadyTraverse(plan.Thresholds.LongestRamp))
+            .MaxBy(time => time.ToSeconds - time.FromSeconds);
+        LogChannel[] looked = [LogChannel.AxialForce, LogChannel.TraverseForce, LogChannel.Torque];
+        return looked
+            .Select(channel => RunChannels.Find(header, channel))
+            .OfType<LogColumn>()
+            .Select(column => new SignatureMeter(column, header, from, to));
     }
 }

@@ -1,3 +1,4 @@
+using WeldTrace.Engineering.Quantities;
 using WeldTrace.Engineering.Signals;
 
 namespace WeldTrace.ProcessLogs.Evaluation;
@@ -21,10 +22,13 @@ internal sealed class PhasePass
         ISampleSource samples
     )
     {
-        var axis =
-            channels.Source == SeamPositionSource.AxisAngle
-                ? new AxisTravelSpeed(plan.Track!.Radius)
-                : null;
+        var axis = channels.Source switch
+        {
+            SeamPositionSource.AxisAngle => new AxisTravelSpeed(plan.Track!.Radius),
+            // A path in m turns like an angle at a radius of 1 m.
+            SeamPositionSource.Coordinates => new AxisTravelSpeed(Length.FromMetres(1)),
+            _ => null,
+        };
         _channels = channels;
         _phases = new PhaseSegmentation(Thresholds(plan));
         _samples = new PhaseSamples(channels, axis);

@@ -9,6 +9,8 @@ internal sealed class PhaseSamples(RunChannels channels, AxisTravelSpeed? axis)
     private double[] _newtons = [];
     private double[] _metres = [];
     private double[] _speeds = [];
+    private double[] _across = [];
+    private readonly CoordinatePath _path = new();
 
     public ToolSamples Of(LogFrames frames)
     {
@@ -17,7 +19,7 @@ internal sealed class PhaseSamples(RunChannels channels, AxisTravelSpeed? axis)
             seconds,
             Si(frames, channels.Force, ref _newtons),
             Si(frames, channels.Depth, ref _metres),
-            Speeds(seconds, Si(frames, channels.Travel, ref _speeds))
+            Speeds(frames, seconds, Si(frames, channels.Travel, ref _speeds))
         );
     }
 
@@ -33,11 +35,15 @@ internal sealed class PhaseSamples(RunChannels channels, AxisTravelSpeed? axis)
         return values;
     }
 
-    private Span<double> Speeds(ReadOnlySpan<double> seconds, Span<double> travel)
+    private Span<double> Speeds(LogFrames frames, ReadOnlySpan<double> seconds, Span<double> travel)
     {
+        ReadOnlySpan<double> across = channels.Across is { } column
+            ? frames.Si(column, ref _across)
+            : [];
         for (var i = 0; i < travel.Length; i++)
         {
-            travel[i] = axis?.Add(seconds[i], travel[i]) ?? Math.Abs(travel[i]);
+            var moved = across.IsEmpty ? travel[i] : _path.Add(travel[i], across[i]);
+            travel[i] = axis?.Add(seconds[i], moved) ?? Math.Abs(moved);
         }
 
         return travel;

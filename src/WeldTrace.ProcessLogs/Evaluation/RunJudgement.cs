@@ -22,10 +22,16 @@ internal static class RunJudgement
     )
     {
         var channels = RunChannels.Of(log.Header, plan);
-        var phases = PhasePass.Run(log, plan, channels, some);
+        var phases = plan.Bounds is { } bounds
+            ? StatedPhases.Of(log, channels.Time, bounds)
+            : PhasePass.Run(log, plan, channels, some);
         var pass = new JudgePass(log, plan, channels, phases);
         pass.Run(all);
         SteadyStretch[] steady = [.. pass.Steady];
+        PhaseStatistics[] statistics = [.. pass.Statistics];
+        var turns = statistics.FirstOrDefault(found =>
+            found.IsSteady && found.Channel == LogChannel.SpindleSpeed
+        );
         var isJudged = phases.HasTraverse && channels.Source is not null;
         return new LogEvaluation
         {
@@ -37,16 +43,20 @@ internal static class RunJudgement
                 ? CompletionOf(phases, plan, pass.Travelled)
                 : RunCompletion.NoTraverse,
             OverlapCompleted = OverlapOf(plan, pass.Travelled),
-            Statistics = [.. pass.Statistics],
+            Statistics = statistics,
             Excursions = [.. pass.Excursions(plan.Track)],
             NotLogged =
             [
                 .. plan
                     .Windows.Select(window => window.Channel)
-                    .Where(channel => RunChannels.Find(log.Header, channel) is null),
+                    .Where(channel => RunChannels.Find(log.Header, channel) is null)
+                    .Distinct(),
             ],
             SpindleEnergy = phases.HasTraverse ? pass.SpindleEnergy : null,
             SpindleLineEnergy = PerLength(pass.SpindleEnergy, steady),
+            Closure = pass.Closure,
+            OverlapSeconds = pass.OverlapSeconds,
+            Signatures = [.. pass.Signatures(turns?.MeanSi)],
             Observations = pass.Observations,
             SeamPoints = pass.Points,
             Problems = isJudged ? [] : [NoTraverse(channels, plan)],

@@ -11,7 +11,10 @@ internal sealed class SeamTrace(RunChannels channels, SeamPosition? position)
     private double[] _metres = [];
     private double[] _travel = [];
 
-    public Length Travelled => position?.Travelled ?? Length.Zero;
+    private readonly CoordinatePath _path = new();
+    private double[] _across = [];
+
+    public Length Travelled => position?.Travelled ?? Length.FromMetres(_path.TravelledMetres);
 
     public ReadOnlySpan<double> Follow(
         LogFrames frames,
@@ -22,7 +25,7 @@ internal sealed class SeamTrace(RunChannels channels, SeamPosition? position)
         var metres = frames.Room(ref _metres);
         if (position is null)
         {
-            metres.Clear();
+            FollowCoordinates(frames, metres, pieces);
             return metres;
         }
 
@@ -42,6 +45,34 @@ internal sealed class SeamTrace(RunChannels channels, SeamPosition? position)
         }
 
         return metres;
+    }
+
+    private void FollowCoordinates(
+        LogFrames frames,
+        Span<double> metres,
+        IReadOnlyList<FramePiece> pieces
+    )
+    {
+        metres.Clear();
+        if (channels is not { Travel: { } along, Across: { } across })
+        {
+            return;
+        }
+
+        var x = frames.Si(along, ref _travel);
+        var y = frames.Si(across, ref _across);
+        foreach (var piece in pieces)
+        {
+            for (var i = piece.From; i < piece.To; i++)
+            {
+                metres[i] = Counts(piece.Phase) ? _path.Add(x[i], y[i]) : _path.TravelledMetres;
+            }
+
+            if (!Counts(piece.Phase))
+            {
+                _path.Interrupt();
+            }
+        }
     }
 
     private ReadOnlySpan<double> Travel(LogFrames frames)

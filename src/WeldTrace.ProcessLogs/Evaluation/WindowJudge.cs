@@ -52,6 +52,12 @@ internal sealed class WindowJudge
         }
     }
 
+    /// <summary>Whether the window holds in a piece of a frame; that of the traverse holds without its ramps.</summary>
+    public bool Concerns(FramePiece piece) =>
+        _window.Phase == WeldPhase.Traverse
+            ? piece.Steady is not null
+            : piece.Phase == _window.Phase;
+
     public void Interrupt() => _detector.Interrupt();
 
     public IEnumerable<ChannelExcursion> Complete(CircularTrack? track) =>
@@ -71,6 +77,8 @@ internal sealed class WindowJudge
             Channel = _column.Channel,
             Column = _column.Name,
             Side = side,
+            Phase = _window.Phase,
+            IsWarning = _window.IsWarning,
             StartSeconds = found.StartSeconds,
             EndSeconds = found.EndSeconds,
             Start = start,

@@ -42,24 +42,50 @@ public static class RunPlan
         ArgumentNullException.ThrowIfNull(procedure);
         return new EvaluationPlan
         {
-            Windows = [.. procedure.Windows.Select(Window).OfType<ChannelWindow>()],
+            Windows = [.. procedure.Windows.SelectMany(WindowsOf)],
             ProgrammedSpeed = procedure.WindowOf(WeldParameter.TravelSpeed) is { } travel
                 ? Speed.FromSi(travel.SetPointSi)
                 : null,
             Debounce = TimeSpan.FromSeconds((double)procedure.DebounceSeconds),
+            DebounceLength = procedure.DebounceMillimetres is { } length
+                ? Length.FromMillimetres((double)length)
+                : null,
             Thresholds = Thresholds(procedure),
         };
     }
 
-    private static ChannelWindow? Window(ParameterWindow window) =>
-        WatchedChannels.Of(window.Parameter) is { } channel
-            ? new ChannelWindow(
+    /// <summary>Limits of the traverse, warnings within them, and limits of other phases.</summary>
+    private static IEnumerable<ChannelWindow> WindowsOf(ParameterWindow window)
+    {
+        if (WatchedChannels.Of(window.Parameter) is not { } channel)
+        {
+            yield break;
+        }
+
+        var unit = LogUnits.SiUnitOf(LogChannels.QuantityOf(channel));
+        double Si(decimal value) => ParameterUnits.ToSi(window.Parameter, value, window.Unit);
+        yield return new ChannelWindow(channel, window.LowerSi, window.UpperSi, unit);
+        if (window.WarningLower is not null || window.WarningUpper is not null)
+        {
+            yield return new ChannelWindow(
                 channel,
-                window.LowerSi,
-                window.UpperSi,
-                LogUnits.SiUnitOf(LogChannels.QuantityOf(channel))
+                window.WarningLower is { } low ? Si(low) : null,
+                window.WarningUpper is { } high ? Si(high) : null,
+                unit
             )
-            : null;
+            {
+                IsWarning = true,
+            };
+        }
+
+        foreach (var phase in window.OtherPhases ?? [])
+        {
+            yield return new ChannelWindow(channel, Si(phase.Lower), Si(phase.Upper), unit)
+            {
+                Phase = Enum.Parse<WeldPhase>(phase.Phase, ignoreCase: true),
+            };
+        }
+    }
 
     private static PhaseThresholds Thresholds(ProcedureContent procedure) =>
         procedure.WindowOf(WeldParameter.DwellTime)?.SetPointSi is { } dwell

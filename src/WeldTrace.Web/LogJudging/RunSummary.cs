@@ -48,22 +48,33 @@ public static class RunSummary
             header.DurationSeconds,
             evaluation.Travelled,
             evaluation.Completion == RunCompletion.Complete,
-            [.. evaluation.Phases.Where(p => p.Phase != WeldPhase.Idle).Select(Phase)],
+            ShownPhases.Of(evaluation),
             [.. Parameters(evaluation, procedure)],
             [.. evaluation.Excursions.Select(e => Excursion(e, trackRadius))],
             [.. NotJudged(evaluation, procedure)],
             [.. evaluation.Observations.Select(Note)],
             [.. evaluation.SeamPoints.Select(p => new LoggedPlace(p.Seconds, p.Position.Metres))],
             evaluation.SpindleLineEnergy?.JoulesPerMetre,
-            PitchOf(evaluation)
+            PitchOf(evaluation),
+            evaluation.Closure is { } closure
+                ? new LoggedClosure(SourceWord(closure.Source), closure.BySpeed, closure.ByOther)
+                : null,
+            [.. evaluation.Signatures.Select(Signature)]
         );
     }
 
-    private static LoggedPhase Phase(PhaseSpan span) =>
+    private static string SourceWord(SeamPositionSource source) =>
+        source == SeamPositionSource.AxisAngle ? "angle of the axis" : "machine coordinates";
+
+    private static LoggedSignature Signature(ChannelSignature found) =>
         new(
-            span.Phase.ToString().ToLowerInvariant(),
-            span.First.TimeSeconds,
-            span.Next.TimeSeconds
+            LogChannels.NameOf(found.Channel),
+            found.Line?.Hertz,
+            found.Line?.Amplitude,
+            found.Line?.LowBandRms,
+            found.Line?.LowBandRatio,
+            found.Samples,
+            found.Sentence
         );
 
     private static IEnumerable<LoggedParameter> Parameters(
@@ -111,7 +122,9 @@ public static class RunSummary
             AngleAt(found.Start, radius),
             AngleAt(found.End, radius),
             found.LengthAlongSeam,
-            found.ExtremeSi
+            found.ExtremeSi,
+            found.Phase == WeldPhase.Traverse ? null : found.Phase.ToString().ToLowerInvariant(),
+            found.IsWarning
         );
 
     private static Angle AngleAt(Length position, Length? radius) =>

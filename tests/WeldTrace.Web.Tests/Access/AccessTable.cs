@@ -70,6 +70,7 @@ internal static class AccessTable
         /runs/{Id}                                            in      yes       yes       yes        yes      yes      yes
         /runs/{Id}/end                                        in      no        yes       no         no       no       no
         /runs/{Id}/interrupt                                  in      no        yes       no         no       no       no
+        /runs/{Id}/phases                                     in      yes       no        no         no       no       no
         /runs/{Id}/log                                        in      yes       yes       yes        no       yes      no
         /runs/{id}/log/file                                   in      404       404       404        404      404      404
         /runs/{id}/log/arrived/{arrival}                      in      404       404       404        404      404      404

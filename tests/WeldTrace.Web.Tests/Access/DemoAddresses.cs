@@ -95,6 +95,7 @@ internal static class DemoAddresses
         addresses["/runs/{Id}"] = Routes.Run(run);
         addresses["/runs/{Id}/end"] = Routes.EndRun(run);
         addresses["/runs/{Id}/interrupt"] = Routes.InterruptRun(run);
+        addresses["/runs/{Id}/phases"] = Routes.CorrectPhases(run);
         addresses["/runs/{Id}/log"] = Routes.BringLog(run);
         addresses["/runs/{id}/log/arrived/{arrival}"] = Routes.TakeArrivedLog(
             run,

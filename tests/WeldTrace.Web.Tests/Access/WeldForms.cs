@@ -56,6 +56,12 @@ internal static class WeldForms
         Starting(Vessel, 20),
         FormRow.Of("EndRun end-run", Welder, db => AtRunAsync(db, Vessel, Routes.EndRun)),
         new("ReadLog read-log", "operator engineer", BringLogAsync),
+        FormRow.Of(
+            "CorrectPhases correct-phases",
+            "engineer",
+            db => AtRunAsync(db, Vessel, Routes.CorrectPhases),
+            ("In.Reason", "The dwell began later")
+        ),
         FormRow.Of("SignRun sign-run", Welder, db => AtRunAsync(db, Vessel, Routes.SignRun)),
         ToolForms.Cleaning("T-0141"),
         Starting(OtherVessel, 40),

@@ -1,6 +1,7 @@
 using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Features.Welding.Arrivals;
 using WeldTrace.Web.Features.Welding.BringLog;
+using WeldTrace.Web.Features.Welding.CorrectPhases;
 using WeldTrace.Web.Features.Welding.EndRun;
 using WeldTrace.Web.Features.Welding.InterruptRun;
 using WeldTrace.Web.Features.Welding.ReadLog;
@@ -20,6 +21,7 @@ public static class Registration
             .AddScoped<StartRunHandler>()
             .AddScoped<EndRunHandler>()
             .AddScoped<InterruptRunHandler>()
+            .AddScoped<CorrectPhasesHandler>()
             .AddScoped<LogUploadHandler>()
             .AddScoped<ReadLogHandler>()
             .AddScoped<SignRunHandler>()

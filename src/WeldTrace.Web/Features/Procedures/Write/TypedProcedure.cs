@@ -23,6 +23,12 @@ public static class TypedProcedure
             nameof(form.DebounceSeconds),
             refusals
         );
+        var length = Optional(
+            form.DebounceMillimetres,
+            "Shortest length",
+            nameof(form.DebounceMillimetres),
+            refusals
+        );
         List<ParameterWindow> windows = [];
         for (var i = 0; i < form.Windows.Count; i++)
         {
@@ -49,6 +55,7 @@ public static class TypedProcedure
                     form.Notes?.Trim() ?? ""
                 )
                 {
+                    DebounceMillimetres = length,
                     Details = details,
                 },
                 refusals
@@ -116,14 +123,58 @@ public static class TypedProcedure
                 ControlledBy = string.IsNullOrWhiteSpace(form.ControlledBy)
                     ? null
                     : form.ControlledBy.Trim(),
+                WarningLower = Optional(
+                    form.WarningLower,
+                    $"{name}, warn below",
+                    Place(nameof(form.WarningLower)),
+                    refusals
+                ),
+                WarningUpper = Optional(
+                    form.WarningUpper,
+                    $"{name}, warn above",
+                    Place(nameof(form.WarningUpper)),
+                    refusals
+                ),
+                OtherPhases = Phases(form, name, Place(nameof(form.OtherPhases)), refusals),
             };
 
+        string Place(string field) => FormattableString.Invariant($"Windows[{row}].{field}");
+
         decimal? Number(string? text, string what, string field) =>
-            Typed.Number(
-                text,
-                $"{name}, {what}",
-                FormattableString.Invariant($"Windows[{row}].{field}"),
-                refusals
+            Typed.Number(text, $"{name}, {what}", Place(field), refusals);
+    }
+
+    private static decimal? Optional(
+        string? text,
+        string what,
+        string field,
+        List<Refusal> refusals
+    ) => string.IsNullOrWhiteSpace(text) ? null : Typed.Number(text, what, field, refusals);
+
+    private static IReadOnlyList<PhaseLimits>? Phases(
+        WindowForm form,
+        string name,
+        string field,
+        List<Refusal> refusals
+    )
+    {
+        if (string.IsNullOrWhiteSpace(form.OtherPhases))
+        {
+            return null;
+        }
+
+        var read = PhaseLimits.Read(form.OtherPhases);
+        if (read is null)
+        {
+            refusals.Add(
+                new(
+                    "phases",
+                    $"{name}: write limits in other phases like 'plunge 2 to 12; dwell 8 to 11', each of {string.Join(", ", PhaseLimits.Words)} once.",
+                    field
+                )
             );
+        }
+
+        return read;
     }
 }

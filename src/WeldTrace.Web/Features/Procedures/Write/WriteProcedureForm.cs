@@ -32,6 +32,8 @@ public sealed class WriteProcedureForm : IShownVersion
 
     public string? DebounceSeconds { get; set; } = "0.5";
 
+    public string? DebounceMillimetres { get; set; }
+
     public string? Notes { get; set; }
 
     // A form sent without any of them arrives as null.
@@ -79,6 +81,9 @@ public sealed class WriteProcedureForm : IShownVersion
             ToolDesignId = content.ToolDesignId,
             SpindleSense = content.SpindleSense,
             DebounceSeconds = content.DebounceSeconds.ToString(CultureInfo.InvariantCulture),
+            DebounceMillimetres = content.DebounceMillimetres?.ToString(
+                CultureInfo.InvariantCulture
+            ),
             Notes = content.Notes,
             Windows = [.. content.Windows.Select(WindowForm.Of)],
             Details = DetailsForm.Of(content.DetailsOrNone),
@@ -102,6 +107,13 @@ public sealed class WindowForm
     public bool IsEssential { get; set; }
 
     public string? ControlledBy { get; set; }
+
+    public string? WarningLower { get; set; }
+
+    public string? WarningUpper { get; set; }
+
+    /// <summary>Limits in other phases, as one text.</summary>
+    public string? OtherPhases { get; set; }
 
     public bool IsEmpty =>
         string.IsNullOrWhiteSpace(SetPoint)
@@ -131,6 +143,9 @@ public sealed class WindowForm
             Unit = window.Unit,
             IsEssential = window.IsEssential,
             ControlledBy = window.ControlledBy,
+            WarningLower = window.WarningLower?.ToString(CultureInfo.InvariantCulture),
+            WarningUpper = window.WarningUpper?.ToString(CultureInfo.InvariantCulture),
+            OtherPhases = PhaseLimits.Text(window.OtherPhases),
         };
     }
 }

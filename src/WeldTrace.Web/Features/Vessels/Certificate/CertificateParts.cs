@@ -81,7 +81,7 @@ internal static class CertificateParts
                             r.OperatorName,
                             r.EndedAt is { } at ? source.Site.Show(at) : null,
                             r.Log is { } log
-                                ? FormattableString.Invariant($"{log.Excursions.Count}")
+                                ? FormattableString.Invariant($"{log.HardExcursions.Count}")
                                 : null,
                         ],
                         PrintedMarks.Of(DomainMarks.Of(r.State), WeldRun.StateWord(r.State))

@@ -72,7 +72,7 @@ internal static class RunMapping
     private static WindowLine Window(ParameterWindow window, LogSummary? log)
     {
         var seen = log?.Parameters.FirstOrDefault(p => p.Parameter == window.Parameter);
-        var hasExcursion = log?.Excursions.Any(e => e.Parameter == window.Parameter) == true;
+        var hasExcursion = log?.HardExcursions.Any(e => e.Parameter == window.Parameter) == true;
         return new WindowLine(ParameterNames.Of(window.Parameter), window.Unit)
         {
             SetPoint = window.SetPoint.ToString(CultureInfo.InvariantCulture),
@@ -109,18 +109,25 @@ internal static class RunMapping
         foreach (var excursion in run.Log?.Excursions ?? [])
         {
             var window = windows.FirstOrDefault(w => w.Parameter == excursion.Parameter);
-            var finding = findings.ElementAtOrDefault(number);
+            // Those that overlap share one finding; a warning has none.
+            var finding = excursion.IsWarning
+                ? null
+                : findings.FirstOrDefault(f =>
+                    f.Place is { Start: { } from, End: { } to }
+                    && excursion.StartAngle >= from
+                    && excursion.EndAngle <= to
+                );
             number++;
             yield return new ExcursionLine(
                 number.ToString(CultureInfo.InvariantCulture),
-                ParameterNames.Of(excursion.Parameter),
+                ParameterNames.Of(excursion.Parameter)
+                    + (excursion.Phase is { } phase ? $", {phase}" : "")
+                    + (excursion.IsWarning ? ", warning" : ""),
                 window?.Unit ?? ""
             )
             {
                 Extreme = window is null ? null : Observed(window, excursion.ExtremeSi),
-                Limit = (excursion.IsAbove ? window?.Upper : window?.Lower)?.ToString(
-                    CultureInfo.InvariantCulture
-                ),
+                Limit = window?.LimitOf(excursion)?.ToString(CultureInfo.InvariantCulture),
                 From = Along(run, excursion.StartAngle),
                 To = Along(run, excursion.EndAngle),
                 Duration = Seconds(excursion.EndSeconds - excursion.StartSeconds),

@@ -15,6 +15,7 @@ namespace WeldTrace.Web.Features.Welding.ShowRun;
 public sealed partial class ShowRun
 {
     private RunView? _view;
+    private bool _mayCorrect;
     private bool _mayWeld;
 
     [Parameter]
@@ -53,6 +54,9 @@ public sealed partial class ShowRun
     protected override async Task OnInitializedAsync()
     {
         _view = await Reader.FindAsync(Id, Http.RequestAborted);
+        _mayCorrect =
+            Http.User.IsInRole(nameof(Role.Engineer))
+            && _view?.Records.Run is { IsSealed: false, Log: not null };
         _mayWeld = Http.User.IsInRole(nameof(Role.Operator));
         if (_view is null)
         {

@@ -1,0 +1,79 @@
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
+using WeldTrace.Persistence.ProcessLogStore;
+using WeldTrace.ProcessLogs;
+using WeldTrace.Web.LogJudging;
+
+namespace WeldTrace.Web.Features.Welding.CorrectPhases;
+
+/// <summary>Judges the kept log of a run anew, by phases that an engineer states.</summary>
+public sealed class CorrectPhasesHandler(
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    TimeProvider clock
+)
+{
+    /// <summary>The run; null when there is none.</summary>
+    public async Task<WeldRun?> FindAsync(Guid id, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return await db.WeldRuns.AsNoTracking().SingleOrDefaultAsync(r => r.Id == id, cancellation);
+    }
+
+    public async Task<Outcome> HandleAsync(
+        Guid id,
+        CorrectPhasesForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        List<Refusal> refusals = [];
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        if (await db.FindRunAsync(id, cancellation) is not { } records)
+        {
+            return Outcome.Refused("run", "There is no such run.");
+        }
+
+        var may = records.Run.MayCorrectPhases(actor);
+        if (!may.IsAccepted)
+        {
+            return may;
+        }
+
+        if (form.Read(refusals) is not { } bounds)
+        {
+            return Outcome.From(refusals);
+        }
+
+        var (run, content) = (records.Run, records.Revision.Content);
+        var log =
+            await db.FindProcessLogAsync(id, cancellation)
+            ?? throw new InvalidDataException($"The samples of {run.Label} are missing.");
+        var evaluation = LogEvaluation.Evaluate(
+            log,
+            RunPlan.For(run, records.Pass, content) with
+            {
+                Bounds = bounds,
+            }
+        );
+        var findings = run.CorrectPhases(
+            RunSummary.Of(run.Log!.FileName, log, evaluation, run, content),
+            form.Reason ?? "",
+            content.Windows,
+            records.Vessel,
+            records.Tool,
+            actor,
+            clock.GetUtcNow()
+        );
+        if (!findings.IsAccepted)
+        {
+            return findings.WithoutValue();
+        }
+
+        db.AddRange(findings.Value);
+        return await db.SaveAsync(cancellation);
+    }
+}
