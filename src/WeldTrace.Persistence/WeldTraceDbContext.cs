@@ -29,6 +29,7 @@ using WeldTrace.Persistence.Accounts;
 using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.LedgerStore;
 using WeldTrace.Persistence.ProcessLogStore;
+using WeldTrace.Persistence.RunFigures;
 
 namespace WeldTrace.Persistence;
 
@@ -91,6 +92,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<Signature> Signatures => Set<Signature>();
     public DbSet<SigningKey> SigningKeys => Set<SigningKey>();
     public DbSet<Attachment> Attachments => Set<Attachment>();
+    public DbSet<RunFigureRow> RunFigures => Set<RunFigureRow>();
     public DbSet<ProcessLogRow> ProcessLogs => Set<ProcessLogRow>();
     public DbSet<ProcessLogChunkRow> ProcessLogChunks => Set<ProcessLogChunkRow>();
     public DbSet<ProcessLogLevelRow> ProcessLogLevels => Set<ProcessLogLevelRow>();

@@ -177,6 +177,8 @@ public static class Routes
 
     public static string NewLimitsOf(LimitKind kind) => $"{NewLimits}?kind={kind}";
 
+    public const string AcrossRuns = "/procedures/runs";
+
     public static string Run(Guid id) => $"/runs/{id:D}";
 
     public static string CorrectPhases(Guid id) => $"/runs/{id:D}/phases";

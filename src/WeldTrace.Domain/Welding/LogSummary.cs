@@ -28,7 +28,6 @@ public sealed record LoggedPhase(string Phase, double StartSeconds, double EndSe
     public const string Exit = "exit";
 
     /// <summary>Whether the tool travels.</summary>
-    [System.Text.Json.Serialization.JsonIgnore]
     public bool IsTravel => Phase is Ramp or Traverse or Overlap;
 }
 
@@ -121,7 +120,6 @@ public sealed record LogSummary(
 )
 {
     /// <summary>Excursions beyond a limit; warnings are left out.</summary>
-    [System.Text.Json.Serialization.JsonIgnore]
     public IReadOnlyList<LoggedExcursion> HardExcursions =>
         [.. Excursions.Where(e => !e.IsWarning)];
 }

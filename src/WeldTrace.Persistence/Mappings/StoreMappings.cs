@@ -4,6 +4,7 @@ using WeldTrace.Persistence.Accounts;
 using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.LedgerStore;
 using WeldTrace.Persistence.ProcessLogStore;
+using WeldTrace.Persistence.RunFigures;
 
 namespace WeldTrace.Persistence.Mappings;
 
@@ -118,6 +119,22 @@ internal sealed class ProcessLogLevelMapping : IEntityTypeConfiguration<ProcessL
             l.RunId,
             l.Ordinal,
             l.SamplesPerBucket,
+        });
+    }
+}
+
+internal sealed class RunFigureMapping : IEntityTypeConfiguration<RunFigureRow>
+{
+    public void Configure(EntityTypeBuilder<RunFigureRow> builder)
+    {
+        builder.ToTable("run_figures");
+        builder.HasKey(f => new { f.RunId, f.Parameter });
+        builder.Property(f => f.Parameter).IsWord();
+        builder.HasIndex(f => new
+        {
+            f.ProcedureRevisionId,
+            f.Parameter,
+            f.StartedAt,
         });
     }
 }

@@ -2896,6 +2896,58 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("process_logs", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Persistence.RunFigures.RunFigureRow", b =>
+                {
+                    b.Property<Guid>("RunId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("run_id");
+
+                    b.Property<string>("Parameter")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("parameter");
+
+                    b.Property<Guid>("MachineId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("machine_id");
+
+                    b.Property<double>("MeanSi")
+                        .HasColumnType("double precision")
+                        .HasColumnName("mean_si");
+
+                    b.Property<Guid>("OperatorId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("operator_id");
+
+                    b.Property<Guid>("ProcedureRevisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("procedure_revision_id");
+
+                    b.Property<double>("StandardDeviationSi")
+                        .HasColumnType("double precision")
+                        .HasColumnName("standard_deviation_si");
+
+                    b.Property<DateTimeOffset>("StartedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("started_at");
+
+                    b.Property<Guid>("ToolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("tool_id");
+
+                    b.Property<double>("ToolMetres")
+                        .HasColumnType("double precision")
+                        .HasColumnName("tool_metres");
+
+                    b.HasKey("RunId", "Parameter")
+                        .HasName("pk_run_figures");
+
+                    b.HasIndex("ProcedureRevisionId", "Parameter", "StartedAt")
+                        .HasDatabaseName("ix_run_figures_procedure_revision_id_parameter_started_at");
+
+                    b.ToTable("run_figures", (string)null);
+                });
+
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserClaim<System.Guid>", b =>
                 {
                     b.HasOne("WeldTrace.Persistence.Accounts.Account", null)

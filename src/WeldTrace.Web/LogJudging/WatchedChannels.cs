@@ -16,6 +16,9 @@ public static class WatchedChannels
         [WeldParameter.ToolTemperature] = LogChannel.ToolTemperature,
     };
 
+    /// <summary>The parameters that a log can show.</summary>
+    public static IEnumerable<WeldParameter> Parameters => Channels.Keys;
+
     /// <summary>The channel that shows a parameter over the traverse; null when a log never does.</summary>
     public static LogChannel? Of(WeldParameter parameter) =>
         Channels.TryGetValue(parameter, out var channel) ? channel : null;

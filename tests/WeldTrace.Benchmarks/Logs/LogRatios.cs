@@ -12,7 +12,11 @@ namespace WeldTrace.Benchmarks.Logs;
 internal sealed class LogRatios(string file, SiteDatabase database)
 {
     private const int Turns = 7;
+    private const string Pandas =
+        "import sys, time, pandas; t = time.perf_counter(); pandas.read_csv(sys.argv[1]); print(1000 * (time.perf_counter() - t))";
+
     private readonly List<Ratio> _ratios = [];
+    private Guid _last;
 
     public static async Task<int> RunAsync()
     {
@@ -72,8 +76,10 @@ internal sealed class LogRatios(string file, SiteDatabase database)
                 1
             )
         );
+        await PandasAsync(intake);
         await StoredAsync(log);
         await JudgeAsync(log);
+        await new ReadRatios(database, _last, log).MeasureAsync(Add);
         return _ratios;
     }
 
@@ -87,6 +93,40 @@ internal sealed class LogRatios(string file, SiteDatabase database)
     {
         using var stream = File.OpenRead(file);
         SHA256.HashData(stream);
+    }
+
+    /// <summary>Against pandas merely reading the file; pandas comes with <c>apt-get install python3-pandas</c>.</summary>
+    private async Task PandasAsync(double intake)
+    {
+        var start = new ProcessStartInfo("/usr/bin/python3", ["-c", Pandas, file])
+        {
+            RedirectStandardOutput = true,
+        };
+        using var python = Process.Start(start)!;
+        var told = await python.StandardOutput.ReadToEndAsync();
+        await python.WaitForExitAsync();
+        if (
+            double.TryParse(
+                told,
+                System.Globalization.CultureInfo.InvariantCulture,
+                out var milliseconds
+            )
+        )
+        {
+            Add(
+                Ratio.OfTimes(
+                    "whole durable intake",
+                    intake,
+                    "pandas reading it",
+                    milliseconds,
+                    0.5
+                )
+            );
+        }
+        else
+        {
+            Console.WriteLine("pandas is not there: apt-get install python3-pandas");
+        }
     }
 
     private async Task<ProcessLog> ReadAsync()
@@ -104,7 +144,8 @@ internal sealed class LogRatios(string file, SiteDatabase database)
         var log = await ReadAsync();
         LogEvaluation.Evaluate(log, Plan);
         await using var db = database.CreateDbContext();
-        db.AddProcessLog(Guid.CreateVersion7(), log, null);
+        _last = Guid.CreateVersion7();
+        db.AddProcessLog(_last, log, null);
         await db.SaveChangesAsync();
     }
 

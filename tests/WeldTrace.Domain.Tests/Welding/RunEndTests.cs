@@ -1,4 +1,6 @@
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tests.States;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Vessels;
@@ -141,7 +143,7 @@ public sealed class RunEndTests
     }
 
     [Fact]
-    public void TakeLog_SeveralExcursions_OpenAFindingEach()
+    public void TakeLog_ExcursionsApart_OpenAFindingEach()
     {
         var run = _shop.Ended();
 
@@ -155,6 +157,8 @@ public sealed class RunEndTests
                     {
                         IsAbove = false,
                         ExtremeSi = 7000,
+                        StartSeconds = 30,
+                        EndSeconds = 32,
                     }
                 )
             )
@@ -167,6 +171,100 @@ public sealed class RunEndTests
             StringComparison.Ordinal
         );
     }
+
+    [Fact]
+    public void TakeLog_ExcursionsAtOnce_AreOneThingThatHappened()
+    {
+        var run = _shop.Ended();
+        var excursion = SampleRunLogs.Excursion;
+
+        Accept.Value(
+            _shop.TakeLog(
+                run,
+                SampleRunLogs.Of(
+                    run,
+                    excursion,
+                    excursion with
+                    {
+                        Parameter = WeldParameter.SpindleSpeed,
+                        StartSeconds = excursion.EndSeconds - 1,
+                        EndSeconds = excursion.EndSeconds + 1,
+                        EndAngle = Angle.FromDegrees(20),
+                    }
+                )
+            )
+        );
+
+        var finding = Assert.Single(_shop.Findings);
+        Assert.Contains("Axial force above", finding.Description, StringComparison.Ordinal);
+        Assert.Contains("Spindle speed above", finding.Description, StringComparison.Ordinal);
+        Assert.Equal(20, finding.Place!.End!.Value.Degrees, 9);
+    }
+
+    [Fact]
+    public void TakeLog_Warning_OpensNoFinding()
+    {
+        var run = _shop.Ended();
+
+        Accept.Value(
+            _shop.TakeLog(
+                run,
+                SampleRunLogs.Of(run, SampleRunLogs.Excursion with { IsWarning = true })
+            )
+        );
+
+        Assert.Empty(_shop.Findings);
+    }
+
+    [Fact]
+    public void CorrectPhases_ByTheEngineer_IsANewVersionAndOpensWhatIsNew()
+    {
+        var run = _shop.Ended();
+        Accept.Value(_shop.TakeLog(run, SampleRunLogs.Of(run, SampleRunLogs.Excursion)));
+        var judged = SampleRunLogs.Of(
+            run,
+            SampleRunLogs.Excursion,
+            SampleRunLogs.Excursion with
+            {
+                StartSeconds = 40,
+                EndSeconds = 42,
+            }
+        );
+
+        var opened = Accept.Value(Correct(run, judged, "The dwell began later."));
+
+        Assert.Single(opened);
+        var correction = Assert.Single(run.PhaseCorrections!);
+        Assert.Equal((2, "The dwell began later."), (correction.Version, correction.Reason));
+        Assert.Equal(2, run.Log!.Excursions.Count);
+    }
+
+    [Fact]
+    public void CorrectPhases_WithoutReasonOrOfAnotherLog_IsRefused()
+    {
+        var run = _shop.Ended();
+        Accept.Value(_shop.TakeLog(run));
+
+        var refused = Correct(run, run.Log! with { OriginalSha256 = new string('c', 64) }, " ");
+
+        Assert.Equal(2, refused.Refusals.Count);
+        Assert.Null(run.PhaseCorrections);
+    }
+
+    private Outcome<IReadOnlyList<Finding>> Correct(
+        WeldRun run,
+        LogSummary judged,
+        string reason
+    ) =>
+        run.CorrectPhases(
+            judged,
+            reason,
+            _shop.Procedure.Content.Windows,
+            _shop.Vessel,
+            _shop.Tool,
+            SamplePeople.Engineer,
+            _shop.Now
+        );
 
     /// <summary>F12 found by the log: a run that was ended as if whole, but did not reach its end.</summary>
     [Fact]

@@ -67,6 +67,7 @@ internal static class AccessTable
         /lots/{Id}                                            in      yes       yes       yes        yes      yes      yes
 
         # Runs
+        /procedures/runs                                      in      yes       yes       yes        yes      yes      yes
         /runs/{Id}                                            in      yes       yes       yes        yes      yes      yes
         /runs/{Id}/end                                        in      no        yes       no         no       no       no
         /runs/{Id}/interrupt                                  in      no        yes       no         no       no       no

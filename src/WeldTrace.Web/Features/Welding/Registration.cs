@@ -1,4 +1,5 @@
 using WeldTrace.Web.Components.Figures;
+using WeldTrace.Web.Features.Welding.AcrossRuns;
 using WeldTrace.Web.Features.Welding.Arrivals;
 using WeldTrace.Web.Features.Welding.BringLog;
 using WeldTrace.Web.Features.Welding.CorrectPhases;
@@ -25,6 +26,7 @@ public static class Registration
             .AddScoped<LogUploadHandler>()
             .AddScoped<ReadLogHandler>()
             .AddScoped<SignRunHandler>()
+            .AddScoped<AcrossRunsReader>()
             .AddScoped<RunReader>()
             .AddScoped<IWorkings, RunWorkings>()
             .AddScoped<RunSamplesReader>();

@@ -4,6 +4,7 @@ using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Persistence.ProcessLogStore;
+using WeldTrace.Persistence.RunFigures;
 using WeldTrace.ProcessLogs;
 using WeldTrace.Web.LogJudging;
 
@@ -74,6 +75,7 @@ public sealed class CorrectPhasesHandler(
         }
 
         db.AddRange(findings.Value);
+        await db.KeepRunFiguresAsync(run, records.Tool, cancellation);
         return await db.SaveAsync(cancellation);
     }
 }

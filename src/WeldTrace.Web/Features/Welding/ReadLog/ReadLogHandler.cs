@@ -6,6 +6,7 @@ using WeldTrace.Persistence;
 using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Persistence.ProcessLogStore;
+using WeldTrace.Persistence.RunFigures;
 using WeldTrace.ProcessLogs;
 using WeldTrace.Web.LogJudging;
 
@@ -110,6 +111,7 @@ public sealed class ReadLogHandler(
 
         machine.RememberLogColumns(MachineColumns.ToRemember(mapping), actor, clock.GetUtcNow());
         db.AddRange(findings.Value);
+        await db.KeepRunFiguresAsync(records.Run, records.Tool, cancellation);
         if (!await KeepAsync(db, runId, file, log, cancellation))
         {
             return Refused(OriginalTooLarge);

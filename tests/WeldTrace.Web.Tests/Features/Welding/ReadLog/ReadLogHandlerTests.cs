@@ -26,7 +26,10 @@ public sealed class ReadLogHandlerTests(PostgresServerFixture server)
         var run = await shop.RunAsync(id);
         Assert.True(run.Log!.ReachedEnd);
         Assert.Empty(run.Log.Excursions);
-        Assert.Equal(["plunge", "dwell", "traverse", "exit"], run.Log.Phases.Select(p => p.Phase));
+        Assert.Equal(
+            ["plunge", "dwell", "ramp", "traverse", "overlap", "exit"],
+            run.Log.Phases.Select(p => p.Phase)
+        );
         Assert.Equal([WeldParameter.DwellTime], run.Log.NotJudged);
         Assert.Equal(405.8, run.Travelled!.Value.Millimetres, 0);
         var use = Assert.Single((await shop.ToolNowAsync()).Uses);

@@ -1,0 +1,82 @@
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Engineering.Statistics;
+
+namespace WeldTrace.Web.Features.Welding.AcrossRuns;
+
+/// <summary>Charts and capability of one parameter over many runs, in the unit of its window.</summary>
+public sealed class RunSignals
+{
+    private const double Confidence = 0.95;
+
+    /// <param name="values">Means of the runs in order of time, in the unit of the window; three or more.</param>
+    /// <param name="window">Window; null: no capability.</param>
+    public RunSignals(IReadOnlyList<double> values, ParameterWindow? window)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        Values = values;
+        Individuals = IndividualsChart.Compute(values).TryGet(out var chart) ? chart : null;
+        var sample = Sample.Of(values);
+        if (Individuals is not null && sample.StandardDeviation > 0)
+        {
+            // The spread from run to run, so that a slow drift does not widen the limits.
+            var spread = Individuals.MeanRange / ControlConstants.For(2).D2;
+            Weighted = spread > 0 ? new WeightedAverageChart(sample.Mean, spread) : null;
+            Averages = Weighted?.Averages(values) ?? [];
+            Capability =
+                window is not null
+                && Capability
+                    .Compute(
+                        new ToleranceRange(
+                            (double)window.Lower,
+                            (double)window.Upper,
+                            (double)window.SetPoint
+                        ),
+                        sample.Mean,
+                        sample.StandardDeviation,
+                        values.Count
+                    )
+                    .TryGet(out var found)
+                    ? found
+                    : null;
+        }
+    }
+
+    public IReadOnlyList<double> Values { get; }
+
+    /// <summary>Individual values and moving ranges; null for fewer than three.</summary>
+    public IndividualsChart? Individuals { get; }
+
+    /// <summary>Exponentially weighted moving average; null when nothing varies.</summary>
+    public WeightedAverageChart? Weighted { get; }
+
+    public IReadOnlyList<double> Averages { get; } = [];
+
+    /// <summary>Capability within the window; null when it can't be told.</summary>
+    public Capability? Capability { get; }
+
+    public Interval? CpkInterval => Capability?.CpkInterval(Confidence);
+
+    public Interval? CpInterval => Capability?.CpInterval(Confidence);
+
+    /// <summary>What the charts say of one run; empty when nothing.</summary>
+    public string Signal(int run)
+    {
+        List<string> signals = [];
+        if (Individuals?.Values.IsSignal(Values[run]) == true)
+        {
+            signals.Add("value beyond its limits");
+        }
+
+        if (run > 0 && Individuals?.Ranges.IsSignal(Individuals.MovingRanges[run - 1]) == true)
+        {
+            signals.Add("jump from the run before");
+        }
+
+        if (Weighted?.LimitsAt(run + 1).IsSignal(Averages[run]) == true)
+        {
+            signals.Add("weighted average beyond its limits");
+        }
+
+        return string.Join("; ", signals);
+    }
+}
