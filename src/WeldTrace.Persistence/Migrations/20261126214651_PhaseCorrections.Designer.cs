@@ -477,6 +477,9 @@ namespace WeldTrace.Persistence.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_findings_number");
 
+                    b.HasIndex("OpenedAt")
+                        .HasDatabaseName("ix_findings_opened_at");
+
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_findings_vessel_id");
 

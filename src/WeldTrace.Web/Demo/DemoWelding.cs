@@ -9,6 +9,7 @@ using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Persistence.ProcessLogStore;
+using WeldTrace.Persistence.RunFigures;
 using WeldTrace.ProcessLogs;
 using WeldTrace.Web.LogJudging;
 
@@ -156,6 +157,7 @@ internal sealed class DemoWelding(
         shop.Machine.RememberLogColumns(MachineColumns.ToRemember(mapping), cast.Operator, at);
         db.AddRange(findings);
         db.AddProcessLog(run.Id, log, null);
+        await db.KeepRunFiguresAsync(run, shop.Tool, cancellation);
         await db.SaveForDemoAsync(cancellation);
         return findings;
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging.Abstractions;
 using WeldTrace.Domain.Tooling;
@@ -15,7 +16,13 @@ namespace WeldTrace.Web.Tests.Crash;
 /// <summary>Database and application are killed while two people log runs; then everything is read again.</summary>
 public sealed class CrashTests
 {
-    private const int Rounds = 3;
+    private const int LongestPauseMilliseconds = 400;
+
+    // Two kills a round. Three rounds are what every run of the tests has time for; WELDTRACE_KILL_ROUNDS=100 makes 200 kills.
+    private static readonly int Rounds = int.Parse(
+        Environment.GetEnvironmentVariable("WELDTRACE_KILL_ROUNDS") ?? "3",
+        CultureInfo.InvariantCulture
+    );
 
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
@@ -26,13 +33,16 @@ public sealed class CrashTests
         using var log = new TestFolder(".csv");
         await File.WriteAllBytesAsync(log.Path, SampleLogs.Good(), Cancellation);
         List<(string Act, Guid Run)> acknowledged = [];
+        var moments = new Random(Rounds);
         for (var round = 1; round <= Rounds; round++)
         {
             using var writer = WriterProcess.Start(folder.Path, $"{round}", log.Path);
             await writer.AcknowledgesAsync(more: 11, Cancellation);
+            await Task.Delay(moments.Next(LongestPauseMilliseconds), Cancellation);
             writer.KillDatabase();
             // It goes on by itself once the database is back.
-            await writer.AcknowledgesAsync(more: 10 + round, Cancellation);
+            await writer.AcknowledgesAsync(more: 11 + (round % 4), Cancellation);
+            await Task.Delay(moments.Next(LongestPauseMilliseconds), Cancellation);
             await writer.KillEverythingAsync();
             acknowledged.AddRange(writer.Acknowledged);
         }
