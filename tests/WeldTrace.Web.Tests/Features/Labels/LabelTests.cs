@@ -2,7 +2,6 @@ using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Labels;
 using WeldTrace.Web.Features.OpenCode;
-using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Tests.Features.Labels;
 
