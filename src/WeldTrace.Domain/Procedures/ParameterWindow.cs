@@ -69,20 +69,9 @@ public sealed record ParameterWindow(
             );
         }
 
-        if (WarningLower < Lower || WarningUpper > Upper || WarningLower > WarningUpper)
+        foreach (var wrong in CheckWithin())
         {
-            yield return Wrong(
-                nameof(WarningLower),
-                $"warns outside its limits, or below above; keep both warnings within {Lower} to {Upper} {Unit}"
-            );
-        }
-
-        if (OtherPhases?.Any(p => p.Lower > p.Upper) == true)
-        {
-            yield return Wrong(
-                nameof(OtherPhases),
-                "has a phase with its lower limit above the upper one; swap them"
-            );
+            yield return wrong;
         }
 
         if (ControlledBy?.Length > LongestControl)
@@ -103,6 +92,25 @@ public sealed record ParameterWindow(
             yield return Wrong(
                 nameof(SetPoint),
                 "has a set point of zero or less; give a value above zero"
+            );
+        }
+    }
+
+    private IEnumerable<Refusal> CheckWithin()
+    {
+        if (WarningLower < Lower || WarningUpper > Upper || WarningLower > WarningUpper)
+        {
+            yield return Wrong(
+                nameof(WarningLower),
+                $"warns outside its limits, or below above; keep both warnings within {Lower} to {Upper} {Unit}"
+            );
+        }
+
+        if (OtherPhases?.Any(p => p.Lower > p.Upper) == true)
+        {
+            yield return Wrong(
+                nameof(OtherPhases),
+                "has a phase with its lower limit above the upper one; swap them"
             );
         }
     }

@@ -1,6 +1,5 @@
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Procedures;
-using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Tests.States;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Vessels;
@@ -215,56 +214,6 @@ public sealed class RunEndTests
 
         Assert.Empty(_shop.Findings);
     }
-
-    [Fact]
-    public void CorrectPhases_ByTheEngineer_IsANewVersionAndOpensWhatIsNew()
-    {
-        var run = _shop.Ended();
-        Accept.Value(_shop.TakeLog(run, SampleRunLogs.Of(run, SampleRunLogs.Excursion)));
-        var judged = SampleRunLogs.Of(
-            run,
-            SampleRunLogs.Excursion,
-            SampleRunLogs.Excursion with
-            {
-                StartSeconds = 40,
-                EndSeconds = 42,
-            }
-        );
-
-        var opened = Accept.Value(Correct(run, judged, "The dwell began later."));
-
-        Assert.Single(opened);
-        var correction = Assert.Single(run.PhaseCorrections!);
-        Assert.Equal((2, "The dwell began later."), (correction.Version, correction.Reason));
-        Assert.Equal(2, run.Log!.Excursions.Count);
-    }
-
-    [Fact]
-    public void CorrectPhases_WithoutReasonOrOfAnotherLog_IsRefused()
-    {
-        var run = _shop.Ended();
-        Accept.Value(_shop.TakeLog(run));
-
-        var refused = Correct(run, run.Log! with { OriginalSha256 = new string('c', 64) }, " ");
-
-        Assert.Equal(2, refused.Refusals.Count);
-        Assert.Null(run.PhaseCorrections);
-    }
-
-    private Outcome<IReadOnlyList<Finding>> Correct(
-        WeldRun run,
-        LogSummary judged,
-        string reason
-    ) =>
-        run.CorrectPhases(
-            judged,
-            reason,
-            _shop.Procedure.Content.Windows,
-            _shop.Vessel,
-            _shop.Tool,
-            SamplePeople.Engineer,
-            _shop.Now
-        );
 
     /// <summary>F12 found by the log: a run that was ended as if whole, but did not reach its end.</summary>
     [Fact]

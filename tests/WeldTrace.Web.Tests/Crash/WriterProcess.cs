@@ -86,7 +86,7 @@ internal sealed class WriterProcess : IDisposable
         {
             lock (_failures)
             {
-                return string.Join("\n", _failures.TakeLast(5));
+                return string.Join("\n", _failures.TakeLast(12));
             }
         }
     }

@@ -1,5 +1,6 @@
 using WeldTrace.Documents.Drawings;
 using WeldTrace.Engineering.Statistics;
+using WeldTrace.Web.Components.Drawings;
 using WeldTrace.Web.Components.Figures;
 
 namespace WeldTrace.Web.Features.Welding.AcrossRuns;
@@ -7,7 +8,7 @@ namespace WeldTrace.Web.Features.Welding.AcrossRuns;
 /// <summary>Plots of values over the order of runs or over the metres of a tool.</summary>
 internal static class RunPlots
 {
-    private const int Ticks = 4;
+    private const int Ticks = 5;
 
     /// <param name="across">Where each value stands on the horizontal axis, ascending.</param>
     /// <param name="values">The values.</param>
@@ -73,16 +74,23 @@ internal static class RunPlots
             new(place(i - 1, from), place(i, to), isLimit, name);
     }
 
-    private static IReadOnlyList<PlotTick> TicksOf(double from, double to) =>
+    /// <summary>Ticks at round numbers, with as many decimals as their step has.</summary>
+    private static IReadOnlyList<PlotTick> TicksOf(double from, double to)
+    {
+        var step = NiceScale.For(to - from, Ticks).Step;
+        var decimals = (int)Math.Max(0, Math.Ceiling(-Math.Log10(step) - 1e-9));
+        return
         [
             .. Enumerable
                 .Range(0, Ticks + 1)
-                .Select(i => (double)i / Ticks)
-                .Select(part => new PlotTick(
-                    part,
-                    SensibleDigits.Show(from + (part * (to - from)), 4)
+                .Select(i => (Math.Ceiling(from / step) + i) * step)
+                .Where(value => value <= to)
+                .Select(value => new PlotTick(
+                    (value - from) / (to - from),
+                    SensibleDigits.Fixed(value, decimals)
                 )),
         ];
+    }
 
     private static (double From, double To) Room(double low, double high)
     {
