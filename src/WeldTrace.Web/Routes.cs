@@ -14,6 +14,9 @@ public static class Routes
     public const string Me = "/me";
     public const string Vessels = "/vessels";
     public const string NewVessel = "/vessels/new";
+    public const string Trace = "/trace";
+    public const string TraceCsv = "/trace.csv";
+    public const string RecallList = "/trace/recall.pdf";
     public const string Designs = "/designs";
     public const string DesignsCsv = "/designs.csv";
     public const string NewDesign = "/designs/new";

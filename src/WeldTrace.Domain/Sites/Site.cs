@@ -50,6 +50,13 @@ public sealed class Site : Record
     public DateOnly DayOf(DateTimeOffset instant) =>
         DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(instant, TimeZone).DateTime);
 
+    /// <summary>The instant, in UTC, at which a day begins at the site.</summary>
+    public DateTimeOffset BeginOf(DateOnly day)
+    {
+        var local = day.ToDateTime(TimeOnly.MinValue);
+        return new DateTimeOffset(local, TimeZone.GetUtcOffset(local)).ToUniversalTime();
+    }
+
     /// <summary>Sets up the site, once.</summary>
     /// <param name="name">1 to 80 characters.</param>
     /// <param name="timeZoneId">IANA identifier known to this machine.</param>

@@ -50,6 +50,9 @@ public sealed partial class Vessel : Record
     /// <summary>Components with their material lots.</summary>
     public IReadOnlyList<Component> Components { get; private set; } = [];
 
+    /// <summary>Where it went; null while it is at the site.</summary>
+    public Shipment? Shipment { get; private set; }
+
     /// <summary>First step that is not done; null when all are.</summary>
     public RouteStep? NextStep => Steps.FirstOrDefault(s => !s.IsDone);
 
@@ -114,8 +117,12 @@ public sealed partial class Vessel : Record
     }
 
     /// <summary>Ships an accepted vessel.</summary>
-    public Outcome Ship(Actor actor, DateTimeOffset at)
+    /// <param name="shipment">Where it goes.</param>
+    /// <param name="actor">Inspector or quality manager.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome Ship(Shipment shipment, Actor actor, DateTimeOffset at)
     {
+        ArgumentNullException.ThrowIfNull(shipment);
         var checks = new Checks()
             .Role(actor, Role.Inspector, Role.QualityManager)
             .That(
@@ -123,10 +130,12 @@ public sealed partial class Vessel : Record
                 "state",
                 $"{Serial} is {StateWord(State)}; only an accepted vessel is shipped."
             );
+        Shipment.Check(checks, shipment);
         if (checks.AllHold)
         {
             State = VesselState.Shipped;
-            Note(actor, at, "vessel shipped");
+            Shipment = new Shipment(shipment.Consignee.Trim(), shipment.Papers.Trim());
+            Note(actor, at, "vessel shipped", $"to {Shipment.Consignee}, {Shipment.Papers}");
         }
 
         return checks.ToOutcome();

@@ -162,6 +162,7 @@ internal sealed class VesselMapping : IEntityTypeConfiguration<Vessel>
         builder.HasIndex(v => v.Serial).IsUnique();
         builder.HasIndex(v => v.DesignId);
         builder.Property(v => v.Sample).IsJson();
+        builder.Property(v => v.Shipment).IsJson();
         builder.HasIndex(v => v.ProductionLot);
         builder.HasIndex(v => v.LotId);
         builder.HasIndex(v => v.Components).HasMethod("gin");

@@ -24,6 +24,7 @@ using WeldTrace.Web.Features.SiteSettings;
 using WeldTrace.Web.Features.SiteSettings.Key;
 using WeldTrace.Web.Features.Testing;
 using WeldTrace.Web.Features.Tools;
+using WeldTrace.Web.Features.Trace;
 using WeldTrace.Web.Features.Vessels;
 using WeldTrace.Web.Features.Welding;
 
@@ -49,6 +50,7 @@ public static class Registration
             .AddConcessions()
             .AddMaterial()
             .AddVessels()
+            .AddTrace()
             .AddLots()
             .AddProductionTests()
             .AddDesigns()
@@ -74,6 +76,7 @@ public static class Registration
         endpoints.MapLabels();
         endpoints.MapLedger();
         endpoints.MapVessels();
+        endpoints.MapTrace();
         endpoints.MapLots();
         endpoints.MapProductionTests();
         endpoints.MapProcedures();

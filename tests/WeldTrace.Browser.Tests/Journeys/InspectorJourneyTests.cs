@@ -117,8 +117,11 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await using var quality = await Visitor.SignInAsync(site, DemoPeople.QualityManager);
         await quality.GoToAsync("/vessels/NR10-0002/ship");
         await quality.FindsAccessibleAsync();
+        await quality.FillAsync("Who receives it, and where", "Float store, Lisbon, quay 4");
+        await quality.FillAsync("Delivery note or waybill", "DN-0412");
         await quality.SignAsync("Sign and ship");
         await quality.SeesAsync("shipped");
+        await quality.SeesAsync("Float store, Lisbon, quay 4");
     }
 
     private static ILocator Reading(Visitor visitor, int number, string what) =>

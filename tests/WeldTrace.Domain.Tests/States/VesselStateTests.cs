@@ -41,7 +41,10 @@ public sealed class VesselStateTests
         var vessel = In(VesselState.Accepted).Vessel;
         var watch = new RecordWatch(vessel);
 
-        watch.AssertRefused("role", vessel.Ship(SamplePeople.Operator, SampleTime.Start).Refusals);
+        watch.AssertRefused(
+            "role",
+            vessel.Ship(SampleShipment.Lisbon, SamplePeople.Operator, SampleTime.Start).Refusals
+        );
     }
 
     /// <summary>Scrap is for ever: a second finding that is settled afterwards brings nothing back.</summary>
@@ -70,7 +73,7 @@ public sealed class VesselStateTests
             "begin" => vessel.BeginStep(next, SamplePeople.Operator, at).Refusals,
             "pass" => vessel.PassStep(next, SamplePeople.Operator, at).Refusals,
             "fail" => vessel.FailStep(next, SamplePeople.Operator, at).Refusals,
-            "ship" => vessel.Ship(SamplePeople.QualityManager, at).Refusals,
+            "ship" => vessel.Ship(SampleShipment.Lisbon, SamplePeople.QualityManager, at).Refusals,
             "report" => Report(shop).Refusals,
             "scrap" => Scrap(shop),
             _ => throw new ArgumentOutOfRangeException(nameof(act), act, "Unknown act."),
@@ -117,7 +120,9 @@ public sealed class VesselStateTests
 
         if (state == VesselState.Shipped)
         {
-            Accept.All(shop.Vessel.Ship(SamplePeople.QualityManager, shop.Now));
+            Accept.All(
+                shop.Vessel.Ship(SampleShipment.Lisbon, SamplePeople.QualityManager, shop.Now)
+            );
         }
 
         if (state == VesselState.Scrapped)

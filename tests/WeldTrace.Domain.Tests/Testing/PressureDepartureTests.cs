@@ -135,7 +135,11 @@ public sealed class PressureDepartureTests
         }
 
         Assert.Equal(VesselState.Expended, _shop.Vessel.State);
-        Assert.False(_shop.Vessel.Ship(SamplePeople.QualityManager, _shop.Now).IsAccepted);
+        Assert.False(
+            _shop
+                .Vessel.Ship(SampleShipment.Lisbon, SamplePeople.QualityManager, _shop.Now)
+                .IsAccepted
+        );
     }
 
     /// <summary>The gauge reads to 60 bar: a burst above it decides nothing, a hold above it can't have been read.</summary>

@@ -36,6 +36,9 @@ internal static class AccessTable
         # Vessels
         /vessels                                              in      yes       yes       yes        yes      yes      yes
         /vessels.csv                                          in      yes       yes       yes        yes      yes      yes
+        /trace                                                in      yes       yes       yes        yes      yes      yes
+        /trace.csv                                            in      yes       yes       yes        yes      yes      yes
+        /trace/recall.pdf                                     in      yes       yes       yes        yes      yes      yes
         /vessels/new                                          in      yes       no        no         no       no       no
         /vessels/{Serial}                                     in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/traveler.pdf                        in      yes       yes       yes        yes      yes      yes

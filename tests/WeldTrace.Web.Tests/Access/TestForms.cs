@@ -124,7 +124,13 @@ internal static class TestForms
             ("Back.Reason", "Gauge was knocked")
         ),
         new("SignOff sign-off", Inspector, Routes.SignOffStep("NR10-0002", 110)),
-        new("ShipVessel ship-vessel", "quality inspector", Routes.ShipVessel("NR10-0002")),
+        new(
+            "ShipVessel ship-vessel",
+            "quality inspector",
+            Routes.ShipVessel("NR10-0002"),
+            ("In.Consignee", "Float store, Lisbon"),
+            ("In.Papers", "DN-0412")
+        ),
         new(
             "ReportFinding report-finding",
             FormTable.Working,

@@ -1,3 +1,5 @@
+using WeldTrace.Web.Features.Trace;
+
 namespace WeldTrace.Web.Tests.Lists;
 
 /// <summary>A list of the site.</summary>
@@ -17,6 +19,7 @@ internal sealed record ListRow(
     public static IReadOnlyList<ListRow> All { get; } =
     [
         new(Routes.Vessels, "/vessels.csv", "serial", "nr10-0001"),
+        new(Routes.Trace, Routes.TraceCsv, TraceFields.Tool, "T-0141"),
         new(Routes.Lots, Routes.LotsCsv, "design", "nr"),
         new(Routes.Laboratory, Routes.LaboratoryCsv, "lot", "-"),
         new(Routes.Designs, Routes.DesignsCsv, "number", "reservoir"),

@@ -19,10 +19,10 @@ public sealed record ContainmentQuery(
     public const int DaysAround = 14;
 
     /// <summary>First instant of the window at the site.</summary>
-    public DateTimeOffset Begins(Site site) => At(site, From);
+    public DateTimeOffset Begins(Site site) => site.BeginOf(From);
 
     /// <summary>First instant after the window.</summary>
-    public DateTimeOffset Ends(Site site) => At(site, Until.AddDays(1));
+    public DateTimeOffset Ends(Site site) => site.BeginOf(Until.AddDays(1));
 
     /// <param name="query">Address of the page.</param>
     /// <param name="first">Day of the vessel's first weld.</param>
@@ -55,10 +55,4 @@ public sealed record ContainmentQuery(
         ) && day.Year is > 1900 and < 9000
             ? day
             : null;
-
-    private static DateTimeOffset At(Site site, DateOnly day)
-    {
-        var local = day.ToDateTime(TimeOnly.MinValue);
-        return new DateTimeOffset(local, site.TimeZone.GetUtcOffset(local)).ToUniversalTime();
-    }
 }

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Security;
 
@@ -7,6 +8,10 @@ namespace WeldTrace.Web.Features.Vessels.Ship;
 
 public sealed class ShipVesselForm
 {
+    public string? Consignee { get; set; }
+
+    public string? Papers { get; set; }
+
     public string? Password { get; set; }
 }
 
@@ -40,7 +45,7 @@ public sealed class ShipVesselHandler(
         }
 
         var at = clock.GetUtcNow();
-        var outcome = vessel.Ship(actor, at);
+        var outcome = vessel.Ship(new Shipment(form.Consignee ?? "", form.Papers ?? ""), actor, at);
         if (!outcome.IsAccepted)
         {
             return outcome;
