@@ -12,7 +12,9 @@ internal static class RecordSheetDocument
         [
             .. Head(model),
             .. model.Parts.SelectMany(p => Part.Of(p.Title, Blocks(p))),
-            .. SignaturePart.Blocks(model.Signatures, [], model.Stamp),
+            .. model.Signatures is { } signatures
+                ? SignaturePart.Blocks(signatures, [], model.Stamp)
+                : [],
         ];
 
     private static IEnumerable<Block> Head(RecordSheetModel model)

@@ -27,7 +27,8 @@ public sealed record RecordSheetModel
     /// <summary>Tables of limits that nobody has compared with the site's own copy of their source.</summary>
     public IReadOnlyList<string> UncheckedLimits { get; init; } = [];
 
-    public IReadOnlyList<SignatureEntry> Signatures { get; init; } = [];
+    /// <summary>Signatures; null for a list that nobody signs.</summary>
+    public IReadOnlyList<SignatureEntry>? Signatures { get; init; } = [];
 }
 
 /// <summary>A part of a sheet.</summary>

@@ -2326,6 +2326,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("serial");
 
+                    b.Property<string>("Shipment")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("shipment");
+
                     b.Property<string>("State")
                         .IsRequired()
                         .HasMaxLength(40)

@@ -95,9 +95,8 @@ internal sealed class TraceAsking(WeldTraceDbContext db, TableQuery query, Site 
     // Printed names are not unique, so two of them are no answer.
     private async Task<Guid?> OperatorAsync(string name, CancellationToken cancellation)
     {
-        var lower = name.ToLowerInvariant();
         var people = await db
-            .People.Where(p => p.SignInName == lower || p.PrintedName == name)
+            .People.Where(p => p.SignInName == name || p.PrintedName == name)
             .Select(p => p.Id)
             .Take(2)
             .ToListAsync(cancellation);

@@ -58,7 +58,11 @@ public static class TraceFiles
             RecordAddress = address,
             Title = "Vessels to call back",
             Subtitle = traced.Words.Count > 0 ? string.Join(", ", traced.Words) : "every vessel",
-            State = new StateMark($"{traced.Rows.Count} vessels", MarkShape.Triangle),
+            State = new StateMark(
+                traced.Rows.Count == 1 ? "1 vessel" : $"{traced.Rows.Count} vessels",
+                MarkShape.Triangle
+            ),
+            Signatures = null,
             Notices = [.. traced.Faults.Select(f => f.Sentence)],
             Parts =
             [
