@@ -119,7 +119,10 @@ internal sealed class TraceAsking(WeldTraceDbContext db, TableQuery query, Site 
             .Where(p => p.Number == number)
             .ToListAsync(cancellation);
         var ids = revisions
-            .Where(p => parts.Length == 1 || p.Revision == parts[1].ToUpperInvariant())
+            .Where(p =>
+                parts.Length == 1
+                || string.Equals(p.Revision, parts[1], StringComparison.OrdinalIgnoreCase)
+            )
             .Select(p => p.Id)
             .ToList();
         if (ids.Count == 0)
