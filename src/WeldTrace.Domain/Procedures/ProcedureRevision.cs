@@ -13,6 +13,20 @@ public sealed partial class ProcedureRevision : Record
     /// <summary>Longest title or reason.</summary>
     public const int LongestText = 200;
 
+    /// <summary>What the signature means that puts a revision on trial.</summary>
+    public const string TrialMeaning =
+        "I put this procedure on trial; it may be used on test pieces.";
+
+    /// <summary>What the signature under the acceptance of a qualification means.</summary>
+    public const string QualifyMeaning = "I accept the qualification results of this procedure.";
+
+    /// <summary>What the signature under a release means.</summary>
+    public const string ReleaseMeaning = "I release this procedure for production.";
+
+    /// <summary>What the signature under a withdrawal means.</summary>
+    public const string WithdrawMeaning =
+        "I withdraw this procedure for the reason given; nothing is welded by it any more.";
+
     private ProcedureRevision(Guid id)
         : base(id) { }
 

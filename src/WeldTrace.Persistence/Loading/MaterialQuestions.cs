@@ -40,16 +40,18 @@ internal sealed class MaterialQuestions
                 .AsNoTracking()
                 .OrderBy(c => c.Serial)
         );
-        // The vessel itself may have been treated, or a part of it before.
+        // The vessel itself may have been treated, or a part of it before. The parts are found first: the database expects many of
+        // them, and would start processes of its own to look for their treatments.
         _treatments = trip.Ask(
             db.HeatTreatments.FromSql(
                     $"""
-                    SELECT DISTINCT ON (h.id) h.* FROM (
+                    WITH part (id) AS MATERIALIZED (
                         SELECT v.id::text FROM vessels v WHERE v.serial = {serial}
                         UNION ALL
                         SELECT c ->> 'componentId'
                         FROM vessels v, jsonb_array_elements(v.components) c WHERE v.serial = {serial}
-                    ) part (id)
+                    )
+                    SELECT DISTINCT ON (h.id) h.* FROM part
                     JOIN heat_treatments h ON h.parts @> jsonb_build_array(jsonb_build_object('id', part.id))
                     """
                 )

@@ -5,7 +5,7 @@ using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Persistence.Loading;
 
-/// <summary>A run since a production test.</summary>
+/// <summary>A run since the oldest of the tests.</summary>
 internal sealed record RunSince(
     Guid Id,
     Guid VesselId,
@@ -16,7 +16,7 @@ internal sealed record RunSince(
     Length? Travelled
 );
 
-/// <summary>A finding on a vessel that was welded since.</summary>
+/// <summary>A finding since.</summary>
 internal sealed record FoundSince(
     Guid VesselId,
     Guid? EvidenceId,
@@ -55,30 +55,27 @@ internal sealed class ProductionQuestions
             )
         );
         _last = trip.Ask(last.AsNoTracking());
-        // One bound for all of them, and an end: so the database expects few runs, and takes them by machine and time.
-        var runs = db.WeldRuns.Where(r =>
-            machines.Contains(r.MachineId)
-            && procedures.Contains(r.ProcedureRevisionId)
-            && r.StartedAt >= last.Min(t => (DateTimeOffset?)t.At)
-            && r.StartedAt <= now
-        );
+        // One bound for all of them, and an end: so the database expects few rows, and takes them by their time. Which of them belong
+        // to which test is told here.
+        var since = last.Select(t => (DateTimeOffset?)t.At);
         _runs = trip.Ask(
-            runs.Select(r => new RunSince(
-                r.Id,
-                r.VesselId,
-                r.MachineId,
-                r.ProcedureRevisionId,
-                r.StartedAt,
-                r.PlannedPath,
-                r.Travelled
-            ))
+            db.WeldRuns.Where(r =>
+                    machines.Contains(r.MachineId)
+                    && r.StartedAt >= since.Min()
+                    && r.StartedAt <= now
+                )
+                .Select(r => new RunSince(
+                    r.Id,
+                    r.VesselId,
+                    r.MachineId,
+                    r.ProcedureRevisionId,
+                    r.StartedAt,
+                    r.PlannedPath,
+                    r.Travelled
+                ))
         );
         _found = trip.Ask(
-            db.Findings.Where(f =>
-                    runs.Select(r => r.VesselId).Contains(f.VesselId)
-                    && f.OpenedAt >= last.Min(t => (DateTimeOffset?)t.At)
-                    && f.OpenedAt <= now
-                )
+            db.Findings.Where(f => f.OpenedAt >= since.Min() && f.OpenedAt <= now)
                 .Select(f => new FoundSince(
                     f.VesselId,
                     f.EvidenceId,

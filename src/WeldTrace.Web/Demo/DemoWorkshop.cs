@@ -162,7 +162,7 @@ internal sealed record DemoWorkshop(
             db,
             revision,
             cast.Engineer,
-            "I put this procedure on trial; it may be used on test pieces.",
+            ProcedureRevision.TrialMeaning,
             revision.PutOnTrial,
             clock,
             cancellation
@@ -182,7 +182,7 @@ internal sealed record DemoWorkshop(
             db,
             revision,
             cast.Engineer,
-            "I accept the qualification results of this procedure.",
+            ProcedureRevision.QualifyMeaning,
             (actor, at) => revision.Qualify(record, actor, at),
             clock,
             cancellation
@@ -191,7 +191,7 @@ internal sealed record DemoWorkshop(
             db,
             revision,
             cast.QualityManager,
-            "I release this procedure for production.",
+            ProcedureRevision.ReleaseMeaning,
             (actor, at) => revision.Release(earlier, actor, at),
             clock,
             cancellation

@@ -72,6 +72,12 @@ internal static class QualificationForms
             async db => Routes.Qualification((await RecordAsync(db)).Id),
             ("Out.Reason", "Another tool is tried first")
         ),
+        FormRow.Of(
+            "ShowProcedure withdraw",
+            FormTable.Office,
+            async db => Routes.Procedure((await RecordAsync(db)).ProcedureRevisionId),
+            ("Out.Reason", "Another tool is tried first")
+        ),
     ];
 
     private static FormRow Beginning =>

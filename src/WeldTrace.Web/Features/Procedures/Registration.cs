@@ -17,6 +17,7 @@ public static class Registration
             .AddScoped<CompareProceduresReader>()
             .AddScoped<MoveProcedureHandler>()
             .AddScoped<ReviseProcedureHandler>()
+            .AddScoped<WithdrawProcedureHandler>()
             .AddScoped<WriteProcedureHandler>()
             .AddScoped<ProcedureSheetReader>();
 

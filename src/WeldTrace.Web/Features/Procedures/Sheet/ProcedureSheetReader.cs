@@ -132,6 +132,9 @@ public sealed class ProcedureSheetReader(
                 ProcedureRevision.StateWord(revision.State)
             ),
             IsPreliminary = revision.State is ProcedureState.Draft or ProcedureState.Trial,
+            ReleasedAt = view
+                .Signatures.LastOrDefault(s => s.Meaning == ProcedureRevision.ReleaseMeaning)
+                ?.At,
             SupersededBy = view
                 .Revisions.FirstOrDefault(r => r.Id == revision.SupersededById)
                 ?.Label,

@@ -22,21 +22,21 @@ public sealed record ProcedureMove(
             "trial",
             ProcedureState.Draft,
             "Put on trial",
-            "I put this procedure on trial; it may be used on test pieces.",
+            ProcedureRevision.TrialMeaning,
             "The content is frozen from now on: a later change is a new revision."
         ),
         new(
             "qualify",
             ProcedureState.Trial,
             "Accept the qualification",
-            "I accept the qualification results of this procedure.",
+            ProcedureRevision.QualifyMeaning,
             "A complete, signed qualification record that covers this revision is needed; the revision may then be released."
         ),
         new(
             "release",
             ProcedureState.Qualified,
             "Release for production",
-            "I release this procedure for production.",
+            ProcedureRevision.ReleaseMeaning,
             "Production may weld by it at once; the revision released so far is superseded. Its author can't release it."
         ),
     ];

@@ -8,6 +8,7 @@ namespace WeldTrace.Web.Features.Procedures.Show;
 public sealed partial class ShowProcedure
 {
     private IReadOnlyList<FieldFault> _faults = [];
+    private IReadOnlyList<FieldFault> _withdrawFaults = [];
     private ProcedureView? _view;
     private Domain.Sites.Site _site = null!;
     private string _name = "";
@@ -20,6 +21,9 @@ public sealed partial class ShowProcedure
 
     [Inject]
     public required MoveProcedureHandler Moves { get; init; }
+
+    [Inject]
+    public required WithdrawProcedureHandler Withdrawals { get; init; }
 
     [Inject]
     public required ReviseProcedureHandler Revisions { get; init; }
@@ -42,10 +46,14 @@ public sealed partial class ShowProcedure
     [SupplyParameterFromForm(FormName = "revise")]
     private ReviseProcedureForm New { get; set; } = null!;
 
+    [SupplyParameterFromForm(FormName = "withdraw")]
+    private WithdrawProcedureForm Out { get; set; } = null!;
+
     protected override async Task OnInitializedAsync()
     {
         In ??= new();
         New ??= new();
+        Out ??= new();
         _site = await Sites.GetAsync();
         _name = (await Actor.GetAsync()).PrintedName;
         _view = await Reader.FindAsync(Id, Http.RequestAborted);
@@ -59,6 +67,21 @@ public sealed partial class ShowProcedure
     {
         var outcome = await Moves.HandleAsync(Id, In, await Actor.GetAsync(), Http.RequestAborted);
         _faults = Faults.Of<MoveProcedureForm>(outcome);
+        if (outcome.IsAccepted)
+        {
+            Navigation.NavigateTo(Routes.Procedure(Id));
+        }
+    }
+
+    private async Task WithdrawAsync()
+    {
+        var outcome = await Withdrawals.HandleAsync(
+            Id,
+            Out,
+            await Actor.GetAsync(),
+            Http.RequestAborted
+        );
+        _withdrawFaults = Faults.Of<WithdrawProcedureForm>(outcome, nameof(Out));
         if (outcome.IsAccepted)
         {
             Navigation.NavigateTo(Routes.Procedure(Id));

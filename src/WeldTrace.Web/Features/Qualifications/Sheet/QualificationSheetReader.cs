@@ -8,6 +8,7 @@ using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Attachments;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Qualifications.Sheet;
@@ -35,6 +36,7 @@ public sealed class QualificationSheetReader(
         var stamp = await stamps.ReadAsync(actor, cancellation);
         var model = Map(view, stamp, new Uri(address, Routes.Qualification(id))) with
         {
+            Procedure = await ProcedureAsync(view.Records.Revision.Content, cancellation),
             Photographs = await PhotographsAsync(view.Records.Tests, cancellation),
             Sources = await SourcesAsync(view.Records.Record, cancellation),
         };
@@ -69,7 +71,6 @@ public sealed class QualificationSheetReader(
                         .Select(l => new RangeRow(l.Variable, l.Covered, l.Rule)),
                 ]
                 : [],
-            Procedure = [.. Groups(view.Records.Revision.Content)],
             Pieces = [.. standing.Pieces.SelectMany(p => PrintedPieces.Of(p, stamp))],
             Results = [.. standing.Tests.SelectMany(PrintedResults.Of)],
             Signatures = [.. view.Signatures.Select(s => Signed(s, view))],
@@ -106,14 +107,23 @@ public sealed class QualificationSheetReader(
         }
     }
 
-    private static IEnumerable<ValueGroup> Groups(ProcedureContent content) =>
-        ProcedureLines
-            .Of(content)
-            .GroupBy(l => l.Group)
-            .Select(g => new ValueGroup(
-                ProcedureFields.Heading(g.Key),
-                [.. g.Select(l => new LabelledValue(l.Name, l.Text))]
-            ));
+    private async Task<IReadOnlyList<ValueGroup>> ProcedureAsync(
+        ProcedureContent content,
+        CancellationToken cancellation
+    )
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return
+        [
+            .. ProcedureLines
+                .Of(content, await db.FindObjectsAsync(content, cancellation))
+                .GroupBy(l => l.Group)
+                .Select(g => new ValueGroup(
+                    ProcedureFields.Heading(g.Key),
+                    [.. g.Select(l => new LabelledValue(l.Name, l.Text))]
+                )),
+        ];
+    }
 
     private static SignatureEntry Signed(Signature signature, QualificationView view)
     {
