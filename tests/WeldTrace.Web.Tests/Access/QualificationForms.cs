@@ -73,7 +73,7 @@ internal static class QualificationForms
             ("Out.Reason", "Another tool is tried first")
         ),
         FormRow.Of(
-            "ShowProcedure withdraw",
+            "WithdrawProcedure withdraw",
             FormTable.Office,
             async db => Routes.Procedure((await RecordAsync(db)).ProcedureRevisionId),
             ("Out.Reason", "Another tool is tried first")
