@@ -123,6 +123,21 @@ internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : I
         return await response.BodyAsync();
     }
 
+    /// <summary>The text of the paper of the test that is shown; its file is kept where a reader asks for it.</summary>
+    public async Task<string> PaperAsync()
+    {
+        var bytes = await DownloadAsync(new Uri(Page.Url).AbsolutePath + "/report.pdf");
+        if (Environment.GetEnvironmentVariable("WELDTRACE_KEEP_PAPERS") is { Length: > 0 } folder)
+        {
+            await File.WriteAllBytesAsync(
+                Path.Combine(folder, $"{Guid.CreateVersion7():N}.pdf"),
+                bytes
+            );
+        }
+
+        return PdfText.Of(bytes);
+    }
+
     public async Task<int> StatusAsync(string path) =>
         (
             await context.APIRequest.GetAsync(

@@ -9,6 +9,9 @@ namespace WeldTrace.Documents.TestReports;
 /// <summary>The order of a test report's parts.</summary>
 internal static class TestReportDocument
 {
+    private const double HighestPicture = 380;
+    private const double HighestSeam = 210;
+
     public static string Title(TestReportModel model) => $"{model.Title}, {model.Subject}";
 
     public static IReadOnlyList<Block> Blocks(TestReportModel model) =>
@@ -17,10 +20,16 @@ internal static class TestReportDocument
             .. Part.Of("Result", Result(model)),
             .. Part.Of("Test", Values(model.Particulars)),
             .. Drawings(model),
-            .. model.Tables.SelectMany(TableOf),
             .. Part.Of(
                 "Photographs",
-                model.Photographs.Select(photograph => new Picture(photograph))
+                model.Photographs.Select(p => new Picture(p, HighestPicture))
+            ),
+            .. Part.Of("Measurements", Measurements(model)),
+            .. model.Tables.SelectMany(TableOf),
+            .. Part.Of("Place on the seam", model.Seams.SelectMany(Seam)),
+            .. Part.Of(
+                "Replaced before the signature",
+                model.Replaced.Select(r => new Paragraph(r))
             ),
             .. Part.Of("How this was worked out", model.Workings.SelectMany(WorkingPart.Of)),
             .. SignaturePart.Blocks(model.Signatures, [], model.Stamp),
@@ -42,7 +51,33 @@ internal static class TestReportDocument
             yield return new Notice("Not a certificate", model.Notices, MarkShape.Triangle);
         }
 
-        yield return Cautions.ForVessel();
+        foreach (var notice in UncheckedNotice.Of(model.UncheckedLimits))
+        {
+            yield return notice;
+        }
+
+        if (model.IsUnderPressure)
+        {
+            yield return Cautions.ForVessel();
+        }
+    }
+
+    private static IEnumerable<Block> Measurements(TestReportModel model)
+    {
+        if (model.Measurements.Count > 0)
+        {
+            yield return SectionPart.Measurements(model.Measurements, struck: false);
+            yield return new Paragraph(
+                "Sizes with their expanded uncertainty, k = 2; an undecided result is not a pass.",
+                Styles.Note
+            );
+        }
+    }
+
+    private static IEnumerable<Block> Seam(ReportSeam seam)
+    {
+        yield return new Heading(seam.Title, 3);
+        yield return new Figure(new SeamDrawing(seam.Plan), seam.Caption, HighestSeam);
     }
 
     private static IEnumerable<Block> Result(TestReportModel model)

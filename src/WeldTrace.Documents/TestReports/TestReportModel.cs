@@ -1,5 +1,6 @@
 using WeldTrace.Documents.Drawings;
 using WeldTrace.Documents.Procedures;
+using WeldTrace.Documents.Traveler;
 using WeldTrace.Engineering;
 
 namespace WeldTrace.Documents.TestReports;
@@ -15,13 +16,16 @@ public sealed record TestReportModel
     /// <summary>For instance <c>Leak test certificate</c>; a test that did not pass, or is not signed, is a report.</summary>
     public required string Title { get; init; }
 
-    /// <summary>Vessel and step.</summary>
+    /// <summary>What was tested.</summary>
     public required string Subject { get; init; }
 
     public required StateMark Verdict { get; init; }
 
     /// <summary>One sentence that says how the verdict follows from the readings.</summary>
     public required string Explanation { get; init; }
+
+    /// <summary>Whether something is put under pressure, so that the cautions about that belong on the paper.</summary>
+    public bool IsUnderPressure { get; init; }
 
     /// <summary>What keeps this paper from being a certificate: not signed, withdrawn, undecided. Empty for a signed pass.</summary>
     public IReadOnlyList<string> Notices { get; init; } = [];
@@ -32,10 +36,22 @@ public sealed record TestReportModel
     /// <summary>What was found, with uncertainty and limit.</summary>
     public IReadOnlyList<LabelledValue> Results { get; init; } = [];
 
+    /// <summary>Tables of limits that nobody compared with an own copy.</summary>
+    public IReadOnlyList<string> UncheckedLimits { get; init; } = [];
+
+    /// <summary>What was measured on a picture.</summary>
+    public IReadOnlyList<MeasurementLine> Measurements { get; init; } = [];
+
+    /// <summary>What was replaced or struck out before it was signed.</summary>
+    public IReadOnlyList<string> Replaced { get; init; } = [];
+
+    /// <summary>Seams with the place of the cut.</summary>
+    public IReadOnlyList<ReportSeam> Seams { get; init; } = [];
+
     /// <summary>Tables of readings.</summary>
     public IReadOnlyList<ReportTable> Tables { get; init; } = [];
 
-    /// <summary>Ladder with its readings; null in a leak test.</summary>
+    /// <summary>Ladder with its readings; null where no pressure is raised by stages.</summary>
     public PressureLadderPlot? Ladder { get; init; }
 
     /// <summary>Readings over time, or places on the vessel.</summary>
@@ -64,6 +80,9 @@ public sealed record ReportTable(
     /// <summary>Whether all but the first column are numbers.</summary>
     public bool IsNumeric { get; init; } = true;
 }
+
+/// <summary>A seam with its caption.</summary>
+public sealed record ReportSeam(string Title, SeamPlan Plan, string Caption);
 
 /// <summary>A plot with its heading and what its signs mean.</summary>
 public sealed record ReportPlot(string Title, XyPlot Plot, string Key);

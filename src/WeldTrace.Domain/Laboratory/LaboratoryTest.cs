@@ -1,6 +1,7 @@
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
@@ -173,23 +174,46 @@ public sealed class LaboratoryTest : Record
         return made;
     }
 
-    /// <summary>The finding that follows on the vessel; null when the test passed, or no vessel is left to hold.</summary>
-    /// <param name="vessel">Vessel that the sample is of; null when it stands for a lot.</param>
+    /// <summary>What it says of the lot that its sample stands for.</summary>
+    public LaboratoryResult AsLotResult() =>
+        new(
+            Subject.Sample,
+            TestKinds.Of(Test).Word,
+            RecordName.Of(this),
+            Verdict,
+            VerdictSentence,
+            SignedAt
+        );
+
+    /// <summary>The findings that follow, one for each vessel that can still be held; none when the test passed.</summary>
+    /// <param name="vessels">The vessel that the sample is of, or all vessels of the lot that it stands for.</param>
     /// <param name="actor">Tester.</param>
     /// <param name="at">UTC instant.</param>
-    public Finding? FindingOn(Vessel? vessel, Actor actor, DateTimeOffset at) =>
-        vessel is null || vessel.IsFinal || Verdict == Verdict.Pass
-            ? null
-            : Finding.Open(
-                vessel,
-                (vessel.NextStep ?? vessel.Steps[^1]).Sequence,
-                FindingOrigin.Examination,
-                $"{Label}: {VerdictSentence}",
-                this,
-                null,
-                actor,
-                at
-            );
+    public IReadOnlyList<Finding> FindingsOn(
+        IReadOnlyList<Vessel> vessels,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(vessels);
+        return Verdict == Verdict.Pass
+            ? []
+            : [.. vessels.Where(v => !v.IsFinal).Select(v => FindingOn(v, actor, at))];
+    }
+
+    private Finding FindingOn(Vessel vessel, Actor actor, DateTimeOffset at) =>
+        Finding.Open(
+            vessel,
+            (vessel.NextStep ?? vessel.Steps[^1]).Sequence,
+            vessel.Id == VesselId ? FindingOrigin.Examination : FindingOrigin.LotSample,
+            vessel.Id == VesselId
+                ? $"{Label}: {VerdictSentence}"
+                : $"Laboratory sample {Label} of lot {ProductionLot} did not pass: {VerdictSentence}",
+            this,
+            null,
+            actor,
+            at
+        );
 
     private static Checks CheckBefore(LaboratoryFacts facts, TestKind test, Actor actor)
     {

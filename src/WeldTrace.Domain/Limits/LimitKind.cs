@@ -23,6 +23,9 @@ public enum LimitKind
 
     /// <summary>Least strength and elongation of the parent material by its product standard.</summary>
     MaterialMinima,
+
+    /// <summary>Least examinations of a weld by its class.</summary>
+    LeastExaminations,
 }
 
 /// <summary>How a shipped table came about.</summary>
@@ -84,6 +87,7 @@ public static class LimitWords
             LimitKind.QualificationRange => "range of qualification",
             LimitKind.MaterialGroups => "material groups",
             LimitKind.MaterialMinima => "material minima",
+            LimitKind.LeastExaminations => "least examinations by class",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown kind."),
         };
 

@@ -1,3 +1,5 @@
+using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.VesselDesigns;
 using static WeldTrace.Domain.Limits.CellKind;
 
 namespace WeldTrace.Domain.Limits;
@@ -78,8 +80,21 @@ public static class LimitSchema
             LimitKind.QualificationRange => RangeColumns,
             LimitKind.MaterialGroups => [new("Alloy", Words), new("Material group", Words)],
             LimitKind.MaterialMinima => MinimaColumns,
+            LimitKind.LeastExaminations =>
+            [
+                new("Class of the weld", Choice, Enum.GetNames<JointClass>()),
+                new("For", Words),
+                new("Method", Choice, Methods),
+                new("Or", Choice, [NoOther, .. Methods]),
+            ],
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown kind."),
         };
+
+    /// <summary>Word in the column of the other method when none serves as well.</summary>
+    public const string NoOther = "none";
+
+    private static IReadOnlyList<string> Methods { get; } =
+    [.. Enum.GetValues<PlannedExamination>().Select(ExaminationPlan.Word)];
 
     private static IReadOnlyList<LimitColumn> RangeColumns { get; } =
     [

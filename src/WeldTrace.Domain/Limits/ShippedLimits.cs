@@ -30,6 +30,9 @@ public static class ShippedLimits
     /// <summary>Code of the material minima that are offered first.</summary>
     public const string Minima = "MINIMA-3AL";
 
+    /// <summary>Code of the least examinations by class.</summary>
+    public const string Examinations = "EXAM-5006A";
+
     private static readonly Shipped[] Tables =
     [
         new(
@@ -209,7 +212,29 @@ public static class ShippedLimits
             new("49 CFR", "2005", "178.46 table 2"),
             ["6061 | T6 | any |  |  | 262.0 | 241.3 | 14"]
         ),
+        // Visual and dimensional for all, surface for A and B, volumetric for A, for B where the drawing asks.
+        new(
+            Examinations,
+            LimitKind.LeastExaminations,
+            ReadInSource,
+            "Least examinations of a weld by its class",
+            new("NASA-STD-5006A", "change 2", "figure 5"),
+            [
+                "A | visual | visual | none",
+                "A | dimensional | dimensional | none",
+                "A | surface | penetrant | none",
+                "A | volumetric | radiographic | ultrasonic",
+                "B | visual | visual | none",
+                "B | dimensional | dimensional | none",
+                "B | surface | penetrant | none",
+                "C | visual | visual | none",
+                "C | dimensional | dimensional | none",
+            ]
+        ),
     ];
+
+    /// <summary>The table of least examinations as it comes with the program; for designs drawn before it was a table.</summary>
+    public static LimitText LeastExaminations => Tables.Single(t => t.Code == Examinations).Text;
 
     /// <summary>Makes the first edition of each table that isn't there yet.</summary>
     /// <param name="existingCodes">Codes of tables that exist.</param>
@@ -231,7 +256,7 @@ public static class ShippedLimits
                         t.Code,
                         1,
                         t.Kind,
-                        new LimitText(t.Title, t.Source, [.. t.Rows.Select(Cells)]),
+                        t.Text,
                         t.Evidence,
                         "comes with the program",
                         actor,
@@ -251,5 +276,8 @@ public static class ShippedLimits
         string Title,
         LimitSource Source,
         IReadOnlyList<string> Rows
-    );
+    )
+    {
+        public LimitText Text => new(Title, Source, [.. Rows.Select(Cells)]);
+    }
 }

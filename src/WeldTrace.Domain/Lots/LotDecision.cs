@@ -13,9 +13,15 @@ public sealed partial class ProductionLot
     public const string AcceptanceMeaning =
         "I have seen the results of the samples and accept this lot on the statement above.";
 
-    /// <summary>Whether every sample has passed.</summary>
+    /// <summary>Whether every sample has passed, and no laboratory test speaks against the lot.</summary>
     public bool HasPassed =>
-        Samples.Count > 0 && Samples.All(s => ResultOf(s)?.Verdict == Verdict.Pass);
+        Samples.Count > 0
+        && Samples.All(s => ResultOf(s)?.Verdict == Verdict.Pass)
+        && LaboratoryStanding.All(r => r.Verdict == Verdict.Pass);
+
+    /// <summary>The newest laboratory result of each sample and method; a test made again takes the place of the one before.</summary>
+    public IEnumerable<LaboratoryResult> LaboratoryStanding =>
+        (Laboratory ?? []).GroupBy(r => (r.Sample, r.Method)).Select(g => g.Last());
 
     /// <summary>Takes the signed test of a sample. Anything but a pass holds every vessel of the lot.</summary>
     /// <param name="result">What the test showed.</param>
@@ -41,9 +47,7 @@ public sealed partial class ProductionLot
         }
 
         Results = [.. Results, result];
-        State = Samples.Any(s => ResultOf(s) is { Verdict: not Verdict.Pass })
-            ? LotState.Failed
-            : LotState.Sampling;
+        State = StateByResults();
         Note(
             actor,
             at,
@@ -65,6 +69,30 @@ public sealed partial class ProductionLot
                 actor,
                 at
             );
+    }
+
+    /// <summary>Takes a signed laboratory test that stands for the lot. The vessels are held by the findings of the test.</summary>
+    /// <param name="result">What the test showed.</param>
+    /// <param name="actor">Who signed the test.</param>
+    /// <param name="at">UTC instant.</param>
+    public void TakeLaboratory(LaboratoryResult result, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        if (IsSealed)
+        {
+            return;
+        }
+
+        Laboratory = [.. Laboratory ?? [], result];
+        State = StateByResults();
+        Note(
+            actor,
+            at,
+            result.Verdict == Verdict.Pass
+                ? "laboratory test passed"
+                : "laboratory test did not pass",
+            $"{result.Sample}, {result.Method}: {result.Sentence}"
+        );
     }
 
     /// <summary>Accepts the lot; nothing of it is changed afterwards.</summary>
@@ -99,6 +127,17 @@ public sealed partial class ProductionLot
             );
         }
 
+        foreach (var result in LaboratoryStanding.Where(r => r.Verdict != Verdict.Pass))
+        {
+            checks.That(
+                false,
+                "F20",
+                $"Laboratory sample {result.Sample} ({result.Method}) did not pass: {result.Sentence}",
+                null,
+                Source
+            );
+        }
+
         if (checks.AllHold)
         {
             Note(actor, at, "production lot accepted", string.Join(" ", statement.Sentences));
@@ -108,4 +147,11 @@ public sealed partial class ProductionLot
 
         return checks.ToOutcome();
     }
+
+    private LotState StateByResults() =>
+        Samples.Any(s => ResultOf(s) is { Verdict: not Verdict.Pass })
+        || LaboratoryStanding.Any(r => r.Verdict != Verdict.Pass)
+            ? LotState.Failed
+        : Samples.Count == 0 ? LotState.Gathering
+        : LotState.Sampling;
 }

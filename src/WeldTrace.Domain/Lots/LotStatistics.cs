@@ -33,7 +33,7 @@ public static class LotStatistics
             .ToList();
         IReadOnlyList<Pressure> pressures = [.. results.Select(r => r.Burst!.Value)];
         var met = results.Count(r => r.Verdict == Engineering.Conformity.Verdict.Pass);
-        List<string> sentences = [Sections(lot)];
+        List<string> sentences = [Sections(lot), Laboratory(lot)];
         var bound = Bound(plan, pressures, met, plan.LeastBurst(meop), sentences, workings);
         var reliability = Proof(plan, proofsPassed, proofsFailed, sentences, workings);
         return (
@@ -61,6 +61,14 @@ public static class LotStatistics
         return sections.Count == 0
             ? ""
             : $"Sections: {passed} of {sections.Count} samples met their limits. They show the places that were cut; nothing is said about the others by statistics.";
+    }
+
+    private static string Laboratory(ProductionLot lot)
+    {
+        var tests = lot.LaboratoryStanding.ToList();
+        return tests.Count == 0
+            ? ""
+            : $"Laboratory: {tests.Count(t => t.Verdict == Engineering.Conformity.Verdict.Pass)} of {tests.Count} tests passed ({string.Join(", ", tests.Select(t => $"{t.Sample} {t.Method}"))}).";
     }
 
     private static Pressure? Bound(

@@ -70,6 +70,22 @@ public sealed record SampleResult(
     DateTimeOffset At
 );
 
+/// <summary>What a signed laboratory test showed that stands for the lot.</summary>
+/// <param name="Sample">Mark of the sample or test piece.</param>
+/// <param name="Method">Test in words, as "transverse tensile".</param>
+/// <param name="Test">The record of the test.</param>
+/// <param name="Verdict">Verdict; anything but a pass holds the lot.</param>
+/// <param name="Sentence">The verdict in a sentence.</param>
+/// <param name="At">UTC instant of the signature.</param>
+public sealed record LaboratoryResult(
+    string Sample,
+    string Method,
+    RecordName Test,
+    Verdict Verdict,
+    string Sentence,
+    DateTimeOffset At
+);
+
 /// <summary>A test that can serve as the destructive sample of a lot.</summary>
 public interface ISampleTest
 {

@@ -71,6 +71,9 @@ public sealed partial class ProductionLot : Record
     /// <summary>What the tests of the samples showed, oldest first.</summary>
     public IReadOnlyList<SampleResult> Results { get; private set; } = [];
 
+    /// <summary>What laboratory tests showed that stand for the lot, oldest first; null when there was none.</summary>
+    public IReadOnlyList<LaboratoryResult>? Laboratory { get; private set; }
+
     /// <summary>The acceptance; null until it is signed.</summary>
     public LotAcceptance? Acceptance { get; private set; }
 

@@ -28,7 +28,7 @@ public sealed class LeakTest : TestRecord
     public const string Gauge = nameof(Gauge);
 
     /// <summary>Field that names the calibrated leak.</summary>
-    public const string CalibratedLeak = nameof(CalibratedLeak);
+    public const string LeakMark = nameof(LeakMark);
 
     /// <summary>Field that names the thermometer.</summary>
     public const string Thermometer = nameof(Thermometer);
@@ -157,7 +157,7 @@ public sealed class LeakTest : TestRecord
         var used = checks.Take(
             facts,
             new(Gauge, InstrumentKind.Pressure, seen.GaugePressure.InUnit(), "bar"),
-            new(CalibratedLeak, InstrumentKind.Leak, null, "Pa·m³/s")
+            new(LeakMark, InstrumentKind.Leak, null, "Pa·m³/s")
         );
         if (!checks.AllHold)
         {

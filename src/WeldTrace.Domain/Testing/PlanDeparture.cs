@@ -91,7 +91,7 @@ public sealed record PlanDeparture(
 
         if (
             stage.RatePerMinute is { } rate
-            && reading.FastestRise is { } rise
+            && (reading.FastestRise ?? reading.Burst?.RatePerMinute) is { } rise
             && Exceeds(rise.InUnit(), rate.Bar)
         )
         {

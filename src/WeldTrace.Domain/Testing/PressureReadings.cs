@@ -10,9 +10,9 @@ namespace WeldTrace.Domain.Testing;
 /// <param name="Thermometer">Mark of the thermometer; put in from the register.</param>
 /// <param name="TemperatureUncertainty">Its standard uncertainty, in K.</param>
 /// <param name="AtmosphericPressure">Barometer in mbar.</param>
-/// <param name="DimensionName">Dimension measured before and after, for instance the outer diameter at mid-length.</param>
-/// <param name="DimensionBefore">Its value before the test, in mm.</param>
-/// <param name="DimensionUncertainty">Its standard uncertainty, in mm.</param>
+/// <param name="DimensionName">Dimension or strain measured before and after, for instance the outer diameter at mid-length.</param>
+/// <param name="DimensionBefore">Its value before the test, in mm, or in <see cref="StrainUnit"/> for a strain.</param>
+/// <param name="DimensionUncertainty">Its standard uncertainty, in the same unit.</param>
 /// <param name="CautionsRead">Whether the inspector confirmed the cautions about stored energy and stand-off.</param>
 public sealed record PressureSetUp(
     string Gauge,
@@ -26,6 +26,15 @@ public sealed record PressureSetUp(
     bool CautionsRead
 )
 {
+    /// <summary>Unit of a strain.</summary>
+    public const string StrainUnit = "µm/m";
+
+    /// <summary>Whether a strain is read in the place of a dimension.</summary>
+    public bool IsStrain => DimensionBefore.Unit == StrainUnit;
+
+    /// <summary>Length that the strain stands for, in mm, the diameter for a gauge round the shell; null for a dimension.</summary>
+    public Measured? StrainLength { get; init; }
+
     /// <summary>True for a destructive sample that goes on to burst; null otherwise.</summary>
     public bool? ToBurst { get; init; }
 
@@ -46,7 +55,7 @@ public sealed record LoggerFile(string Sha256, string FileName, int Samples, dou
 /// <param name="EndPressure">Gauge pressure when the hold ended, in bar.</param>
 /// <param name="EndTemperature">Temperature of the medium then, in °C.</param>
 /// <param name="HeldSeconds">Time between the two.</param>
-/// <param name="Dimension">Dimension after the return to zero, in mm.</param>
+/// <param name="Dimension">Dimension after the return to zero, in mm; the strain, in µm/m, where that is read.</param>
 public sealed record StageReading(
     Measured? StartPressure,
     Measured? StartTemperature,

@@ -1,5 +1,4 @@
 using WeldTrace.Domain.Certification;
-using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
@@ -72,17 +71,7 @@ public sealed partial class PressureTest : TestRecord, ISampleTest
             $"{facts.Design.Label} has no burst stage; have it drawn, or test without burst.",
             nameof(setUp.ToBurst)
         );
-        var used = checks.Take(
-            facts,
-            new(
-                nameof(setUp.Gauge),
-                InstrumentKind.Pressure,
-                plan.Target(Ladder(plan, setUp).MaxBy(s => s.FactorOnMeop)!).Bar,
-                "bar"
-            ),
-            new(nameof(setUp.Thermometer), InstrumentKind.Temperature, null, "°C"),
-            new(DimensionInstrument, InstrumentKind.Length, null, "mm")
-        );
+        var used = checks.Take(facts, Needed(setUp, plan));
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -210,16 +199,7 @@ public sealed partial class PressureTest : TestRecord, ISampleTest
         DateTimeOffset at
     )
     {
-        var (verdict, sentence, _) = StageEvaluation.Judge(stage, reading, SetUp, plan);
-        if (IsAboveRange(reading.Burst?.Pressure.InUnit()))
-        {
-            // A burst can't be done again; what the gauge could not read decides nothing.
-            (verdict, sentence) = (
-                Engineering.Conformity.Verdict.Undecided,
-                $"{sentence} This lies above the range of {SetUp.Gauge} ({GaugeRange}), so nothing is decided by it."
-            );
-        }
-
+        var (verdict, sentence) = JudgeReading(stage, reading, plan);
         var higher = Ladder(plan)
             .Skip(stageNumber)
             .FirstOrDefault(s => s.FactorOnMeop > stage.FactorOnMeop);
@@ -235,6 +215,23 @@ public sealed partial class PressureTest : TestRecord, ISampleTest
         {
             Take(stage, reading, verdict, sentence, plan, actor, at);
         }
+    }
+
+    private (Verdict Verdict, string Sentence) JudgeReading(
+        PressureStage stage,
+        StageReading reading,
+        PressurePlan plan
+    )
+    {
+        var (verdict, sentence, _) = StageEvaluation.Judge(stage, reading, SetUp, plan);
+
+        // A burst can't be done again; what the gauge could not read decides nothing.
+        return IsAboveRange(reading.Burst?.Pressure.InUnit())
+            ? (
+                Engineering.Conformity.Verdict.Undecided,
+                $"{sentence} This lies above the range of {SetUp.Gauge} ({GaugeRange}), so nothing is decided by it."
+            )
+            : (verdict, sentence);
     }
 
     private void Take(

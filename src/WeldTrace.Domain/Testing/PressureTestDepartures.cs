@@ -54,7 +54,7 @@ public sealed partial class PressureTest
         ];
         var plan = design.Content.Pressures;
         var stage = Ladder(plan)[open.StageNumber - 1];
-        var result = StageEvaluation.Judge(stage, open.Reading, SetUp, plan);
+        var result = JudgeReading(stage, open.Reading, plan);
         Take(
             stage,
             open.Reading,

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
@@ -36,6 +37,23 @@ public sealed partial class PressureTest
                 at
             )
             : null;
+
+    private static IReadOnlyList<NeededInstrument> Needed(PressureSetUp setUp, PressurePlan plan) =>
+        [
+            new(
+                nameof(setUp.Gauge),
+                InstrumentKind.Pressure,
+                plan.Target(Ladder(plan, setUp).MaxBy(s => s.FactorOnMeop)!).Bar,
+                "bar"
+            ),
+            new(nameof(setUp.Thermometer), InstrumentKind.Temperature, null, "°C"),
+            new(
+                DimensionInstrument,
+                setUp.IsStrain ? InstrumentKind.Other : InstrumentKind.Length,
+                null,
+                setUp.DimensionBefore.Unit
+            ),
+        ];
 
     /// <summary>Where a design lays samples down, a vessel bursts only when its lot chose it for that.</summary>
     private static void CheckSample(Checks checks, PressureSetUp setUp, TestFacts facts) =>
@@ -101,21 +119,6 @@ public sealed partial class PressureTest
             "Barometer",
             nameof(setUp.AtmosphericPressure)
         );
-        Reading.Between(
-            checks,
-            setUp.DimensionBefore,
-            1,
-            20000,
-            "Dimension before",
-            nameof(setUp.DimensionBefore)
-        );
-        Reading.Between(
-            checks,
-            setUp.DimensionUncertainty,
-            0.0001,
-            10,
-            "Standard uncertainty of the dimension",
-            nameof(setUp.DimensionUncertainty)
-        );
+        SetEvaluation.CheckBefore(checks, setUp);
     }
 }

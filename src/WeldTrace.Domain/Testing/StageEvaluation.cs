@@ -11,8 +11,6 @@ namespace WeldTrace.Domain.Testing;
 /// <summary>Judges one stage of the ladder from its readings.</summary>
 internal static class StageEvaluation
 {
-    private const double LargestRatio = 1.2;
-
     public static void Check(
         Checks checks,
         PressureStage stage,
@@ -24,7 +22,7 @@ internal static class StageEvaluation
         var plan = design.Pressures;
         if (stage.Kind == PressureStageKind.ReturnToZero)
         {
-            CheckDimension(checks, reading, setUp);
+            SetEvaluation.Check(checks, reading, setUp);
             ExpansionEvaluation.Check(checks, reading);
             return;
         }
@@ -69,31 +67,6 @@ internal static class StageEvaluation
             reading.HighestPressure?.InUnit(),
         ];
         return read.Max();
-    }
-
-    /// <summary>A dimension that changed by a fifth was read in another unit, or is another dimension.</summary>
-    private static void CheckDimension(Checks checks, StageReading reading, PressureSetUp setUp)
-    {
-        Reading.Between(
-            checks,
-            reading.Dimension,
-            1,
-            20000,
-            "Dimension",
-            nameof(reading.Dimension)
-        );
-        if (!checks.AllHold)
-        {
-            return;
-        }
-
-        var ratio = reading.Dimension!.InUnit() / setUp.DimensionBefore.InUnit();
-        checks.That(
-            ratio is < LargestRatio and > 1 / LargestRatio,
-            "unit",
-            $"{setUp.DimensionName} was {setUp.DimensionBefore} before the test and is {reading.Dimension} now; that looks like another unit or another dimension. Enter it in {setUp.DimensionBefore.Unit}.",
-            nameof(reading.Dimension)
-        );
     }
 
     private static void CheckRise(Checks checks, PressureStage stage, StageReading reading)
@@ -163,37 +136,13 @@ internal static class StageEvaluation
         stage.Kind switch
         {
             PressureStageKind.ReturnToZero => ExpansionEvaluation.With(
-                JudgeSet(reading, setUp, plan),
+                SetEvaluation.Judge(reading, setUp, plan),
                 reading,
                 plan
             ),
             PressureStageKind.Burst => BurstEvaluation.Judge(stage, reading, setUp, plan),
             _ => JudgeHold(stage, reading, setUp, plan),
         };
-
-    private static (Verdict, string, Working) JudgeSet(
-        StageReading reading,
-        PressureSetUp setUp,
-        PressurePlan plan
-    )
-    {
-        var set = PermanentSet
-            .Evaluate(
-                new SetMeasurement(
-                    setUp.DimensionName,
-                    Length.FromMillimetres(setUp.DimensionBefore.InUnit()),
-                    Length.FromMillimetres(reading.Dimension!.InUnit()),
-                    Length.FromMillimetres(setUp.DimensionUncertainty.InUnit()),
-                    WrittenLimit.Exact(plan.AllowedPermanentSet.Millimetres, "mm")
-                )
-            )
-            .Value;
-        return (
-            set.Judgement.Verdict,
-            $"Permanent set of {setUp.DimensionName}: {set.Judgement.Sentence}",
-            set.Working
-        );
-    }
 
     private static (Verdict, string, Working) JudgeHold(
         PressureStage stage,

@@ -11,7 +11,7 @@ namespace WeldTrace.Domain.Testing;
 /// A step without readings, confirmed by signature: preparation, an examination, or the acceptance of the vessel. It holds what
 /// was confirmed in words, so that the signature is bound to a statement. Never changed after it is made.
 /// </summary>
-public sealed class StepSignOff : Record
+public sealed partial class StepSignOff : Record
 {
     /// <summary>Longest remark.</summary>
     public const int LongestRemark = 400;
@@ -112,7 +112,7 @@ public sealed class StepSignOff : Record
     )
     {
         ArgumentNullException.ThrowIfNull(facts);
-        return Check(facts, weldedBy, null, actor);
+        return Check(facts, weldedBy, null, null, actor).Refusals;
     }
 
     /// <summary>The roles that may sign a kind of step.</summary>
@@ -120,18 +120,20 @@ public sealed class StepSignOff : Record
     public static IReadOnlyList<Role> RolesFor(StepKind kind) =>
         kind == StepKind.Preparation ? [Role.Operator, Role.Inspector] : [Role.Inspector];
 
-    /// <summary>Confirms a step and passes it.</summary>
+    /// <summary>Confirms a step and passes it; an examination that rejected the weld fails it and opens a finding.</summary>
     /// <param name="id">Identity made when the form was shown, so that sending it twice confirms once.</param>
     /// <param name="facts">Vessel, step, design and findings.</param>
     /// <param name="weldedBy">Everyone who welded on the vessel.</param>
     /// <param name="remark">Anything worth telling; at most 400 characters.</param>
+    /// <param name="examination">What was examined and found; needed at an examination, null elsewhere.</param>
     /// <param name="actor">Who confirms.</param>
     /// <param name="at">UTC instant.</param>
-    public static Outcome<StepSignOff> Confirm(
+    public static Outcome<SignedOffStep> Confirm(
         Guid id,
         TestFacts facts,
         IReadOnlyCollection<Guid> weldedBy,
         string? remark,
+        ExaminationReport? examination,
         Actor actor,
         DateTimeOffset at
     )
@@ -139,10 +141,15 @@ public sealed class StepSignOff : Record
         ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(weldedBy);
         ArgumentNullException.ThrowIfNull(actor);
-        var refusals = Check(facts, weldedBy, remark, actor);
-        if (refusals.Count > 0)
+        var checks = Check(facts, weldedBy, remark, examination, actor);
+        if (checks.AllHold)
         {
-            return refusals;
+            CheckExamination(checks, facts, examination);
+        }
+
+        if (!checks.AllHold)
+        {
+            return checks.Refusals;
         }
 
         var (vessel, step) = (facts.Vessel, facts.Step);
@@ -155,19 +162,27 @@ public sealed class StepSignOff : Record
             Title = step.Title,
             Statement = StatementOf(step.Kind, facts.Design.Label),
             Remark = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim(),
+            Examination = examination,
             PersonId = actor.PersonId,
             PrintedName = actor.PrintedName,
             At = at,
         };
         signOff.Note(actor, at, "step signed off", signOff.Statement);
-        var passed = vessel.PassStep(step.Sequence, actor, at);
-        return passed.IsAccepted ? signOff : passed.Refusals.ToList();
+        var rejected = examination?.Rejected ?? [];
+        var ended =
+            rejected.Count == 0
+                ? vessel.PassStep(step.Sequence, actor, at)
+                : vessel.FailStep(step.Sequence, actor, at);
+        return ended.IsAccepted
+            ? new SignedOffStep(signOff, signOff.FindingOn(vessel, rejected, actor, at))
+            : ended.Refusals.ToList();
     }
 
-    private static List<Refusal> Check(
+    private static Checks Check(
         TestFacts facts,
         IReadOnlyCollection<Guid> weldedBy,
         string? remark,
+        ExaminationReport? examination,
         Actor actor
     )
     {
@@ -179,7 +194,7 @@ public sealed class StepSignOff : Record
         );
         if (!checks.AllHold)
         {
-            return checks.Refusals;
+            return checks;
         }
 
         checks
@@ -187,7 +202,7 @@ public sealed class StepSignOff : Record
             .Add(step.Kind == StepKind.Preparation ? [] : SecondPerson.Check(weldedBy, actor))
             .Add(
                 step.Kind == StepKind.Examination
-                    ? facts.Examiner.Against(ExaminationMethod.Visual)
+                    ? facts.Examiner.Against(examination?.Certified ?? ExaminationMethod.Visual)
                     : []
             )
             .InTurn(facts)
@@ -202,7 +217,7 @@ public sealed class StepSignOff : Record
             CheckComplete(checks, facts);
         }
 
-        return checks.Refusals;
+        return checks;
     }
 
     private static void CheckComplete(Checks checks, TestFacts facts)

@@ -132,6 +132,10 @@ public sealed record HazardAcknowledgement(
     Length? StandOff
 )
 {
+    /// <summary>What the signature under an acknowledgement means.</summary>
+    public const string Meaning =
+        "I have read the cautions with the stored energy before anything was pressurised, and the stand-off is kept.";
+
     internal static HazardAcknowledgement Of(TestHazard hazard, Actor actor, DateTimeOffset at) =>
         new(
             actor.PersonId,

@@ -37,6 +37,9 @@ public sealed record DesignContent(
     /// <summary>Longest source of the PED category.</summary>
     public const int LongestSource = 200;
 
+    /// <summary>The least examinations by class, as they stood when it was drawn; null in designs drawn before they were kept.</summary>
+    public LeastExaminations? Least { get; init; }
+
     /// <summary>Destructive samples of each production lot; null when the design asks for none.</summary>
     public SamplePlan? Samples { get; init; }
 

@@ -1,4 +1,4 @@
-using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Records;
 
 namespace WeldTrace.Domain.VesselDesigns;
@@ -51,47 +51,19 @@ public sealed record PlannedMethod(
     string? Clause = null
 );
 
-/// <summary>A part of the least examination of a class of welds: one of the methods is needed.</summary>
-/// <param name="Class">Class of the weld.</param>
-/// <param name="What">What it is for.</param>
-/// <param name="AnyOf">Methods that serve.</param>
-public sealed record LeastExamination(
-    JointClass Class,
-    string What,
-    IReadOnlyList<PlannedExamination> AnyOf
-);
-
 /// <summary>Which examinations a design must plan.</summary>
 public static class ExaminationPlan
 {
     /// <summary>Longest standard, level or clause.</summary>
     public const int LongestText = 120;
 
-    /// <summary>Source of <see cref="Least"/>.</summary>
-    public const string LeastSource =
-        "NASA-STD-5006A with change 2, figure 5 (read): visual and dimensional for all, surface for A and B, volumetric for A, for B where the drawing asks";
-
     private const string SubstitutionSource = "ISO 25239-5:2020, 4.12.4.4 and 4.12.4.6";
 
-    /// <summary>The least examination of each class.</summary>
-    public static IReadOnlyList<LeastExamination> Least { get; } =
-    [
-        .. Enum.GetValues<JointClass>()
-            .SelectMany(c =>
-                new LeastExamination[]
-                {
-                    new(c, "visual", [PlannedExamination.Visual]),
-                    new(c, "dimensional", [PlannedExamination.Dimensional]),
-                }
-            ),
-        new(JointClass.A, "surface", [PlannedExamination.Penetrant]),
-        new(JointClass.B, "surface", [PlannedExamination.Penetrant]),
-        new(
-            JointClass.A,
-            "volumetric",
-            [PlannedExamination.Radiographic, PlannedExamination.Ultrasonic]
-        ),
-    ];
+    /// <summary>Where the least examinations of a design stand.</summary>
+    public static string LeastSource(DesignContent? content) =>
+        content?.Least?.By is { } by
+            ? $"{by.Source} ({by.Label})"
+            : ShippedLimits.LeastExaminations.Source.ToString();
 
     /// <summary>The word for a method.</summary>
     public static string Word(PlannedExamination method) =>
@@ -120,7 +92,7 @@ public static class ExaminationPlan
             .ToList();
         return
         [
-            .. Least.Where(l =>
+            .. (content.Least?.Rows ?? LeastExaminations.Shipped).Where(l =>
                 l.Class == joint.Class
                 && !planned.Any(m =>
                     l.AnyOf.Contains(m.Method) || l.AnyOf.Any(one => m.Replaces == one)
@@ -145,7 +117,7 @@ public static class ExaminationPlan
                     "examination",
                     $"Joint {joint.Code} is of class {joint.Class} and needs a {missing.What} examination ({string.Join(" or ", missing.AnyOf.Select(Word))}); plan it, or name the examination that takes its place.",
                     nameof(DesignContent.Examinations),
-                    LeastSource
+                    LeastSource(content)
                 );
             }
         }

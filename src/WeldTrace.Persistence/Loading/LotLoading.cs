@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Laboratory;
 using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
@@ -66,6 +67,42 @@ public static class LotLoading
             var vessels = await db.LoadVesselsOfLotAsync(lot, cancellation);
             db.AddRange(lot.TakeResult(result, test, vessels, actor, at));
         }
+    }
+
+    /// <summary>
+    /// Takes a signed laboratory test to the vessel that its sample is of, or to the lot that it stands for: a sample of no vessel, or of
+    /// a vessel that is sacrificed for its lot. What follows is added to the same save.
+    /// </summary>
+    /// <param name="db">Context of the signature.</param>
+    /// <param name="test">Signed test.</param>
+    /// <param name="vessel">Its vessel; null when it stands for a lot.</param>
+    /// <param name="actor">Who signed.</param>
+    /// <param name="cancellation">Nothing is saved.</param>
+    public static async Task TakeLaboratoryAsync(
+        this WeldTraceDbContext db,
+        LaboratoryTest test,
+        Vessel? vessel,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(test);
+        List<Vessel> concerned = vessel is null ? [] : [vessel];
+        if (vessel is null or { Sample: not null })
+        {
+            var lot = await db.ProductionLots.SingleOrDefaultAsync(
+                l => l.Number == test.ProductionLot,
+                cancellation
+            );
+            lot?.TakeLaboratory(test.AsLotResult(), actor, test.SignedAt);
+            concerned = await db
+                .Vessels.Where(v => v.ProductionLot == test.ProductionLot)
+                .OrderBy(v => v.Serial)
+                .ToListAsync(cancellation);
+        }
+
+        db.AddRange(test.FindingsOn(concerned, actor, test.SignedAt));
     }
 
     /// <summary>What the lot's samples and proof tests show now, with the workings.</summary>

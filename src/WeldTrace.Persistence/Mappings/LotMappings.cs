@@ -33,6 +33,7 @@ internal sealed class ProductionLotMapping : IEntityTypeConfiguration<Production
         builder.Property(l => l.Vessels).IsJson();
         builder.Property(l => l.Samples).IsJson();
         builder.Property(l => l.Results).IsJson();
+        builder.Property(l => l.Laboratory).IsJson();
         builder.Property(l => l.Acceptance).IsJson();
         builder.HasIndex(l => l.Number).IsUnique();
         builder.HasIndex(l => l.DesignId);

@@ -73,6 +73,7 @@ internal sealed class StepSignOffMapping : IEntityTypeConfiguration<StepSignOff>
         builder.IsRecord("step_sign_offs");
         builder.Property(s => s.StepKind).IsWord();
         builder.Property(s => s.Remark).HasMaxLength(StepSignOff.LongestRemark);
+        builder.Property(s => s.Examination).IsJson();
         builder.HasIndex(s => s.VesselId);
     }
 }

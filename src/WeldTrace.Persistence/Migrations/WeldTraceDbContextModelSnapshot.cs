@@ -706,6 +706,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("text")
                         .HasColumnName("design_label");
 
+                    b.Property<string>("Laboratory")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("laboratory");
+
                     b.Property<string>("Number")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -2043,6 +2047,10 @@ namespace WeldTrace.Persistence.Migrations
                     b.Property<DateTimeOffset>("At")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("at");
+
+                    b.Property<string>("Examination")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("examination");
 
                     b.Property<Guid>("PersonId")
                         .HasColumnType("uuid")

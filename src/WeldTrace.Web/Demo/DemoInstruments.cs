@@ -33,29 +33,7 @@ internal sealed class DemoInstruments
                 new("MS-04", InstrumentKind.Length, "Measuring microscope", "mm", "50", "0.01"),
                 2
             ),
-            Make(
-                new(
-                    "LD-02",
-                    InstrumentKind.Leak,
-                    "Helium detector with calibrated leak",
-                    "Pa·m³/s",
-                    "0.001",
-                    "0.0000001"
-                ),
-                2
-            ),
-            Make(
-                new(
-                    "TM-02",
-                    InstrumentKind.Mechanical,
-                    "Tensile and bend testing machine",
-                    "kN",
-                    "100",
-                    "0.05"
-                ),
-                4
-            ),
-            Make(new("HT-01", InstrumentKind.Mechanical, "Hardness tester", "N", "100", "0.1"), 4),
+            .. Others.Select(o => Make(o, 2)),
             LoadCell,
             LeakGauge,
             PressureGauge,
@@ -95,6 +73,28 @@ internal sealed class DemoInstruments
 
     private static TypedInstrument Typed(string field, Instrument instrument) =>
         new(field, instrument.Mark, instrument);
+
+    private static DemoInstrument[] Others { get; } =
+    [
+        new(
+            "LD-02",
+            InstrumentKind.Leak,
+            "Helium detector with calibrated leak",
+            "Pa·m³/s",
+            "0.001",
+            "0.0000001"
+        ),
+        new(
+            "TM-02",
+            InstrumentKind.Mechanical,
+            "Tensile and bend testing machine",
+            "kN",
+            "100",
+            "0.05"
+        ),
+        new("SA-01", InstrumentKind.Other, "Amplifier for strain gauges", "µm/m", "5000", "1"),
+        new("HT-01", InstrumentKind.Mechanical, "Hardness tester", "N", "100", "0.1"),
+    ];
 
     public static DemoInstruments Make(DemoCast cast, DemoClock clock) => new(cast, clock);
 

@@ -8,7 +8,7 @@ using WeldTrace.Persistence;
 
 namespace WeldTrace.Web.Demo;
 
-/// <summary>Vessels sampled by lot: one lot whose section has passed, one whose samples are to be chosen, and vessels in no lot yet.</summary>
+/// <summary>Vessels sampled by lot: a lot whose section has passed, one whose samples are to be chosen, one whose samples were burst, and vessels in no lot yet.</summary>
 internal sealed class DemoLots(
     WeldTraceDbContext db,
     DemoWorkshop shop,
@@ -44,6 +44,7 @@ internal sealed class DemoLots(
         await ChooseAsync(lot, design, vessels[..InALot], cancellation);
         await vessels[0].GoToAsync(int.MaxValue, cancellation);
         await FormAsync("PL-26-07", design, vessels[InALot..(2 * InALot)], cancellation);
+        await new DemoBursts(db, shop, cast, clock, this).AddAsync(cancellation);
     }
 
     private async Task TestProductionAsync(CancellationToken cancellation)
@@ -113,6 +114,15 @@ internal sealed class DemoLots(
                 clock.AfterMinutes(60)
             )
             .Must();
+        return await ReleaseAsync(design, cancellation);
+    }
+
+    /// <summary>Saves a drawn design and releases it.</summary>
+    public async Task<VesselDesign> ReleaseAsync(
+        VesselDesign design,
+        CancellationToken cancellation
+    )
+    {
         db.Add(design);
         await db.SaveForDemoAsync(cancellation);
         var at = clock.AfterMinutes(120);
@@ -124,7 +134,7 @@ internal sealed class DemoLots(
         return design;
     }
 
-    private async Task<ProductionLot> FormAsync(
+    public async Task<ProductionLot> FormAsync(
         string number,
         VesselDesign design,
         IReadOnlyList<DemoVessel> vessels,
@@ -154,7 +164,7 @@ internal sealed class DemoLots(
         return lot;
     }
 
-    private async Task ChooseAsync(
+    public async Task ChooseAsync(
         ProductionLot lot,
         VesselDesign design,
         IReadOnlyList<DemoVessel> vessels,

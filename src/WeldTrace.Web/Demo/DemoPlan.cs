@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Quantities;
 
@@ -27,6 +28,20 @@ internal static class DemoPlan
                 $"{Specification}, section 2: least strength of 6061-T6; the round welds carry no hoop stress"
             ),
         };
+
+    /// <summary>The visual examination of a reservoir without flaw.</summary>
+    public static ExaminationReport Seen { get; } =
+        new(
+            PlannedExamination.Visual,
+            "ISO 17637:2016",
+            "ISO 25239-5:2020, level C",
+            "VT-4",
+            new ViewingConditions(new("800", "lx"), new("300", "mm"), new("60", "°")),
+            "as welded, mirror and lens 2.5 times",
+            "both seams over 360°, 15 mm on each side, outside",
+            "the inside, which the ends close",
+            []
+        );
 
     public static IReadOnlyList<PlannedMethod> Examinations { get; } =
     [

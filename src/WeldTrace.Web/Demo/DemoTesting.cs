@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Limits;
+using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Testing;
@@ -68,13 +69,38 @@ internal sealed class DemoTesting(
             Of(170.02, 2, "mm"),
             Of(0.005, 3, "mm"),
             true
-        );
+        )
+        {
+            ToBurst = facts.Vessel.Sample?.Kind == SampleKind.Burst ? true : null,
+        };
         var test = PressureTest
             .Begin(Guid.CreateVersion7(at), facts, setUp, null, cast.Inspector, at)
             .Must();
         db.Add(test);
         await db.SaveForDemoAsync(cancellation);
-        StageReading[] readings =
+        List<StageReading> readings = [.. Ladder];
+        if (setUp.ToBurst == true)
+        {
+            readings.Add(await BurstAsync(facts.Vessel.Serial, cancellation));
+        }
+
+        foreach (var (reading, index) in readings.Select((r, i) => (r, i)))
+        {
+            test.RecordStage(
+                    index + 1,
+                    reading,
+                    facts.Design,
+                    cast.Inspector,
+                    clock.AfterMinutes(15)
+                )
+                .Must();
+            await db.SaveForDemoAsync(cancellation);
+        }
+
+        await SignAsync(test, facts, weldedBy, cancellation);
+    }
+
+    private static StageReading[] Ladder =>
         [
             new(
                 Of(40.30, 2, "bar"),
@@ -94,20 +120,35 @@ internal sealed class DemoTesting(
                 null
             ),
         ];
-        foreach (var (reading, index) in readings.Select((r, i) => (r, i)))
+
+    // The last figure of the serial sets the samples apart.
+    private async Task<StageReading> BurstAsync(string serial, CancellationToken cancellation)
+    {
+        double[] bars = [93.4, 95.1, 92.6];
+        var photograph = await KeepMacroAsync(serial, cancellation);
+        return new(null, null, null, null, 0, null)
         {
-            test.RecordStage(
-                    index + 1,
-                    reading,
-                    facts.Design,
-                    cast.Inspector,
-                    clock.AfterMinutes(15)
-                )
-                .Must();
-            await db.SaveForDemoAsync(cancellation);
+            Burst = new BurstReading(
+                Of(bars[(serial[^1] - '0') % bars.Length], 1, "bar"),
+                Of(14, 0, "bar"),
+                BurstZone.HeatAffectedRetreating,
+                "J2",
+                Of(140, 0, "°"),
+                "from the heat-affected zone of J2 along the shell, 110 mm, no fragments",
+                [photograph]
+            ),
+        };
+    }
+
+    private async Task<Photograph> KeepMacroAsync(string serial, CancellationToken cancellation)
+    {
+        var (photograph, attachment) = DemoMacro.Make(serial);
+        if (await db.Attachments.FindAsync([attachment.Sha256], cancellation) is null)
+        {
+            db.Add(attachment);
         }
 
-        await SignAsync(test, facts, weldedBy, cancellation);
+        return photograph;
     }
 
     public async Task SectionAsync(
@@ -118,12 +159,7 @@ internal sealed class DemoTesting(
     {
         facts = facts with { Typed = instruments.ForSections };
         var at = clock.AfterMinutes(240);
-        var (photograph, attachment) = DemoMacro.Make(facts.Vessel.Serial);
-        if (await db.Attachments.FindAsync([attachment.Sha256], cancellation) is null)
-        {
-            db.Add(attachment);
-        }
-
+        var photograph = await KeepMacroAsync(facts.Vessel.Serial, cancellation);
         var table = await db.LimitTables.SingleAsync(
             t => t.Code == ShippedLimits.Imperfections && t.SupersededById == null,
             cancellation

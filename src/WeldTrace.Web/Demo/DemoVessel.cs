@@ -186,8 +186,17 @@ internal sealed class DemoVessel(
         var at = clock.AfterMinutes(40);
         var signer = facts.Step.Kind == StepKind.Preparation ? cast.Operator : cast.Inspector;
         var signOff = StepSignOff
-            .Confirm(Guid.CreateVersion7(at), facts, weldedBy, null, signer, at)
-            .Must();
+            .Confirm(
+                Guid.CreateVersion7(at),
+                facts,
+                weldedBy,
+                null,
+                facts.Step.Kind == StepKind.Examination ? DemoPlan.Seen : null,
+                signer,
+                at
+            )
+            .Must()
+            .SignOff;
         db.AddRange(
             signOff,
             Signature.Of(signOff, signer, StepSignOff.MeaningOf(facts.Step.Kind), at)

@@ -12,11 +12,19 @@ namespace WeldTrace.Web.Pictures;
 /// </summary>
 public sealed class PictureStore(
     IConfiguration configuration,
-    IDbContextFactory<WeldTraceDbContext> contexts
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    TimeProvider clock
 ) : IDisposable
 {
+    // Whoever brought the picture looks at it first.
+    private static readonly TimeSpan BeforePacking = TimeSpan.FromSeconds(20);
+
     // One at a time, so that two large photographs never need room together.
     private readonly SemaphoreSlim _building = new(1);
+    private readonly CancellationTokenSource _ending = new();
+    private readonly Lock _lock = new();
+    private readonly HashSet<string> _toPack = [];
+    private Task _packing = Task.CompletedTask;
 
     private string Folder => Path.Combine(new DatabaseSettings(configuration).Folder, "pictures");
 
@@ -62,7 +70,12 @@ public sealed class PictureStore(
         return file?.Whole(longestSide);
     }
 
-    public void Dispose() => _building.Dispose();
+    public void Dispose()
+    {
+        _ending.Cancel();
+        _ending.Dispose();
+        _building.Dispose();
+    }
 
     private async Task<PyramidFile?> OpenAsync(
         Photograph photograph,
@@ -72,6 +85,11 @@ public sealed class PictureStore(
         ArgumentNullException.ThrowIfNull(photograph);
         if (PyramidFile.TryOpen(PathOf(photograph)) is { } kept)
         {
+            if (kept.IsPlain)
+            {
+                PackLater(PathOf(photograph));
+            }
+
             return kept;
         }
 
@@ -130,6 +148,7 @@ public sealed class PictureStore(
                     cancellation
                 );
                 File.Move(unfinished, path, overwrite: true);
+                PackLater(path);
             }
             finally
             {
@@ -139,6 +158,47 @@ public sealed class PictureStore(
         finally
         {
             _building.Release();
+        }
+    }
+
+    /// <summary>Packs the plain tiles of a picture in a while, one picture after the other. What is not done by the end is done when it is next looked at.</summary>
+    private void PackLater(string path)
+    {
+        lock (_lock)
+        {
+            if (!_ending.IsCancellationRequested && _toPack.Add(path))
+            {
+                _packing = PackAsync(_packing, path);
+            }
+        }
+    }
+
+    private async Task PackAsync(Task before, string path)
+    {
+        var end = _ending.Token;
+        await before;
+        var unfinished = $"{path}.{Path.GetRandomFileName()}";
+        try
+        {
+            await Task.Delay(BeforePacking, clock, end);
+            using var plain = PyramidFile.TryOpen(path);
+            if (plain is { IsPlain: true })
+            {
+                await Task.Run(() => plain.Pack(unfinished, end), end);
+                File.Move(unfinished, path, overwrite: true);
+            }
+        }
+        catch (Exception stopped) when (stopped is OperationCanceledException or IOException)
+        {
+            // The plain tiles serve as well; they only take more room.
+        }
+        finally
+        {
+            File.Delete(unfinished);
+            lock (_lock)
+            {
+                _toPack.Remove(path);
+            }
         }
     }
 

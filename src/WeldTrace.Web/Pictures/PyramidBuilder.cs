@@ -1,26 +1,33 @@
 using System.Buffers;
 using System.Collections.Concurrent;
 using System.Runtime.InteropServices;
-using SkiaSharp;
 
 namespace WeldTrace.Web.Pictures;
 
 /// <summary>
 /// Makes all levels of a picture in one pass over its rows: while one band of tiles is packed, the next is decoded. Parents wait
-/// only for their four children, so a turned picture needs no whole copy either.
+/// only for their four children, so a turned picture needs no whole copy either. Packing is four fifths of the work: of a large
+/// picture the two finest levels are written plain, to be packed when nobody waits.
 /// </summary>
 internal sealed class PyramidBuilder
 {
     private const int Tile = PyramidLayout.Tile;
-    private const int Quality = 85;
+
+    /// <summary>Pixels up to which all tiles are packed at once.</summary>
+    private const long MostPackedAtOnce = 20_000_000;
+
     private readonly IRaster _raster;
     private readonly Turn _turn;
     private readonly PyramidLayout _layout;
     private readonly PyramidWriter _writer;
+    private readonly int _plainLevels;
     private readonly ConcurrentDictionary<(int Level, int X, int Y), Parent> _waiting = [];
 
-    private PyramidBuilder(IRaster raster, Turn turn, PyramidWriter writer) =>
+    private PyramidBuilder(IRaster raster, Turn turn, PyramidWriter writer)
+    {
         (_raster, _turn, _layout, _writer) = (raster, turn, writer.Layout, writer);
+        _plainLevels = (long)raster.Width * raster.Height > MostPackedAtOnce ? 2 : 0;
+    }
 
     /// <summary>Writes the pyramid of a picture to a file.</summary>
     /// <exception cref="DamagedPictureException">The pixels can't be read to the end.</exception>
@@ -119,7 +126,7 @@ internal sealed class PyramidBuilder
     /// <summary>Packs a tile and adds its half to its parent; whoever adds the last quarter goes on with the parent.</summary>
     private void Keep(int level, int x, int y, int width, int height, uint[] pixels)
     {
-        _writer.Write(_layout.Index(level, x, y), Encode(pixels, width, height));
+        Write(_layout.Index(level, x, y), level, pixels, width, height);
         if (level + 1 < _layout.Levels)
         {
             var parent = _waiting.GetOrAdd((level + 1, x / 2, y / 2), Begin);
@@ -134,28 +141,24 @@ internal sealed class PyramidBuilder
         ArrayPool<uint>.Shared.Return(pixels);
     }
 
+    private void Write(int index, int level, uint[] pixels, int width, int height)
+    {
+        if (level < _plainLevels)
+        {
+            _writer.WritePlain(index, pixels.AsSpan(0, width * height));
+            return;
+        }
+
+        using var packed = TilePacking.Pack(pixels, width, height);
+        _writer.Write(index, packed.AsSpan());
+    }
+
     private Parent Begin((int Level, int X, int Y) key)
     {
         var (width, height) = _layout.SizeOf(key.Level, key.X, key.Y);
         var columns = Math.Min(2, _layout.Columns(key.Level - 1) - (2 * key.X));
         var rows = Math.Min(2, _layout.Rows(key.Level - 1) - (2 * key.Y));
         return new Parent(width, height, columns * rows);
-    }
-
-    private static SKData Encode(uint[] pixels, int width, int height)
-    {
-        var info = new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque);
-        var pinned = GCHandle.Alloc(pixels, GCHandleType.Pinned);
-        try
-        {
-            using var map = new SKPixmap(info, pinned.AddrOfPinnedObject(), width * 4);
-            return map.Encode(SKEncodedImageFormat.Jpeg, Quality)
-                ?? throw new InvalidOperationException("A tile could not be packed.");
-        }
-        finally
-        {
-            pinned.Free();
-        }
     }
 
     private sealed class Parent(int width, int height, int children)

@@ -3,50 +3,6 @@ using SkiaSharp;
 
 namespace WeldTrace.Web.Pictures;
 
-/// <summary>Writes the tiles of a pyramid into one file: width, height, where each tile stands, then the tiles.</summary>
-internal sealed class PyramidWriter : IDisposable
-{
-    private readonly FileStream _file;
-    private readonly long[] _places;
-    private readonly Lock _lock = new();
-
-    public PyramidWriter(string path, PyramidLayout layout)
-    {
-        Layout = layout;
-        _file = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None, 1 << 20);
-        _places = new long[2 * layout.TileCount];
-        _file.Position = PyramidFile.HeadBytes(layout);
-    }
-
-    public PyramidLayout Layout { get; }
-
-    public void Write(int index, SKData tile)
-    {
-        using (tile)
-        {
-            lock (_lock)
-            {
-                (_places[2 * index], _places[(2 * index) + 1]) = (_file.Position, tile.Size);
-                _file.Write(tile.AsSpan());
-            }
-        }
-    }
-
-    /// <summary>Writes the head; before that the file is no pyramid.</summary>
-    public void Finish()
-    {
-        _file.Position = 0;
-        _file.Write(
-            MemoryMarshal.AsBytes(
-                (ReadOnlySpan<int>)[PyramidFile.Magic, Layout.Width, Layout.Height]
-            )
-        );
-        _file.Write(MemoryMarshal.AsBytes((ReadOnlySpan<long>)_places));
-    }
-
-    public void Dispose() => _file.Dispose();
-}
-
 /// <summary>Reads a pyramid. It follows from the original and can always be made again.</summary>
 internal sealed class PyramidFile : IDisposable
 {
@@ -83,6 +39,9 @@ internal sealed class PyramidFile : IDisposable
         return null;
     }
 
+    /// <summary>Whether tiles of the finest level stand plain.</summary>
+    public bool IsPlain => Place(0).Length < 0;
+
     /// <summary>A tile as JPEG; null when the pyramid has no such tile.</summary>
     public byte[]? Tile(int level, int x, int y)
     {
@@ -91,13 +50,45 @@ internal sealed class PyramidFile : IDisposable
             return null;
         }
 
-        Span<long> place = stackalloc long[2];
-        _file.Position = Start + (2L * sizeof(long) * Layout.Index(level, x, y));
-        _file.ReadExactly(MemoryMarshal.AsBytes(place));
-        var tile = new byte[place[1]];
-        _file.Position = place[0];
+        var (position, length) = Place(Layout.Index(level, x, y));
+        var tile = new byte[Math.Abs(length)];
+        _file.Position = position;
         _file.ReadExactly(tile);
-        return tile;
+        if (length >= 0)
+        {
+            return tile;
+        }
+
+        var (width, height) = Layout.SizeOf(level, x, y);
+        using var packed = TilePacking.Pack(tile, width, height);
+        return packed.ToArray();
+    }
+
+    /// <summary>Writes the pyramid anew with every tile packed.</summary>
+    public void Pack(string path, CancellationToken cancellation)
+    {
+        using var writer = new PyramidWriter(path, Layout);
+        for (var level = 0; level < Layout.Levels; level++)
+        {
+            for (var y = 0; y < Layout.Rows(level); y++)
+            {
+                for (var x = 0; x < Layout.Columns(level); x++)
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                    writer.Write(Layout.Index(level, x, y), Tile(level, x, y)!);
+                }
+            }
+        }
+
+        writer.Finish();
+    }
+
+    private (long Position, long Length) Place(int index)
+    {
+        Span<long> place = stackalloc long[2];
+        _file.Position = Start + (2L * sizeof(long) * index);
+        _file.ReadExactly(MemoryMarshal.AsBytes(place));
+        return (place[0], place[1]);
     }
 
     /// <summary>The whole picture as JPEG, from the largest level of at most so many pixels on its longer side.</summary>

@@ -1,10 +1,11 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
-using WeldTrace.Documents.LaboratoryReports;
+using WeldTrace.Documents.TestReports;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
+using WeldTrace.Engineering.Conformity;
 using WeldTrace.Persistence;
 
 namespace WeldTrace.Web.Reading;
@@ -26,19 +27,100 @@ public static class PrintedTests
         return DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(at, stamp.TimeZone).DateTime);
     }
 
-    public static IReadOnlyList<ReportInstrument> Instruments(
-        IReadOnlyList<UsedInstrument>? used
+    /// <summary>What keeps the paper of a test from being a certificate; nothing for a signed pass.</summary>
+    public static IEnumerable<string> Notices(TestRecord test)
+    {
+        ArgumentNullException.ThrowIfNull(test);
+        if (test.Withdrawal is { } withdrawal)
+        {
+            yield return $"This test was withdrawn by {withdrawal.PrintedName}: {withdrawal.Reason}";
+        }
+        else if (test.SignedAt is null)
+        {
+            yield return "This test is not signed yet.";
+        }
+
+        foreach (var notice in Notices(test.Verdict))
+        {
+            yield return notice;
+        }
+    }
+
+    /// <summary>What a verdict says against a certificate; nothing for a pass.</summary>
+    public static IEnumerable<string> Notices(Verdict? verdict)
+    {
+        if (verdict != Verdict.Pass)
+        {
+            yield return verdict switch
+            {
+                Verdict.Undecided => "The verdict is undecided. An undecided test is not a pass.",
+                Verdict.Fail => "The test failed.",
+                _ => "The test is not finished.",
+            };
+        }
+    }
+
+    /// <summary>A verdict in words, in which nobody takes an undecided one for a pass.</summary>
+    public static StateMark Mark(Verdict? verdict) =>
+        PrintedMarks.Of(
+            DomainMarks.Of(verdict),
+            verdict == Verdict.Undecided ? "undecided, not a pass" : TestRecord.VerdictWord(verdict)
+        );
+
+    /// <summary>The instruments of a test with what is known of their calibration.</summary>
+    public static async Task<ReportTable> InstrumentsAsync(
+        this WeldTraceDbContext db,
+        IReadOnlyList<UsedInstrument>? used,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var ids = (used ?? []).Select(u => u.Id).ToList();
+        var known = await db
+            .Instruments.AsNoTracking()
+            .Where(i => ids.Contains(i.Id))
+            .ToListAsync(cancellation);
+        return Instruments(used, known);
+    }
+
+    /// <summary>The instruments of a test with what is known of their calibration.</summary>
+    public static ReportTable Instruments(
+        IReadOnlyList<UsedInstrument>? used,
+        IReadOnlyList<Instrument> known
     ) =>
-        [
-            .. (used ?? []).Select(i => new ReportInstrument(
-                i.Mark,
-                InstrumentRules.Word(i.Measures),
-                FormattableString.Invariant($"{i.CalibratedUntil:yyyy-MM-dd}")
-            )),
-        ];
+        new(
+            "Instruments",
+            ["Mark", "What", "Calibration valid until", "Calibration certificate"],
+            [
+                .. (used ?? []).Select(u =>
+                {
+                    var instrument = known.FirstOrDefault(i => i.Id == u.Id);
+                    var calibration = instrument?.Calibrations.LastOrDefault(c =>
+                        c.DueOn == u.CalibratedUntil
+                    );
+                    return (IReadOnlyList<string>)
+                        [
+                            u.Mark,
+                            instrument?.Text.Description ?? InstrumentRules.Word(u.Measures),
+                            FormattableString.Invariant($"{u.CalibratedUntil:yyyy-MM-dd}"),
+                            calibration is null
+                                ? "–"
+                                : $"{calibration.CertificateNumber}, {calibration.Laboratory}",
+                        ];
+                }),
+            ]
+        )
+        {
+            IsNumeric = false,
+        };
+
+    /// <summary>Those who had to do with a test.</summary>
+    /// <param name="rows">Name, what the person did, and certificate of each.</param>
+    public static ReportTable People(params IReadOnlyList<IReadOnlyList<string>> rows) =>
+        new("People", ["Name", "What", "Certificate"], rows) { IsNumeric = false };
 
     /// <summary>Somebody who tested, with the certificate that covered the method on the day.</summary>
-    public static async Task<ReportPerson> ReportPersonAsync(
+    public static async Task<IReadOnlyList<string>> PersonAsync(
         this WeldTraceDbContext db,
         Guid personId,
         string name,
@@ -57,15 +139,16 @@ public static class PrintedTests
             .Where(c => c.Text.Examiner?.Method == method && c.Text.TestedOn <= day)
             .OrderByDescending(c => c.EndsOn)
             .FirstOrDefault();
-        return new ReportPerson(
+        return
+        [
             name,
             did,
             covering is null
                 ? "none on record"
                 : FormattableString.Invariant(
                     $"{covering.Number}, level {covering.Text.Examiner!.Level}, valid until {covering.EndsOn:yyyy-MM-dd}"
-                )
-        );
+                ),
+        ];
     }
 
     /// <summary>The signatures under a record, oldest first.</summary>

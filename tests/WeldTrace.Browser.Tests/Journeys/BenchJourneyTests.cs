@@ -1,8 +1,3 @@
-using System.Globalization;
-using System.Text;
-using System.Text.RegularExpressions;
-using Microsoft.Playwright;
-using UglyToad.PdfPig;
 using WeldTrace.Web.Demo;
 
 namespace WeldTrace.Browser.Tests.Journeys;
@@ -29,50 +24,60 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
         await visitor.GoToAsync("/vessels/NR10-0004/leak/80");
         await visitor.SeesAsync("Stored energy");
         await CommonAsync(visitor);
-        await FillAsync(visitor, "Thermometer", "TH-3");
-        await HandInAsync(
+        await BenchEntering.FillAsync(visitor, "Thermometer", "TH-3");
+        await BenchEntering.HandInAsync(
             visitor,
             "Or: log of the test",
             "decay.csv",
             "text/csv",
-            Log(3601, 1, t => 10.05 - (t * 1e-8), _ => 20.1)
+            BenchEntering.Log(3601, 1, t => 10.05 - (t * 1e-8), _ => 20.1)
         );
         await visitor.FillAsync("Standard uncertainty of a gauge reading", "0.2");
         await visitor.FillAsync("Standard uncertainty of a temperature", "0.02");
         await visitor.FillAsync("Standard uncertainty of the volume", "0.5");
-        await visitor.PressAsync("Record and compute");
+        await visitor.SignAsync("Record and compute");
         await visitor.SeesAsync("3601 samples");
         await visitor.FindsAccessibleAsync();
-        var decay = await PaperAsync(visitor);
+        var decay = await visitor.PaperAsync();
         Assert.Contains("This test is not signed yet", decay, StringComparison.Ordinal);
         Assert.Contains("decay.csv", decay, StringComparison.Ordinal);
         await WithdrawAsync(visitor);
 
         await visitor.GoToAsync("/vessels/NR10-0004/leak/80?method=bubbles");
         await CommonAsync(visitor);
-        await FillAsync(visitor, "Gauge pressure", "10.05");
+        await BenchEntering.FillAsync(visitor, "Gauge pressure", "10.05");
         await visitor.FillAsync("Liquid", "water");
         await visitor.FillAsync("Depth of the seam below the surface", "100");
         await visitor.FillAsync("Observed for", "1800");
         await visitor.FillAsync("Bubbles counted", "2");
         await visitor.FillAsync("Diameter of a bubble", "2");
         await visitor.ChooseAsync("Place 1: weld", "J2");
-        await FillAsync(visitor, "Place 1: angle", "135");
-        await visitor.PressAsync("Record and compute");
+        await BenchEntering.FillAsync(visitor, "Place 1: angle", "135");
+        await visitor.SignAsync("Record and compute");
         await visitor.SeesAsync("Leak test by immersion and bubbles");
         await visitor.FindsAccessibleAsync();
-        var bubbles = await PaperAsync(visitor);
+        var bubbles = await visitor.PaperAsync();
         Assert.Contains("Places on the vessel", bubbles, StringComparison.Ordinal);
         await WithdrawAsync(visitor);
 
         await visitor.GoToAsync("/vessels/NR10-0004/leak/80?method=tracer");
-        await FillAsync(visitor, "Gauge", "G-12");
+        await BenchEntering.FillAsync(visitor, "Gauge", "G-12");
         await TracerAsync(visitor);
-        await visitor.PressAsync("Record and compute");
+        await visitor.FillAsync("Dwell under test gas", "60");
+        await visitor.SignAsync("Record and compute");
+        await visitor.SeesAsync("the design asks for 1800 s at least");
+        Assert.Equal(
+            "true",
+            await visitor
+                .Page.GetByLabel("Dwell under test gas", new() { Exact = true })
+                .GetAttributeAsync("aria-invalid")
+        );
+        await visitor.FillAsync("Dwell under test gas", "1800");
+        await visitor.SignAsync("Record and compute");
         await visitor.SeesAsync("Leak test by tracer gas");
         await visitor.FindsAccessibleAsync();
         await visitor.SignForGoodAsync("Sign");
-        var tracer = await PaperAsync(visitor);
+        var tracer = await visitor.PaperAsync();
         Assert.Contains("Leak test certificate", tracer, StringComparison.Ordinal);
         Assert.Contains("LD-02", tracer, StringComparison.Ordinal);
         Assert.DoesNotContain("Not a certificate", tracer, StringComparison.Ordinal);
@@ -84,17 +89,18 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
         await using var site = new OwnSite(_folder, OwnSite.FreePort(), true).Started();
         await using var visitor = await EnterAsync(site, DemoPeople.Inspector);
         await visitor.GoToAsync("/vessels/NR10-0003/pressure/90");
-        await BeginAsync(visitor);
+        await visitor.SeesAsync("Stored energy there");
+        await BenchEntering.BeginByStrainAsync(visitor);
         await visitor.SeesAsync("Stage 1 of 4");
         await visitor.FindsAccessibleAsync();
 
         // Up to 41.2 bar, above the stage's 40.8 bar: the test stands.
-        await HandInAsync(
+        await BenchEntering.HandInAsync(
             visitor,
             "Or: pressure log of this stage",
             "hold.csv",
             "text/csv",
-            Log(900, 1, t => t < 240 ? t * 41.2 / 240 : 41.2, _ => 18.4)
+            BenchEntering.Log(900, 1, t => t < 240 ? t * 41.2 / 240 : 41.2, _ => 18.4)
         );
         await visitor.PressAsync("Record stage 1");
         await visitor.SeesAsync("The test stands");
@@ -114,10 +120,10 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
         await engineer.SeesAsync("The test went on");
 
         await visitor.GoToAsync("/vessels/NR10-0003/pressure/90");
-        await visitor.FillAsync("outer diameter at mid-length after the return to zero", "170.03");
+        await visitor.FillAsync("gauge R1 round the shell after the return to zero", "61");
         await visitor.PressAsync("Record stage 2");
         await visitor.SeesAsync("Stage 3 of 4");
-        await HoldAsync(visitor, "60.40", "60.10");
+        await BenchEntering.HoldAsync(visitor, "60.40", "60.10");
         await visitor.PressAsync("Record stage 3");
         await visitor.SeesAsync("Stage 4 of 4");
         await visitor.FindsAccessibleAsync();
@@ -126,19 +132,19 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
             "How the crack ran, relative to the zones of the weld",
             "from the heat-affected zone of J1 along the shell, 120 mm"
         );
-        await HandInAsync(
+        await BenchEntering.HandInAsync(
             visitor,
             "Photograph of the origin",
             "burst.jpg",
             "image/jpeg",
             DemoMacro.Make("NR10-0003").Attachment.Bytes
         );
-        await HandInAsync(
+        await BenchEntering.HandInAsync(
             visitor,
             "Or: pressure log of this stage",
             "burst.csv",
             "text/csv",
-            Log(400, 1, t => t < 380 ? t * 95 / 380 : 0, _ => 18.4)
+            BenchEntering.Log(400, 1, t => t < 380 ? t * 95 / 380 : 0, _ => 18.4)
         );
         await visitor.PressAsync("Record stage 4");
         await visitor.FollowAsync("Look at the test and sign it");
@@ -146,10 +152,11 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
         await visitor.FindsAccessibleAsync();
         await visitor.SignForGoodAsync("Sign");
 
-        var paper = await PaperAsync(visitor);
+        var paper = await visitor.PaperAsync();
         Assert.Contains("Burst test report", paper, StringComparison.Ordinal);
         Assert.Contains("decided by", paper, StringComparison.Ordinal);
         Assert.Contains("120 mm", paper, StringComparison.Ordinal);
+        Assert.Contains("gauge R1 round the shell", paper, StringComparison.Ordinal);
         await visitor.GoToAsync("/vessels/NR10-0003");
         await visitor.SeesAsync("expended");
     }
@@ -168,7 +175,7 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
     private static async Task CommonAsync(Visitor visitor)
     {
         await visitor.FillAsync("Barometer", "1012");
-        await FillAsync(visitor, "Gauge", "G-12");
+        await BenchEntering.FillAsync(visitor, "Gauge", "G-12");
         await visitor.Page.GetByLabel("I have read the cautions above").CheckAsync();
     }
 
@@ -176,45 +183,17 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
     {
         await visitor.Page.GetByLabel("I have read the cautions above").CheckAsync();
         await visitor.FillAsync("Tracer gas", "helium");
-        await FillAsync(visitor, "Share of tracer gas", "20");
+        await BenchEntering.FillAsync(visitor, "Share of tracer gas", "20");
         await visitor.FillAsync("Standard uncertainty of the share", "0.5");
-        await FillAsync(visitor, "Gauge pressure", "10.05");
+        await BenchEntering.FillAsync(visitor, "Gauge pressure", "10.05");
         await visitor.FillAsync("Dwell under test gas", "1800");
-        await FillAsync(visitor, "Calibrated leak", "LD-02");
-        await FillAsync(visitor, "Its rate", "0.000012");
+        await BenchEntering.FillAsync(visitor, "Calibrated leak", "LD-02");
+        await BenchEntering.FillAsync(visitor, "Its rate", "0.000012");
         await visitor.FillAsync("Standard uncertainty of its rate", "0.0000004");
         await visitor.FillAsync("With the calibrated leak open", "1250");
-        await FillAsync(visitor, "Background", "48");
+        await BenchEntering.FillAsync(visitor, "Background", "48");
         await visitor.FillAsync("On the vessel, greatest", "55");
         await visitor.FillAsync("Standard uncertainty of a signal", "4");
-    }
-
-    private static async Task BeginAsync(Visitor visitor)
-    {
-        await FillAsync(visitor, "Gauge", "G-31");
-        await FillAsync(visitor, "Thermometer", "TH-3");
-        await FillAsync(visitor, "Measured with", "MS-04");
-        await visitor.FillAsync("Standard uncertainty of a gauge reading", "0.05");
-        await visitor.FillAsync("Standard uncertainty of a temperature", "0.1");
-        await visitor.FillAsync("Barometer", "1012");
-        await visitor.FillAsync(
-            "Dimension measured before and after",
-            "outer diameter at mid-length"
-        );
-        await visitor.FillAsync("Its value before the test", "170.02");
-        await visitor.FillAsync("Standard uncertainty of one measurement", "0.005");
-        await visitor.Page.GetByLabel("I have read the cautions above").CheckAsync();
-        await visitor.Page.GetByLabel("goes on to burst").CheckAsync();
-        await visitor.PressAsync("Begin the test");
-    }
-
-    private static async Task HoldAsync(Visitor visitor, string start, string end)
-    {
-        await visitor.FillAsync("Gauge pressure at the start of the hold", start);
-        await visitor.FillAsync("Temperature at the start", "18.4");
-        await visitor.FillAsync("Gauge pressure at the end of the hold", end);
-        await visitor.FillAsync("Temperature at the end", "18.4");
-        await visitor.FillAsync("Time held", "320");
     }
 
     private static async Task WithdrawAsync(Visitor visitor)
@@ -222,64 +201,5 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
         await visitor.Page.GetByText("Entered wrongly? Withdraw this test").ClickAsync();
         await visitor.FillAsync("What was entered wrongly", "Another method was asked for");
         await visitor.SignForGoodAsync("Withdraw the test");
-    }
-
-    private static async Task<string> PaperAsync(Visitor visitor)
-    {
-        var bytes = await visitor.DownloadAsync(
-            new Uri(visitor.Page.Url).AbsolutePath + "/report.pdf"
-        );
-        if (Environment.GetEnvironmentVariable("WELDTRACE_KEEP_PAPERS") is { Length: > 0 } folder)
-        {
-            await File.WriteAllBytesAsync(
-                Path.Combine(folder, $"{Guid.CreateVersion7():N}.pdf"),
-                bytes
-            );
-        }
-
-        using var pdf = PdfDocument.Open(bytes);
-        return string.Join('\n', pdf.GetPages().Select(p => p.Text));
-    }
-
-    private static Task FillAsync(Visitor visitor, string label, string value) =>
-        visitor
-            .Page.GetByLabel(new Regex("^" + Regex.Escape(label) + @"( \(may be left empty\))?$"))
-            .FillAsync(value);
-
-    private static Task HandInAsync(
-        Visitor visitor,
-        string label,
-        string name,
-        string type,
-        byte[] bytes
-    ) =>
-        visitor
-            .Page.GetByLabel(label)
-            .SetInputFilesAsync(
-                new FilePayload
-                {
-                    Name = name,
-                    MimeType = type,
-                    Buffer = bytes,
-                }
-            );
-
-    private static byte[] Log(
-        int samples,
-        double step,
-        Func<double, double> bar,
-        Func<double, double> celsius
-    )
-    {
-        var text = new StringBuilder("Time [s];Pressure [bar];Vessel temperature [°C]\n");
-        for (var i = 0; i < samples; i++)
-        {
-            text.Append(
-                CultureInfo.InvariantCulture,
-                $"{i * step:0.0};{bar(i * step):0.000000};{celsius(i * step):0.00}\n"
-            );
-        }
-
-        return Encoding.UTF8.GetBytes(text.ToString());
     }
 }

@@ -23,14 +23,14 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await FillAsync(visitor, "Gauge", "G-12");
         await FillAsync(visitor, "Thermometer", "TH-3");
         await visitor.Page.GetByLabel("I have read the cautions above").CheckAsync();
-        await visitor.PressAsync("Record and compute");
+        await visitor.SignAsync("Record and compute");
         await visitor.SeesAsync("Nothing was saved yet");
         await visitor.FindsAccessibleAsync();
         Assert.Equal("1800", await Reading(visitor, 2, "time in s").InputValueAsync());
 
         await FillReadingAsync(visitor, 1, "0", "10.0500", "20.10");
         await FillReadingAsync(visitor, 3, "3600", "10.0488", "20.10");
-        await visitor.PressAsync("Record and compute");
+        await visitor.SignAsync("Record and compute");
         await visitor.SeesAsync("Pa·m³/s");
         await visitor.SeesAsync("mbar·l/s");
         await visitor.FindsAccessibleAsync();
@@ -52,6 +52,8 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.SeesAsync("Confirm that you have read the cautions");
         await visitor.Page.GetByLabel("I have read the cautions above").CheckAsync();
         await visitor.PressAsync("Begin the test");
+        await visitor.SeesAsync("Nothing was saved yet");
+        await visitor.SignAsync("Begin the test");
         await visitor.SeesAsync("Stage 1 of 3");
 
         await HoldAsync(visitor, "", "-40.1");
@@ -69,9 +71,48 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.FindsAccessibleAsync();
         await visitor.SignForGoodAsync("Sign");
         await visitor.SeesAsync("I made this test, and the readings are as recorded.");
+        await visitor.SeesAsync("before anything was pressurised, and the stand-off is kept");
+
+        var paper = PdfText.Letters(await visitor.PaperAsync());
+        Assert.Contains("Prooftestcertificate", paper, StringComparison.Ordinal);
+        Assert.Contains("6040bar", paper, StringComparison.Ordinal);
+        Assert.Contains("outerdiameteratmidlength17002mmbefore", paper, StringComparison.Ordinal);
+        Assert.Contains("Permanentsetofouterdiameter", paper, StringComparison.Ordinal);
+        Assert.Contains("G31", paper, StringComparison.Ordinal);
+        Assert.DoesNotContain("Notacertificate", paper, StringComparison.Ordinal);
 
         await visitor.GoToAsync("/vessels/NR10-0003");
         Assert.Equal("/vessels/NR10-0003/steps/100", await NextStepAsync(visitor));
+    }
+
+    [Fact]
+    public async Task Examination_WithACrackLikeFlaw_FailsTheStep_AndOpensAFinding()
+    {
+        await using var visitor = await Visitor.SignInAsync(site, DemoPeople.Inspector);
+        await visitor.GoToAsync("/vessels/NR10-0024/sign-off/60");
+        await visitor.SignAsync("Sign");
+        await visitor.SeesAsync("Nothing was signed. Please mend");
+        await FillAsync(visitor, "Light on the weld", "800");
+        await FillAsync(visitor, "Distance of the eye", "300");
+        await FillAsync(visitor, "Angle of the eye to the surface", "60");
+        await visitor.FillAsync("Surface, aids and products", "as welded, lens 2.5 times");
+        await visitor.FillAsync("Examined", "both seams over 360°, outside");
+        await visitor.FillAsync("Not examined, and why", "the inside, which the ends close");
+        await visitor.ChooseAsync("Flaw 1: weld", "J2");
+        await FillAsync(visitor, "Flaw 1: angle from the mark", "40");
+        await FillAsync(visitor, "Flaw 1: what it is", "line at the toe");
+        await FillAsync(visitor, "Flaw 1: length or diameter", "0.3");
+        await visitor.Page.GetByLabel("Flaw 1 is like a crack").CheckAsync();
+        await visitor.FindsAccessibleAsync();
+        await visitor.SignAsync("Sign");
+        await visitor.SeesAsync("signed, rejected");
+        await visitor.SeesAsync("on hold");
+        await visitor.SeesAsync("line at the toe, 0.3 mm at J2 40 °, like a crack");
+        var paper = PdfText.Letters(
+            PdfText.Of(await visitor.DownloadAsync("/vessels/NR10-0024/certificate.pdf"))
+        );
+        Assert.Contains("Notexaminedtheinside", paper, StringComparison.Ordinal);
+        Assert.Contains("Light800lx", paper, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -156,7 +197,7 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         );
         await visitor.FillAsync("Its value before the test", "170.02");
         await visitor.FillAsync("Standard uncertainty of one measurement", "0.005");
-        await visitor.PressAsync("Begin the test");
+        await visitor.SignAsync("Begin the test");
     }
 
     private static async Task HoldAsync(Visitor visitor, string start, string end)

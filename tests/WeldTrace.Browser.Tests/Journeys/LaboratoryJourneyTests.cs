@@ -36,6 +36,11 @@ public sealed class LaboratoryJourneyTests(SiteFixture site)
         var text = string.Join('\n', pdf.GetPages().Select(p => p.Text));
         Assert.Contains("Laboratory report", text, StringComparison.Ordinal);
         Assert.Contains("MT2-0220", text, StringComparison.Ordinal);
+        var vessel = PdfText.Letters(
+            PdfText.Of(await visitor.DownloadAsync("/vessels/NR10-0004/certificate.pdf"))
+        );
+        Assert.Contains("Laboratorytests", vessel, StringComparison.Ordinal);
+        Assert.Contains($"P{kind}", vessel, StringComparison.Ordinal);
     }
 
     private static string DaysAgo(int days) =>

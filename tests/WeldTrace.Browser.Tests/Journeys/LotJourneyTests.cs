@@ -45,6 +45,63 @@ public sealed class LotJourneyTests(SiteFixture site)
     }
 
     [Fact]
+    public async Task Lot_WhoseSamplesWereBurst_SaysWhatIsShown()
+    {
+        await using var visitor = await Visitor.SignInAsync(site, DemoPeople.Inspector);
+        await visitor.GoToAsync("/lots?state=Sampling");
+        await visitor.FollowAsync("PL-26-08");
+        await visitor.SeesAsync("3 of 3 samples reached the 80 bar");
+        await visitor.SeesAsync("3 bursts, mean");
+        await visitor.FindsAccessibleAsync();
+    }
+
+    [Fact]
+    public async Task LaboratorySample_ThatFails_HoldsEveryVesselOfItsLot()
+    {
+        await using var shop = new OwnWorkshop(site);
+        await using var visitor = await shop.SignInAsync(DemoPeople.Inspector);
+        await visitor.GoToAsync("/tests/laboratory/new/Hardness");
+        await visitor.FillAsync("Production lot (may be left empty)", "PL-26-99");
+        await visitor.FillAsync("Joint", "J1");
+        await visitor.FillAsync("Mark of the sample", "H-1");
+        await visitor.FillAsync("Place on the weld", "across J1 at 120°");
+        await visitor.FillAsync("Welding procedure with its revision", "WP-101 B");
+        await visitor.FillAsync("Welded on", DaysAgo(9));
+        await visitor.FillAsync("Its edition", "2012");
+        await visitor.FillAsync("Acceptance standard", "Design specification DS-10");
+        await visitor.FillAsync("Its edition and level", "revision B");
+        await visitor.FillAsync("Tested on", DaysAgo(1));
+        await visitor.FillAsync("Testing machine", "HT-01");
+        await visitor.FillAsync("Scale", "HV 5");
+        await visitor.FillAsync("Dwell", "12");
+        await visitor.FillAsync("Distance of the row from the surface", "2");
+        await visitor.FillAsync("Hardness of the parent", "108");
+        await visitor.FillAsync("Least hardness (may be left empty)", "75");
+        await visitor.FillAsync("Reference block", "block 112");
+        await visitor.FillAsync("Indentations", "-12 107\n-6 72\n0 82\n6 70\n12 106");
+        await visitor.SignAsync("Sign and enter");
+        await visitor.SeesAsync("No vessel belongs to production lot PL-26-99");
+        await visitor.FillAsync("Production lot (may be left empty)", "PL-26-08");
+        await visitor.SignAsync("Sign and enter");
+        await visitor.SeesAsync("Smallest hardness");
+
+        await visitor.GoToAsync("/lots?state=Failed");
+        await visitor.FollowAsync("PL-26-08");
+        await visitor.SeesAsync("every vessel of the lot is on hold");
+        await visitor.SeesAsync("Laboratory: 0 of 1 tests passed");
+        await visitor.FindsAccessibleAsync();
+        await visitor.GoToAsync("/vessels/NR10-0024");
+        await visitor.SeesAsync("on hold");
+        await visitor.SeesAsync("Laboratory sample H-1");
+    }
+
+    private static string DaysAgo(int days) =>
+        TimeProvider
+            .System.GetUtcNow()
+            .AddDays(-days)
+            .ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
+    [Fact]
     public async Task Finding_IsContained_Repaired_AndClosedByAnother()
     {
         await using var inspector = await Visitor.SignInAsync(site, DemoPeople.Inspector);

@@ -2,6 +2,7 @@ using System.Globalization;
 using CsCheck;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Laboratory;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
@@ -15,7 +16,7 @@ using Measured = WeldTrace.Domain.Records.Measured;
 namespace WeldTrace.Domain.Tests.Laboratory;
 
 /// <summary>Figures against the project's check table of joint strength, cases I1, I2.4 and I4 (double-precision and numpy re-evaluation).</summary>
-public sealed class LaboratoryTestTests
+public sealed partial class LaboratoryTestTests
 {
     private static readonly Instrument Machine = SampleInstruments.Calibrated(
         "TM-2",
@@ -164,8 +165,13 @@ public sealed class LaboratoryTestTests
             )
         );
 
-        Assert.Null(passed.FindingOn(vessel, SamplePeople.Inspector, SampleTime.Start));
-        Assert.NotNull(failed.FindingOn(vessel, SamplePeople.Inspector, SampleTime.Start));
+        Assert.Empty(passed.FindingsOn([vessel], SamplePeople.Inspector, SampleTime.Start));
+        Assert.Equal(
+            FindingOrigin.Examination,
+            Assert
+                .Single(failed.FindingsOn([vessel], SamplePeople.Inspector, SampleTime.Start))
+                .Origin
+        );
     }
 
     /// <summary>A stronger specimen never gets a worse verdict, and a wider uncertainty never makes a pass.</summary>

@@ -83,5 +83,14 @@ internal sealed class LotShop
             SampleTime.Start
         );
 
+    public string Statement(ProductionLot lot) => string.Join(' ', State(lot).Sentences);
+
+    public IEnumerable<string> AcceptCodes(ProductionLot lot) =>
+        lot.Accept(State(lot), [], SamplePeople.Inspector, SampleTime.Start)
+            .Refusals.Select(r => r.Code);
+
+    private LotStatement State(ProductionLot lot) =>
+        LotStatistics.State(lot, Design.Content.Pressures.Meop, 0, 0).Statement;
+
     public Vessel Vessel(LotSample sample) => Vessels.Single(v => v.Id == sample.VesselId);
 }

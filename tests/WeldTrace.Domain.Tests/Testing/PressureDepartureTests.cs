@@ -16,7 +16,7 @@ namespace WeldTrace.Domain.Tests.Testing;
 /// A pressure test that leaves its plan stands until somebody has decided, and a vessel that burst is expended for ever. The ladder of
 /// <see cref="SampleDesigns"/> with a rate of 5 bar within a minute and a burst at 2.5 times 12 bar.
 /// </summary>
-public sealed class PressureDepartureTests
+public sealed partial class PressureDepartureTests
 {
     private readonly SampleShop _shop = new SampleShop(design: Design()).Reach(40);
 
@@ -211,14 +211,11 @@ public sealed class PressureDepartureTests
         Assert.Equal(30, read.Highest.Bar, 1e-9);
     }
 
-    private PressureTest Begun() =>
+    private PressureTest Begun(PressureSetUp? setUp = null) =>
         Accept.Value(
             SampleTests.BeginPressure(
                 _shop,
-                SampleTests.SetUp with
-                {
-                    ToBurst = true,
-                },
+                setUp ?? SampleTests.SetUp with { ToBurst = true },
                 wideGauge: true
             )
         );
@@ -250,12 +247,12 @@ public sealed class PressureDepartureTests
             FastestRise = new Measured(rise, "bar"),
         };
 
-    private static StageReading Burst(string bar) =>
+    private static StageReading Burst(string bar, string rate = "4.0") =>
         new(null, null, null, null, 0, null)
         {
             Burst = new BurstReading(
                 new Measured(bar, "bar"),
-                new Measured("6.0", "bar"),
+                new Measured(rate, "bar"),
                 BurstZone.HeatAffectedAdvancing,
                 "J1",
                 new Measured("130", "°"),
@@ -282,7 +279,7 @@ public sealed class PressureDepartureTests
                                 RatePerMinute = Pressure.FromBar(5),
                             }
                     ),
-                    new(PressureStageKind.Burst, 2.5m, 0),
+                    new(PressureStageKind.Burst, 2.5m, 0, Pressure.FromBar(5)),
                 ],
             },
         };

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Quantities;
@@ -28,6 +29,30 @@ public sealed class DesignPlanTests
             )
         );
         Assert.Equal(expected.Split(' ').Length, content.Check().Count);
+    }
+
+    /// <summary>A site's own table decides, and the refusal names it.</summary>
+    [Fact]
+    public void OwnTable_SetsTheLeastExaminations()
+    {
+        var content = Classed(JointClass.C) with
+        {
+            Least = new LeastExaminations(
+                new LimitReference(Guid.Empty, "EXAM-OWN edition 2", "DS-12, B, 4", true),
+                [
+                    new(
+                        JointClass.C,
+                        "volumetric",
+                        [PlannedExamination.Radiographic, PlannedExamination.Ultrasonic]
+                    ),
+                ]
+            ),
+        };
+
+        var refusal = Assert.Single(content.Check());
+
+        Assert.Contains("radiographic or ultrasonic", refusal.Sentence, StringComparison.Ordinal);
+        Assert.Equal("DS-12, B, 4 (EXAM-OWN edition 2)", refusal.Source);
     }
 
     [Fact]

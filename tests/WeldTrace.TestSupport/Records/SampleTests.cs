@@ -136,19 +136,28 @@ public static partial class SampleTests
     {
         ArgumentNullException.ThrowIfNull(shop);
         var at = shop.Now;
+        IEnumerable<TypedInstrument> others =
+        [
+            .. wideGauge
+                ? [Of(LeakTest.Gauge, SampleInstruments.Gauge("G-9", "60"))]
+                : Array.Empty<TypedInstrument>(),
+            .. setUp is { IsStrain: true }
+                ?
+                [
+                    Of(
+                        PressureTest.DimensionInstrument,
+                        SampleInstruments.Calibrated("SA-1", InstrumentKind.Other, "µm/m")
+                    ),
+                ]
+                : Array.Empty<TypedInstrument>(),
+        ];
         var facts = Facts(shop, 40);
         return PressureTest.Begin(
             Guid.CreateVersion7(at),
-            wideGauge
-                ? facts with
-                {
-                    Typed =
-                    [
-                        Of(LeakTest.Gauge, SampleInstruments.Gauge("G-9", "60")),
-                        .. Typed.Where(t => t.Field != LeakTest.Gauge),
-                    ],
-                }
-                : facts,
+            facts with
+            {
+                Typed = [.. others, .. Typed.ExceptBy(others.Select(t => t.Field), t => t.Field)],
+            },
             setUp ?? SetUp,
             null,
             SamplePeople.Inspector,

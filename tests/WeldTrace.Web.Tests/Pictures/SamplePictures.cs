@@ -47,6 +47,7 @@ internal static class SamplePictures
                     ),
                 ])
                 .Build(),
-            database
+            database,
+            TimeProvider.System
         );
 }

@@ -1,5 +1,5 @@
 using WeldTrace.Documents.Drawings;
-using WeldTrace.Documents.LaboratoryReports;
+using WeldTrace.Documents.TestReports;
 using WeldTrace.Domain.Laboratory;
 using WeldTrace.Engineering.Joints;
 using WeldTrace.Engineering.Quantities;

@@ -35,6 +35,17 @@ public sealed class LeakTestHandlerTests(PostgresServerFixture server)
     }
 
     [Fact]
+    public async Task Bubbles_WithAWrongPassword_AreNotRecorded()
+    {
+        await using var vessel = await RoutedVessel.AtAsync(server, 30);
+
+        var outcome = await RecordAsync(vessel, Bubbles(f => f.Password = "seven quiet ankers"));
+
+        Assert.Equal("password:Password", WorkingSite.Text(outcome.Refusals));
+        Assert.Equal(0, await vessel.Site.Database.ReadAsync(db => db.LeakTests.CountAsync()));
+    }
+
+    [Fact]
     public async Task Bubbles_WithUnreadableNumbers_TellsAll()
     {
         await using var vessel = await RoutedVessel.AtAsync(server, 30);
@@ -132,6 +143,7 @@ public sealed class LeakTestHandlerTests(PostgresServerFixture server)
             BubbleDiameter = "1",
             Gauge = "G-4",
             CautionsRead = true,
+            Password = WorkingSite.Password,
         };
         edit?.Invoke(form);
         return form;
@@ -143,7 +155,11 @@ public sealed class LeakTestHandlerTests(PostgresServerFixture server)
         Actor? actor = null,
         int sequence = 30
     ) =>
-        new RecordLeakTestHandler(vessel.Site.Database, vessel.Site.Clock).HandleAsync(
+        new RecordLeakTestHandler(
+            vessel.Site.Database,
+            vessel.Site.Passwords,
+            vessel.Site.Clock
+        ).HandleAsync(
             vessel.Serial,
             sequence,
             LeakMethod.ImmersionBubble,

@@ -146,7 +146,11 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
         string log,
         bool cautionsRead = true
     ) =>
-        new RecordLeakTestHandler(vessel.Site.Database, vessel.Site.Clock).HandleAsync(
+        new RecordLeakTestHandler(
+            vessel.Site.Database,
+            vessel.Site.Passwords,
+            vessel.Site.Clock
+        ).HandleAsync(
             vessel.Serial,
             30,
             LeakMethod.PressureDecay,
@@ -160,6 +164,7 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
                 Gauge = "G-4",
                 Thermometer = "T-2",
                 CautionsRead = cautionsRead,
+                Password = WorkingSite.Password,
                 Log = File(log),
             },
             vessel.Inspector,
@@ -167,7 +172,7 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
         );
 
     private static PressureTestingHandler Handler(RoutedVessel vessel) =>
-        new(vessel.Site.Database, vessel.Site.Clock);
+        new(vessel.Site.Database, vessel.Site.Passwords, vessel.Site.Clock);
 
     private static Task<Outcome> BeginAsync(RoutedVessel vessel) =>
         Handler(vessel)
@@ -187,6 +192,7 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
                     DimensionBefore = "130.000",
                     DimensionUncertainty = "0.005",
                     CautionsRead = true,
+                    Password = WorkingSite.Password,
                 },
                 vessel.Inspector,
                 CancellationToken.None

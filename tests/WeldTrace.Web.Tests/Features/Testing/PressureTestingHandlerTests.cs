@@ -68,6 +68,25 @@ public sealed class PressureTestingHandlerTests(PostgresServerFixture server)
         await NothingAsync(vessel);
     }
 
+    /// <summary>F14: the acknowledgement of the stored energy is a signature like any other.</summary>
+    [Fact]
+    public async Task Begin_IsSignedByWhoeverReadTheCautions()
+    {
+        await using var vessel = await RoutedVessel.AtAsync(server, 40);
+        var wrong = await BeginAsync(vessel, SetUp(f => f.Password = "seven quiet ankers"));
+        Assert.Equal("password:Password", WorkingSite.Text(wrong.Refusals));
+        await NothingAsync(vessel);
+
+        Accept.All(await BeginAsync(vessel, SetUp()));
+
+        var test = await TestAsync(vessel);
+        var signature = await vessel.Site.Database.ReadAsync(db =>
+            db.Signatures.SingleAsync(s => s.SignedId == test.Id)
+        );
+        Assert.Equal(HazardAcknowledgement.Meaning, signature.Meaning);
+        Assert.Equal(test.SetUp.Acknowledgement!.PrintedName, signature.PrintedName);
+    }
+
     [Fact]
     public async Task Begin_WithUnreadableNumbers_TellsAll()
     {
@@ -130,6 +149,7 @@ public sealed class PressureTestingHandlerTests(PostgresServerFixture server)
             DimensionBefore = "130.000",
             DimensionUncertainty = "0.005",
             CautionsRead = true,
+            Password = WorkingSite.Password,
         };
         edit?.Invoke(form);
         return form;
@@ -150,7 +170,7 @@ public sealed class PressureTestingHandlerTests(PostgresServerFixture server)
         new() { StageNumber = 2, Dimension = millimetres };
 
     private static PressureTestingHandler Handler(RoutedVessel vessel) =>
-        new(vessel.Site.Database, vessel.Site.Clock);
+        new(vessel.Site.Database, vessel.Site.Passwords, vessel.Site.Clock);
 
     private static Task<Outcome> BeginAsync(
         RoutedVessel vessel,

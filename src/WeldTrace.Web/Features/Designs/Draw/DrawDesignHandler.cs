@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Web.Features.Designs.Draw;
 
@@ -38,6 +39,7 @@ public sealed class DrawDesignHandler(
         }
 
         await using var db = await contexts.CreateDbContextAsync(cancellation);
+        content = content with { Least = await db.LeastExaminationsAsync(cancellation) };
         var drawn = id is null
             ? VesselDesign.Draw(
                 form.Number ?? "",

@@ -96,6 +96,7 @@ public sealed class EnterLaboratoryHandler(
             cancellation
         );
         refusals.AddRange(NoVessel(sample, vessel));
+        refusals.AddRange(await NoLotAsync(db, sample, cancellation));
         if (refusals.Count > 0)
         {
             return Outcome.From(refusals);
@@ -135,6 +136,29 @@ public sealed class EnterLaboratoryHandler(
                 nameof(EnterLaboratoryForm.VesselSerial)
             );
         }
+    }
+
+    // A sample that stands for a lot nobody knows would hold nothing when it fails.
+    private static async Task<IReadOnlyList<Refusal>> NoLotAsync(
+        WeldTraceDbContext db,
+        LaboratorySample sample,
+        CancellationToken cancellation
+    )
+    {
+        var lot = sample.ProductionLot.Trim();
+        return
+            sample.VesselSerial is not null
+            || lot.Length == 0
+            || await db.Vessels.AnyAsync(v => v.ProductionLot == lot, cancellation)
+            ? []
+            :
+            [
+                new(
+                    "lot",
+                    $"No vessel belongs to production lot {lot}; check its number in the list of lots.",
+                    nameof(EnterLaboratoryForm.ProductionLot)
+                ),
+            ];
     }
 
     private static void Limits(EnterLaboratoryForm form, TestKind kind, QualificationRecord record)
@@ -194,11 +218,7 @@ public sealed class EnterLaboratoryHandler(
         }
 
         db.AddRange(test, Signature.Of(test, actor, SpecimenTest.TestedMeaning, test.SignedAt));
-        if (test.FindingOn(vessel, actor, test.SignedAt) is { } finding)
-        {
-            db.Add(finding);
-        }
-
+        await db.TakeLaboratoryAsync(test, vessel, actor, cancellation);
         return await db.SaveAsync(cancellation);
     }
 }

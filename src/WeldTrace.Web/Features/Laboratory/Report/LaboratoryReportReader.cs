@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
-using WeldTrace.Documents.LaboratoryReports;
+using WeldTrace.Documents.Procedures;
+using WeldTrace.Documents.TestReports;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Laboratory;
 using WeldTrace.Domain.Records;
@@ -33,68 +34,47 @@ public sealed class LaboratoryReportReader(
         }
 
         var stamp = await stamps.ReadAsync(actor, cancellation);
-        var model = Map(test, stamp, new Uri(address, Routes.LaboratoryTest(id))) with
+        var model = Map(test, stamp, new Uri(address, Routes.LaboratoryTest(id)));
+        model = model with
         {
-            People =
+            Tables =
             [
-                await db.ReportPersonAsync(
-                    test.TesterId,
-                    test.TesterName,
-                    "tested",
-                    ExaminationMethod.Mechanical,
-                    test.Header.TestedOn,
-                    cancellation
+                .. model.Tables,
+                await db.InstrumentsAsync(test.Instruments, cancellation),
+                PrintedTests.People(
+                    await db.PersonAsync(
+                        test.TesterId,
+                        test.TesterName,
+                        "tested",
+                        ExaminationMethod.Mechanical,
+                        test.Header.TestedOn,
+                        cancellation
+                    )
                 ),
             ],
             Signatures = await db.SignatureEntriesAsync(test, cancellation),
         };
         using var pdf = new MemoryStream();
-        LaboratoryReportExporter.Write(model, pdf);
+        TestReportExporter.Write(model, pdf);
         return pdf.ToArray();
     }
 
-    private static LaboratoryReportModel Map(
-        LaboratoryTest test,
-        DocumentStamp stamp,
-        Uri address
-    ) =>
+    private static TestReportModel Map(LaboratoryTest test, DocumentStamp stamp, Uri address) =>
         new()
         {
             Stamp = stamp,
             RecordAddress = address.AbsoluteUri,
-            Title = $"Laboratory report: {test.Label}",
-            Verdict = PrintedMarks.Of(
-                DomainMarks.Of(test.Verdict),
-                TestRecord.VerdictWord(test.Verdict)
-            ),
+            Title = "Laboratory report",
+            Subject = test.Label,
+            Verdict = PrintedTests.Mark(test.Verdict),
             Explanation = test.VerdictSentence,
+            Notices = [.. PrintedTests.Notices(test.Verdict)],
             Particulars =
             [
                 .. LaboratoryText.Of(test).Select(l => new LabelledValue(l.Label, l.Value)),
                 new("Report handed in, SHA-256", test.FileSha256),
             ],
-            Tables =
-            [
-                new(
-                    "Readings",
-                    LaboratoryText.Columns(test.Entry),
-                    LaboratoryText.Rows(test.Entry)
-                ),
-                new(
-                    "Results",
-                    ["Specimen or figure", "Value", "Verdict"],
-                    [
-                        .. test.Lines.Select(l =>
-                            (IReadOnlyList<string>)
-                                [
-                                    l.Name,
-                                    l.Value,
-                                    l.Verdict is { } v ? TestRecord.VerdictWord(v) : "reported",
-                                ]
-                        ),
-                    ]
-                ),
-            ],
+            Tables = [Readings(test), Results(test)],
             Plots = test.Entry.Hardness is { } series
                 ?
                 [
@@ -105,6 +85,46 @@ public sealed class LaboratoryReportReader(
                     ),
                 ]
                 : [],
-            Instruments = PrintedTests.Instruments(test.Instruments),
+            Workings =
+            [
+                .. new[]
+                {
+                    test.Efficiency()?.Working,
+                    test.Traverse()?.Working,
+                }.OfType<Engineering.Working>(),
+            ],
+            Sources =
+            [
+                new SourceNote("Test", $"{test.Header.Method}, {test.Header.MethodEdition}"),
+                new SourceNote(
+                    "Limits",
+                    $"{test.Header.Acceptance}, {test.Header.AcceptanceEdition}"
+                ),
+            ],
+        };
+
+    private static ReportTable Readings(LaboratoryTest test) =>
+        new("Readings", LaboratoryText.Columns(test.Entry), LaboratoryText.Rows(test.Entry))
+        {
+            IsNumeric = false,
+        };
+
+    private static ReportTable Results(LaboratoryTest test) =>
+        new(
+            "Results",
+            ["Specimen or figure", "Value", "Verdict"],
+            [
+                .. test.Lines.Select(l =>
+                    (IReadOnlyList<string>)
+                        [
+                            l.Name,
+                            l.Value,
+                            l.Verdict is { } v ? TestRecord.VerdictWord(v) : "reported",
+                        ]
+                ),
+            ]
+        )
+        {
+            IsNumeric = false,
         };
 }

@@ -20,11 +20,16 @@ public sealed class BeginPressureForm
 
     public string? DimensionInstrument { get; set; }
 
+    /// <summary>Unit of what is measured before and after: mm for a dimension, or that of a strain.</summary>
+    public string DimensionUnit { get; set; } = Millimetres;
+
     public string? DimensionName { get; set; }
 
     public string? DimensionBefore { get; set; }
 
     public string? DimensionUncertainty { get; set; }
+
+    public string? StrainLength { get; set; }
 
     public bool CautionsRead { get; set; }
 
@@ -33,9 +38,15 @@ public sealed class BeginPressureForm
 
     public string? Remark { get; set; }
 
+    public string? Password { get; set; }
+
     public PressureSetUp Read(Entries entries)
     {
         ArgumentNullException.ThrowIfNull(entries);
+        var isStrain = DimensionUnit == PressureSetUp.StrainUnit;
+        var (unit, what) = isStrain
+            ? (PressureSetUp.StrainUnit, "Strain")
+            : (Millimetres, "Dimension");
         return new PressureSetUp(
             "",
             entries.Number(
@@ -55,20 +66,30 @@ public sealed class BeginPressureForm
             DimensionName ?? "",
             entries.Number(
                 DimensionBefore,
-                "mm",
-                "Dimension before the test",
+                unit,
+                $"{what} before the test",
                 nameof(DimensionBefore)
             ),
             entries.Number(
                 DimensionUncertainty,
-                "mm",
-                "Standard uncertainty of the dimension",
+                unit,
+                $"Standard uncertainty of the {what.ToLowerInvariant()}",
                 nameof(DimensionUncertainty)
             ),
             CautionsRead
         )
         {
             ToBurst = ToBurst ? true : null,
+            StrainLength = isStrain
+                ? entries.Number(
+                    StrainLength,
+                    Millimetres,
+                    "Length that the strain stands for",
+                    nameof(StrainLength)
+                )
+                : null,
         };
     }
+
+    private const string Millimetres = "mm";
 }

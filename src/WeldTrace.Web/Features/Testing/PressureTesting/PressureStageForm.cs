@@ -87,7 +87,9 @@ public sealed class PressureStageForm
     }
 
     /// <summary>The return to zero as typed.</summary>
-    public StageReading ReadReturn(Entries entries)
+    /// <param name="unit">Unit of the dimension or strain, as it was read before.</param>
+    /// <param name="entries">Takes what can't be read.</param>
+    public StageReading ReadReturn(string unit, Entries entries)
     {
         ArgumentNullException.ThrowIfNull(entries);
         var measured = !string.IsNullOrWhiteSpace(TotalExpansion + PermanentExpansion);
@@ -97,7 +99,12 @@ public sealed class PressureStageForm
             null,
             null,
             0,
-            entries.Number(Dimension, "mm", "Dimension after the return to zero", nameof(Dimension))
+            entries.Number(
+                Dimension,
+                unit,
+                "What was measured after the return to zero",
+                nameof(Dimension)
+            )
         )
         {
             TotalExpansion = measured

@@ -7,12 +7,14 @@ using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Features.Testing.Logs;
+using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Testing.PressureTesting;
 
 /// <summary>Sets a pressure test up and records its stages one by one.</summary>
 public sealed class PressureTestingHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
+    PasswordCheck passwords,
     TimeProvider clock
 )
 {
@@ -66,13 +68,20 @@ public sealed class PressureTestingHandler(
             ),
         };
         form.Id = FormIdentity.OrNew(form.Id, clock);
-        var test = PressureTest.Begin(form.Id, facts, setUp, form.Remark, actor, clock.GetUtcNow());
+        var at = clock.GetUtcNow();
+        var test = PressureTest.Begin(form.Id, facts, setUp, form.Remark, actor, at);
         if (!test.IsAccepted)
         {
             return test.WithoutValue();
         }
 
-        db.Add(test.Value);
+        var proved = await passwords.ForSignatureAsync(actor, form.Password, cancellation);
+        if (!proved.IsAccepted)
+        {
+            return proved;
+        }
+
+        db.AddRange(test.Value, Signature.Of(test.Value, actor, HazardAcknowledgement.Meaning, at));
         return await db.SaveAsync(cancellation);
     }
 
@@ -104,7 +113,7 @@ public sealed class PressureTestingHandler(
             );
         }
 
-        var read = await StageFiles.ReadAsync(form, stage, plan, cancellation);
+        var read = await StageFiles.ReadAsync(form, stage, plan, test.SetUp, cancellation);
         if (!read.IsAccepted)
         {
             return read.WithoutValue();

@@ -20,6 +20,7 @@ internal static class StageFiles
         PressureStageForm form,
         PressureStage stage,
         PressurePlan plan,
+        PressureSetUp setUp,
         CancellationToken cancellation
     )
     {
@@ -38,7 +39,9 @@ internal static class StageFiles
         return stage.Kind switch
         {
             PressureStageKind.Burst => await BurstAsync(form, log, cancellation),
-            PressureStageKind.ReturnToZero => Typed(form.ReadReturn),
+            PressureStageKind.ReturnToZero => Typed(entries =>
+                form.ReadReturn(setUp.DimensionBefore.Unit, entries)
+            ),
             _ when log is not null => Logged(form, log, stage, plan),
             _ => Typed(entries => form.ReadHold(stage, entries)),
         };

@@ -90,7 +90,18 @@ public sealed partial class RecordLeakTest
             _actor,
             CancellationToken.None
         );
-        _faults = Faults.Of(outcome, nameof(In), In.FieldNames);
+        var atFields =
+            Method == LeakMethod.TracerGas
+                ? Outcome.From([
+                    .. outcome.Refusals.Select(r =>
+                        r with
+                        {
+                            Field = RecordLeakTestForm.TracerFieldOf(r.Field),
+                        }
+                    ),
+                ])
+                : outcome;
+        _faults = Faults.Of(atFields, nameof(In), In.FieldNames);
         if (outcome.IsAccepted)
         {
             Navigation.NavigateTo(Routes.LeakTest(In.Id));

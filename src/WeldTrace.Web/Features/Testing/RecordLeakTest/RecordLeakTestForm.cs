@@ -67,6 +67,31 @@ public sealed class RecordLeakTestForm
 
     public string? Remark { get; set; }
 
+    public string? Password { get; set; }
+
+    /// <summary>The field of the form that holds what the domain refuses by another name.</summary>
+    public static string? TracerFieldOf(string? refused) =>
+        refused switch
+        {
+            nameof(TracerObservation.CalibratedLeak) => TracerField(nameof(TracerForm.LeakRate)),
+            nameof(TracerObservation.CalibratedLeakUncertainty) => TracerField(
+                nameof(TracerForm.LeakUncertainty)
+            ),
+            nameof(TracerObservation.SignalOfCalibratedLeak) => TracerField(
+                nameof(TracerForm.SignalOfLeak)
+            ),
+            nameof(TracerObservation.ConcentrationPercent) => TracerField(
+                nameof(TracerForm.Concentration)
+            ),
+            nameof(TracerObservation.ConcentrationUncertaintyPercent) => TracerField(
+                nameof(TracerForm.ConcentrationUncertainty)
+            ),
+            { } name when typeof(TracerForm).GetProperty(name) is not null => TracerField(name),
+            _ => refused,
+        };
+
+    private static string TracerField(string name) => $"{nameof(Tracer)}.{name}";
+
     /// <summary>Names of all controls, rows included.</summary>
     public IEnumerable<string> FieldNames =>
         typeof(RecordLeakTestForm)

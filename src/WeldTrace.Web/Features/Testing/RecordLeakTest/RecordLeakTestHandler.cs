@@ -6,11 +6,13 @@ using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Features.Testing.Logs;
+using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Testing.RecordLeakTest;
 
 public sealed class RecordLeakTestHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
+    PasswordCheck passwords,
     TimeProvider clock
 )
 {
@@ -55,7 +57,7 @@ public sealed class RecordLeakTestHandler(
                 cancellation,
                 (LeakTest.Gauge, form.Gauge),
                 (LeakTest.Thermometer, form.Thermometer),
-                (LeakTest.CalibratedLeak, form.Tracer.LeakMark)
+                (LeakTest.LeakMark, form.Tracer.LeakMark)
             ),
         };
         form.Id = FormIdentity.OrNew(form.Id, clock);
@@ -68,16 +70,36 @@ public sealed class RecordLeakTestHandler(
             return brought.WithoutValue();
         }
 
-        var test = Record(method, form, facts, brought?.Value, actor, clock.GetUtcNow());
+        return await KeepAsync(db, method, form, facts, brought?.Value, actor, cancellation);
+    }
+
+    private async Task<Outcome> KeepAsync(
+        WeldTraceDbContext db,
+        LeakMethod method,
+        RecordLeakTestForm form,
+        TestFacts facts,
+        BroughtLog? brought,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        var at = clock.GetUtcNow();
+        var test = Record(method, form, facts, brought, actor, at);
         if (!test.IsAccepted)
         {
             return test.WithoutValue();
         }
 
-        db.Add(test.Value);
-        if (brought?.Value is { } kept)
+        var proved = await passwords.ForSignatureAsync(actor, form.Password, cancellation);
+        if (!proved.IsAccepted)
         {
-            await db.KeepAsync(kept.Attachment, cancellation);
+            return proved;
+        }
+
+        db.AddRange(test.Value, Signature.Of(test.Value, actor, HazardAcknowledgement.Meaning, at));
+        if (brought is not null)
+        {
+            await db.KeepAsync(brought.Attachment, cancellation);
         }
 
         return await db.SaveAsync(cancellation);

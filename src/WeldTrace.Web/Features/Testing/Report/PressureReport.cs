@@ -51,8 +51,8 @@ internal static class PressureReport
             ),
             new("Barometer", test.SetUp.AtmosphericPressure.ToString()),
             new(
-                "Dimension",
-                $"{test.SetUp.DimensionName}: {test.SetUp.DimensionBefore} before, standard uncertainty {test.SetUp.DimensionUncertainty}"
+                test.SetUp.IsStrain ? "Strain" : "Dimension",
+                $"{test.SetUp.DimensionName}: {test.SetUp.DimensionBefore} before, standard uncertainty {test.SetUp.DimensionUncertainty}{(test.SetUp.StrainLength is { } length ? $", over {length}" : "")}"
             ),
             .. test
                 .Stages.Select(s => s.Reading.Log)

@@ -34,16 +34,16 @@ internal static class ReportParts
             Subject = FormattableString.Invariant(
                 $"{test.VesselSerial}, {source.Design.Label}, step {test.StepSequence}"
             ),
-            Verdict = PrintedMarks.Of(
-                DomainMarks.Of(test.Verdict),
-                test.Verdict == Verdict.Undecided
-                    ? "undecided, not a pass"
-                    : TestRecord.VerdictWord(test.Verdict)
-            ),
+            Verdict = PrintedTests.Mark(test.Verdict),
+            IsUnderPressure = true,
             Explanation =
                 test.VerdictSentence.Length > 0 ? test.VerdictSentence : "Readings are missing.",
-            Notices = [.. Notices(test)],
-            Tables = [Instruments(source), People(source, method)],
+            Notices = [.. PrintedTests.Notices(test)],
+            Tables =
+            [
+                PrintedTests.Instruments(source.Test.Instruments, source.Instruments),
+                People(source, method),
+            ],
             Signatures =
             [
                 .. source.Signatures.Select(s => new SignatureEntry(
@@ -96,81 +96,23 @@ internal static class ReportParts
                 )),
         ];
 
-    private static IEnumerable<string> Notices(TestRecord test)
-    {
-        if (test.Withdrawal is { } withdrawal)
-        {
-            yield return $"This test was withdrawn by {withdrawal.PrintedName}: {withdrawal.Reason}";
-        }
-        else if (test.SignedAt is null)
-        {
-            yield return "This test is not signed yet.";
-        }
-
-        if (test.Verdict != Verdict.Pass)
-        {
-            yield return test.Verdict switch
-            {
-                Verdict.Undecided => "The verdict is undecided. An undecided test is not a pass.",
-                Verdict.Fail => "The test failed.",
-                _ => "The test is not finished.",
-            };
-        }
-    }
-
-    private static ReportTable Instruments(ReportSource source) =>
-        new(
-            "Instruments",
-            ["Mark", "What", "Calibration valid until", "Calibration certificate"],
-            [
-                .. (source.Test.Instruments ?? []).Select(used =>
-                {
-                    var instrument = source.Instruments.FirstOrDefault(i => i.Id == used.Id);
-                    var calibration = instrument?.Calibrations.LastOrDefault(c =>
-                        c.DueOn == used.CalibratedUntil
-                    );
-                    return (IReadOnlyList<string>)
-                        [
-                            used.Mark,
-                            instrument?.Text.Description ?? "–",
-                            FormattableString.Invariant($"{used.CalibratedUntil:yyyy-MM-dd}"),
-                            calibration is null
-                                ? "–"
-                                : $"{calibration.CertificateNumber}, {calibration.Laboratory}",
-                        ];
-                }),
-            ]
-        )
-        {
-            IsNumeric = false,
-        };
-
     private static ReportTable People(ReportSource source, ExaminationMethod method) =>
-        new(
-            "People",
-            ["Name", "What", "Certificate"],
+        PrintedTests.People([
             [
-                [
-                    source.Test.InspectorName,
-                    "tested and entered the readings",
-                    string.Join(
-                        "; ",
-                        source
-                            .Certificates.Where(c => c.Text.Examiner?.Method == method)
-                            .Select(c =>
-                                FormattableString.Invariant(
-                                    $"{c.Number}, until {c.EndsOn:yyyy-MM-dd}"
-                                )
-                            )
-                            .DefaultIfEmpty("–")
-                    ),
-                ],
-                .. source
-                    .Signatures.Where(s => s.PrintedName != source.Test.InspectorName)
-                    .Select(s => (IReadOnlyList<string>)[s.PrintedName, s.Meaning, "–"]),
-            ]
-        )
-        {
-            IsNumeric = false,
-        };
+                source.Test.InspectorName,
+                "tested and entered the readings",
+                string.Join(
+                    "; ",
+                    source
+                        .Certificates.Where(c => c.Text.Examiner?.Method == method)
+                        .Select(c =>
+                            FormattableString.Invariant($"{c.Number}, until {c.EndsOn:yyyy-MM-dd}")
+                        )
+                        .DefaultIfEmpty("–")
+                ),
+            ],
+            .. source
+                .Signatures.Where(s => s.PrintedName != source.Test.InspectorName)
+                .Select(s => (IReadOnlyList<string>)[s.PrintedName, s.Meaning, "–"]),
+        ]);
 }

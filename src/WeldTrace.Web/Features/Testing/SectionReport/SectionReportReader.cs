@@ -1,11 +1,12 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
-using WeldTrace.Documents.LaboratoryReports;
+using WeldTrace.Documents.Procedures;
+using WeldTrace.Documents.TestReports;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
-using WeldTrace.Domain.Testing;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
+using WeldTrace.Web.Components.Pictures;
 using WeldTrace.Web.Components.Runs;
 using WeldTrace.Web.Pictures;
 using WeldTrace.Web.Reading;
@@ -43,46 +44,42 @@ public sealed class SectionReportReader(
         );
         var model = Map(section, stamp, new Uri(address, Routes.Section(id))) with
         {
-            Pictures = jpeg is null ? [] : [PrintedSections.Picture(section, jpeg)],
+            Photographs = jpeg is null ? [] : [PrintedSections.Picture(section, jpeg)],
             Seams = await SeamsAsync(db, section, cancellation),
-            People =
+            Tables =
             [
-                await db.ReportPersonAsync(
-                    section.InspectorId,
-                    section.InspectorName,
-                    "examined",
-                    Domain.Certification.ExaminationMethod.Macroscopic,
-                    stamp.DayOf(section.TestedAt),
-                    cancellation
+                await db.InstrumentsAsync(section.Instruments, cancellation),
+                PrintedTests.People(
+                    await db.PersonAsync(
+                        section.InspectorId,
+                        section.InspectorName,
+                        "examined",
+                        Domain.Certification.ExaminationMethod.Macroscopic,
+                        stamp.DayOf(section.TestedAt),
+                        cancellation
+                    )
                 ),
             ],
             Signatures = await db.SignatureEntriesAsync(section, cancellation),
         };
         using var pdf = new MemoryStream();
-        LaboratoryReportExporter.Write(model, pdf);
+        TestReportExporter.Write(model, pdf);
         return pdf.ToArray();
     }
 
-    private static LaboratoryReportModel Map(
-        SectionExamination section,
-        DocumentStamp stamp,
-        Uri address
-    )
+    private static TestReportModel Map(SectionExamination section, DocumentStamp stamp, Uri address)
     {
         var cut = section.Cut;
-        return new LaboratoryReportModel
+        return new TestReportModel
         {
             Stamp = stamp,
             RecordAddress = address.AbsoluteUri,
-            Title = $"Section of {cut.JointCode}, {section.VesselSerial}",
-            Verdict = PrintedMarks.Of(
-                DomainMarks.Of(section.Verdict),
-                TestRecord.VerdictWord(section.Verdict)
-            ),
-            Explanation = section.VerdictSentence,
-            Withdrawn = section.Withdrawal is { } back
-                ? $"{back.PrintedName}, {stamp.Show(back.At)}: {back.Reason}"
-                : null,
+            Title = "Section report",
+            Subject = $"Section of {cut.JointCode}, {section.VesselSerial}",
+            Verdict = PrintedTests.Mark(section.Verdict),
+            Explanation =
+                section.VerdictSentence.Length > 0 ? section.VerdictSentence : "Not concluded.",
+            Notices = [.. PrintedTests.Notices(section)],
             Particulars =
             [
                 new("Vessel, step", $"{section.VesselSerial}, step {section.StepSequence}"),
@@ -106,7 +103,16 @@ public sealed class SectionReportReader(
                 : [],
             Measurements = PrintedSections.Measurements(section),
             Replaced = PrintedSections.Replaced(section),
-            Instruments = PrintedTests.Instruments(section.Instruments),
+            Workings = section.Picture is { } picture
+                ? [.. PictureWorkings.Of(picture).Select(w => w.Working)]
+                : [],
+            Sources = section.Standards is { } by
+                ?
+                [
+                    new SourceNote("Examination", $"{by.Method}, {by.MethodEdition}"),
+                    new SourceNote("Limits of imperfections", by.Limits.Source),
+                ]
+                : [],
         };
     }
 

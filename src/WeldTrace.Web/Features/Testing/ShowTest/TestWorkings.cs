@@ -31,26 +31,9 @@ public sealed class TestWorkings(ShowTestHandler tests) : IWorkings
                 (stage, i) =>
                     new NamedWorking(StageKey(i + 1), pressure.Working(stage, shown.Design))
             ),
-            SectionExamination { Picture: { } picture } => Of(picture),
+            SectionExamination { Picture: { } picture } => PictureWorkings.Of(picture),
             _ => [],
         };
-
-    private static IEnumerable<NamedWorking> Of(SectionPicture picture)
-    {
-        if (picture.SetUp?.Scale().Value is not { } scale)
-        {
-            yield break;
-        }
-
-        yield return new(PictureWorkings.ScaleKey, scale.Working);
-        foreach (var mark in picture.Marks)
-        {
-            if (PictureMeasuring.Measure(scale, mark.Entry) is { } measured)
-            {
-                yield return new(PictureWorkings.MeasurementKey(mark.Number), measured.Working);
-            }
-        }
-    }
 
     private static string StageKey(int number) => FormattableString.Invariant($"stage-{number}");
 }

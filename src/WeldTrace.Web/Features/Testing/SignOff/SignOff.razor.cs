@@ -53,8 +53,26 @@ public sealed partial class SignOff
         _notNow = In is null
             ? StepSignOff.RefusalsBefore(_shown.Facts, _shown.WeldedBy, _actor)
             : [];
-        In ??= new() { Id = FormIdentity.OrNew(Guid.Empty, Clock) };
+        In ??= new()
+        {
+            Id = FormIdentity.OrNew(Guid.Empty, Clock),
+            Examination = ExaminationForm.For(_shown.Facts),
+        };
+        In.Examination.FillRows();
     }
+
+    // The domain names what it refuses by its own fields; those of the examination stand in a form of their own.
+    private static Outcome AtFields(Outcome outcome) =>
+        Outcome.From([
+            .. outcome.Refusals.Select(r =>
+                r.Field is { } field && typeof(ExaminationForm).GetProperty(field) is not null
+                    ? r with
+                    {
+                        Field = ExaminationForm.Name(field),
+                    }
+                    : r
+            ),
+        ]);
 
     private async Task SignAsync()
     {
@@ -65,7 +83,7 @@ public sealed partial class SignOff
             _actor,
             CancellationToken.None
         );
-        _faults = Faults.Of<SignOffForm>(outcome);
+        _faults = Faults.Of(AtFields(outcome), nameof(In), In.FieldNames);
         if (outcome.IsAccepted)
         {
             Navigation.NavigateTo(Routes.Vessel(Serial));

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
+using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Components.Forms;
@@ -80,19 +81,52 @@ public sealed class SignOffHandler(
             return StepNotFound.Outcome(serial, sequence);
         }
 
+        return await SignAsync(db, facts, form, actor, cancellation);
+    }
+
+    private async Task<Outcome> SignAsync(
+        WeldTraceDbContext db,
+        TestFacts facts,
+        SignOffForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
         var at = clock.GetUtcNow();
         form.Id = FormIdentity.OrNew(form.Id, clock);
         var weldedBy = await db.WhoWeldedAsync(facts.Vessel.Id, cancellation);
-        var signOff = StepSignOff.Confirm(form.Id, facts, weldedBy, form.Remark, actor, at);
-        if (!signOff.IsAccepted)
+        var entries = new Entries();
+        var examination =
+            facts.Step.Kind == StepKind.Examination ? form.Examination.Read(entries) : null;
+        if (entries.Refusals.Count > 0)
         {
-            return signOff.WithoutValue();
+            return Outcome.From(entries.Refusals);
         }
 
-        db.AddRange(
-            signOff.Value,
-            Signature.Of(signOff.Value, actor, StepSignOff.MeaningOf(facts.Step.Kind), at)
+        var signed = StepSignOff.Confirm(
+            form.Id,
+            facts,
+            weldedBy,
+            form.Remark,
+            examination,
+            actor,
+            at
         );
+        if (!signed.IsAccepted)
+        {
+            return signed.WithoutValue();
+        }
+
+        var signOff = signed.Value.SignOff;
+        db.AddRange(
+            signOff,
+            Signature.Of(signOff, actor, StepSignOff.MeaningOf(facts.Step.Kind), at)
+        );
+        if (signed.Value.Finding is { } finding)
+        {
+            db.Add(finding);
+        }
+
         return await db.SaveAsync(cancellation);
     }
 }

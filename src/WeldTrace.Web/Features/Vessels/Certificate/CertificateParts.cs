@@ -1,6 +1,7 @@
 using WeldTrace.Documents;
 using WeldTrace.Documents.RecordSheets;
 using WeldTrace.Domain.Material;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence.Loading;
@@ -30,7 +31,13 @@ internal static class CertificateParts
     }
 
     public static IEnumerable<SheetPart> Of(CertificateSource source) =>
-        [Components(source.History), Welds(source), Tests(source), Limits(source)];
+        [
+            Components(source.History),
+            Welds(source),
+            Tests(source),
+            Laboratory(source.History),
+            Limits(source),
+        ];
 
     private static SheetPart Components(VesselHistory history) =>
         new("Components")
@@ -107,11 +114,13 @@ internal static class CertificateParts
                         [
                             FormattableString.Invariant($"{s.StepSequence}"),
                             s.Title,
-                            s.Remark is null ? s.Statement : $"{s.Statement} Remark: {s.Remark}",
+                            s.Text,
                             s.PrintedName,
                             source.Site.Show(s.At),
                         ],
-                        new StateMark("signed", MarkShape.Disc)
+                        s.Examination is { Rejected.Count: > 0 }
+                            ? new StateMark("rejected", MarkShape.Cross)
+                            : new StateMark("signed", MarkShape.Disc)
                     )
                 )
             ),
@@ -124,6 +133,43 @@ internal static class CertificateParts
             ),
         };
     }
+
+    private static SheetPart Laboratory(VesselHistory history) =>
+        new("Laboratory tests")
+        {
+            Sentences =
+                history.Laboratory.Count == 0
+                    ? ["None is recorded of this vessel or its lot."]
+                    : [],
+            Table = new SheetTable(
+                [
+                    ("Sample", 14),
+                    ("Of", 16),
+                    ("Test and method", 22),
+                    ("Acceptance", 22),
+                    ("Result", 36),
+                    ("By", 16),
+                    ("Tested", 14),
+                ],
+                [
+                    .. history.Laboratory.Select(t => new SheetRow(
+                        [
+                            t.Subject.Sample,
+                            t.Subject.VesselSerial ?? $"lot {t.ProductionLot}",
+                            $"{TestKinds.Of(t.Test).Word}, {t.Header.Method}, {t.Header.MethodEdition}",
+                            $"{t.Header.Acceptance}, {t.Header.AcceptanceEdition}",
+                            t.VerdictSentence,
+                            t.TesterName,
+                            CertificateTrust.Day(t.Header.TestedOn),
+                        ],
+                        PrintedMarks.Of(
+                            DomainMarks.Of((Engineering.Conformity.Verdict?)t.Verdict),
+                            TestRecord.VerdictWord(t.Verdict)
+                        )
+                    )),
+                ]
+            ),
+        };
 
     private static SheetRow Test(TestRecord test, string method, CertificateSource source) =>
         new(

@@ -145,20 +145,27 @@ internal static class CertificateTrust
                 [
                     .. tests
                         .SelectMany(t =>
-                            (t.Instruments ?? []).Select(i => (Used: i, t.StepSequence))
+                            (t.Instruments ?? []).Select(i =>
+                                (Used: i, Where: FormattableString.Invariant($"{t.StepSequence}"))
+                            )
+                        )
+                        .Concat(
+                            history.Laboratory.SelectMany(t =>
+                                t.Instruments.Select(i => (Used: i, Where: "laboratory"))
+                            )
                         )
                         .GroupBy(i => (i.Used.Mark, i.Used.CalibratedUntil))
                         .OrderBy(g => g.Key.Mark, StringComparer.Ordinal)
                         .Select(g => new SheetRow([
                             g.Key.Mark,
                             Day(g.Key.CalibratedUntil),
-                            string.Join(", ", g.Select(i => i.StepSequence).Distinct().Order()),
+                            string.Join(", ", g.Select(i => i.Where).Distinct()),
                         ])),
                 ]
             ),
         };
     }
 
-    private static string Day(DateOnly day) =>
+    public static string Day(DateOnly day) =>
         day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -77,6 +77,7 @@ public sealed class InspectionCertificateReader(
             .. history.LeakTests.Select(t => (t.InspectorId, t.InspectorName, "tested")),
             .. history.PressureTests.Select(t => (t.InspectorId, t.InspectorName, "tested")),
             .. history.Sections.Select(t => (t.InspectorId, t.InspectorName, "examined")),
+            .. history.Laboratory.Select(t => (t.TesterId, t.TesterName, "tested")),
             .. history.SignOffs.Select(s => (s.PersonId, s.PrintedName, "signed off")),
         ];
         var people = acts.GroupBy(p => (p.Id, p.Name)).ToList();

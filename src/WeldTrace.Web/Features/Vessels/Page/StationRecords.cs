@@ -50,9 +50,9 @@ public static class StationRecords
                     s,
                     "Sign-off",
                     null,
-                    Mark.Passed,
-                    "signed",
-                    s.Remark is null ? s.Statement : $"{s.Statement} Remark: {s.Remark}"
+                    s.Examination is { Rejected.Count: > 0 } ? Mark.Failed : Mark.Passed,
+                    s.Examination is { Rejected.Count: > 0 } ? "signed, rejected" : "signed",
+                    s.Text
                 )),
         ];
     }

@@ -100,12 +100,15 @@ internal static class PressureMapping
             test.SetUp.DimensionBefore.InUnit(),
             result.Reading.Dimension!.InUnit()
         );
-        return new DimensionLine(test.SetUp.DimensionName, "mm")
+        // A strain of one µm/m over L is a set of L/1e6.
+        var allowed = plan.AllowedPermanentSet.Millimetres;
+        var limit = test.SetUp.StrainLength is { } over ? allowed / over.InUnit() * 1e6 : allowed;
+        return new DimensionLine(test.SetUp.DimensionName, test.SetUp.DimensionBefore.Unit)
         {
             Before = test.SetUp.DimensionBefore.Digits,
             After = result.Reading.Dimension.Digits,
             Change = Texts.Number(after - before, 3),
-            Limit = Texts.Number(plan.AllowedPermanentSet.Millimetres, 3),
+            Limit = Texts.Number(limit, 3),
             Verdict = PrintedMarks.Of(
                 DomainMarks.Of(result.Verdict),
                 TestRecord.VerdictWord(result.Verdict)

@@ -2,7 +2,7 @@ using System.Globalization;
 using WeldTrace.Documents.Drawings;
 using WeldTrace.Engineering.Joints;
 
-namespace WeldTrace.Documents.LaboratoryReports;
+namespace WeldTrace.Documents.TestReports;
 
 /// <summary>A hardness traverse drawn across the weld, with its sides.</summary>
 public static class HardnessPlot
