@@ -2,6 +2,7 @@ using WeldTrace.Engineering.Conformity;
 
 namespace WeldTrace.Engineering.Tests.Conformity;
 
+/// <summary>Rounding to the digits of the limit follows ISO 80000-1 (from memory); its worked values are in ComparisonTests.</summary>
 public sealed class WrittenLimitTests
 {
     [Theory]

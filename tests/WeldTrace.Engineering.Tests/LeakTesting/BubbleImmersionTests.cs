@@ -4,7 +4,8 @@ using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Engineering.Tests.LeakTesting;
 
-/// <summary>One 2 mm bubble at 1 bar carries π/6·8 mm³ · 1e5 Pa = 4.18879e-4 Pa·m³, worked by hand.</summary>
+/// <summary>One 2 mm bubble at 1 bar carries π/6·8 mm³ · 1e5 Pa = 4.18879e-4 Pa·m³, worked by hand from the volume of a sphere; the published case, a leak-test
+/// house's table of times per bubble, is rows F6.P1 to F6.P4 of f_leak.csv.</summary>
 public sealed class BubbleImmersionTests
 {
     [Theory]

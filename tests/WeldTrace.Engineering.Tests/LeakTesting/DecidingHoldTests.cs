@@ -5,7 +5,7 @@ using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Engineering.Tests.LeakTesting;
 
-/// <summary>What an undecided decay test says of the hold that would decide it is checked by holding that long at the same leak.</summary>
+/// <summary>No published case: what an undecided decay test says of the hold that would decide it is checked by holding that long at the same leak.</summary>
 public sealed class DecidingHoldTests
 {
     [Fact]

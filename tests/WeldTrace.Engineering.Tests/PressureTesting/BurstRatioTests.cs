@@ -4,7 +4,7 @@ using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Engineering.Tests.PressureTesting;
 
-/// <summary>47.3 MPa over 20 MPa is 2.365, margin 0.57667 on a factor of 1.5 (d_vessel.csv, D12.4).</summary>
+/// <summary>47.3 MPa over 20 MPa is 2.365, margin 0.57667 on a factor of 1.5 (d_vessel.csv, D12.4). Burst at no less than 1.5 times the operating pressure: common practice, no source.</summary>
 public sealed class BurstRatioTests
 {
     [Theory]

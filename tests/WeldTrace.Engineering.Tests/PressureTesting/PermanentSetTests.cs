@@ -4,7 +4,10 @@ using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Engineering.Tests.PressureTesting;
 
-/// <summary>Differences and 2·√2·u worked by hand: u = 0.005 mm gives U = 0.01414 mm.</summary>
+/// <summary>
+/// No published case: differences, and U = 2·√(u² + u²) by the law of propagation and the coverage factor of JCGM 100:2008 5.1.2 and
+/// 6.2.1 (from memory), worked by hand; u = 0.005 mm gives U = 0.01414 mm.
+/// </summary>
 public sealed class PermanentSetTests
 {
     [Theory]

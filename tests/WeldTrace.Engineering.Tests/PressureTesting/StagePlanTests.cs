@@ -3,7 +3,7 @@ using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Engineering.Tests.PressureTesting;
 
-/// <summary>Times worked by hand: 200 bar at 20 bar/min take 10 min.</summary>
+/// <summary>Rests on no published case: sums of pressure over rate, worked by hand; 200 bar at 20 bar/min take 10 min.</summary>
 public sealed class StagePlanTests
 {
     [Fact]

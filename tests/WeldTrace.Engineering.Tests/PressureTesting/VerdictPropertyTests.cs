@@ -6,7 +6,7 @@ using WeldTrace.Engineering.Quantities;
 namespace WeldTrace.Engineering.Tests.PressureTesting;
 
 /// <summary>
-/// Worse readings never get a better verdict, and a wider uncertainty never makes a pass of what was none. A rise of pressure is no
+/// No published case: properties that every verdict must have. Worse readings never get a better verdict, and a wider uncertainty never makes a pass of what was none. A rise of pressure is no
 /// better reading than a steady one; it counts as uncertainty, so holds are compared from no drop upwards.
 /// </summary>
 public sealed class VerdictPropertyTests

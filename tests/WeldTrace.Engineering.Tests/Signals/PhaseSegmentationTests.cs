@@ -3,7 +3,7 @@ using WeldTrace.Engineering.Signals;
 
 namespace WeldTrace.Engineering.Tests.Signals;
 
-/// <summary>Hand-made runs at 10 Hz: force in kN, depth in mm, speed in mm/min, number of samples.</summary>
+/// <summary>Common practice, no source. Hand-made runs at 10 Hz: force in kN, depth in mm, speed in mm/min, number of samples.</summary>
 public sealed class PhaseSegmentationTests
 {
     private static readonly Step Air = new(0, -5, 0, 10);

@@ -3,6 +3,9 @@ using WeldTrace.Engineering.Statistics;
 
 namespace WeldTrace.Engineering.Tests.Statistics;
 
+/// <summary>
+/// Limits and hostile samples; the published cases, NIST data with the rule of Iglewicz and Hoaglin, are rows of h_process_log.csv.
+/// </summary>
 public sealed class RobustSampleTests
 {
     [Fact]

@@ -3,6 +3,7 @@ using WeldTrace.Engineering.ToolLife;
 
 namespace WeldTrace.Engineering.Tests.ToolLife;
 
+/// <summary>Sums worked by hand. That a tool's life is counted in metres of weld is common practice, no source.</summary>
 public sealed class ToolUsageTests
 {
     [Theory]
