@@ -1,4 +1,4 @@
-using WeldTrace.Web.Features.Trace;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Tests.Lists;
 

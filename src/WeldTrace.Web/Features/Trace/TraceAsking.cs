@@ -5,6 +5,7 @@ using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Components.Tables;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Trace;
 

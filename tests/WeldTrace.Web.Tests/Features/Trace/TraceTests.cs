@@ -3,7 +3,7 @@ using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Demo;
-using WeldTrace.Web.Features.Trace;
+using WeldTrace.Web.Reading;
 using WeldTrace.Web.Tests.Access;
 using WeldTrace.Web.Tests.Lists;
 

@@ -1,4 +1,4 @@
-namespace WeldTrace.Web.Features.Trace;
+namespace WeldTrace.Web.Reading;
 
 /// <summary>Names of what can be asked, as they stand in the address.</summary>
 public static class TraceFields
