@@ -30,6 +30,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
         "/runs/*/log",
         "/runs/*/log/*",
         "/runs/*/sign",
+        "/tests/sections/*/measure",
         "/vessels/*/ship",
     ];
 
@@ -52,7 +53,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
         }
 
         Assert.True(violations.Count == 0, string.Join('\n', violations));
-        var missing = string.Join(' ', Pages().Except(reached));
+        var missing = string.Join(' ', Pages().Where(p => !reached.Any(r => Fits(p, r))));
         Assert.True(missing.Length == 0, $"Not reached: {missing}");
     }
 
@@ -110,6 +111,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
             "/vessels/NR10-0009/findings/new",
             "/vessels/NR10-0009/prepare/J1",
             Routes.Machine(machine.Id) + "/test-weld",
+            Routes.CorrectPhases((await db.WeldRuns.FirstAsync(r => r.Log != null)).Id),
             Routes.Tool(tool.Id),
             Routes.Tool(tool.Id) + "/parts",
             .. Planned(await db.Qualifications.FirstAsync()),
@@ -131,6 +133,13 @@ public sealed partial class AccessibilityTests(SiteFixture site)
         yield return Routes.BeginPiece(record.Id, record.Plan.Pieces[0].Mark);
         yield return Routes.EnterResult(record.Id, record.Plan.Tests[0].Id);
     }
+
+    // A place that the page takes as it comes may be a word of one page that was reached.
+    private static bool Fits(string page, string reached) =>
+        Regex.IsMatch(
+            reached,
+            $"^{Regex.Escape(page).Replace(@"\*", "[^/]+", StringComparison.Ordinal)}$"
+        );
 
     private static IEnumerable<string> Pages() =>
         typeof(Program)

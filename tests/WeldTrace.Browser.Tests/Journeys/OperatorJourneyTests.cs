@@ -30,7 +30,7 @@ public sealed class OperatorJourneyTests(SiteFixture site)
         await visitor.SeesAsync("Columns as remembered for");
         await visitor.FindsAccessibleAsync();
         await keyboard.PressAsync("Judge and keep the log");
-        await visitor.SeesAsync("each opened a finding");
+        await visitor.SeesAsync("those that overlap opened one finding");
         await visitor.SeesAsync("Findings that hold the vessel");
         await visitor.FindsAccessibleAsync();
         await keyboard.TypeAsync("Your password", DemoPeople.Password);

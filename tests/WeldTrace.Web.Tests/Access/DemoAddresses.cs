@@ -18,7 +18,7 @@ internal static class DemoAddresses
     {
         Dictionary<string, string> addresses = [];
         AddVessels(addresses);
-        AddRun(addresses, (await db.WeldRuns.FirstAsync()).Id);
+        AddRun(addresses, (await db.WeldRuns.FirstAsync(r => r.Log != null)).Id);
         await AddProceduresAsync(addresses, db);
         await AddEquipmentAsync(addresses, db);
         var person = await db.People.FirstAsync(p => p.SignInName == "auditor");

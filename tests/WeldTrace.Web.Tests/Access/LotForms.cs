@@ -13,7 +13,7 @@ internal static class LotForms
             "MakeLot make-lot",
             "engineer quality",
             Routes.NewLot,
-            ("In.Number", "PL-26-08"),
+            ("In.Number", "PL-26-10"),
             ("In.DesignId", SentForm.Choice("sampled by lot")),
             ("In.ProcedureId", SentForm.Choice("Lap weld of reservoir ends")),
             ("In.MaterialLotId", ""),
