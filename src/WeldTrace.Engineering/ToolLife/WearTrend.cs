@@ -1,4 +1,5 @@
 using WeldTrace.Engineering.Quantities;
+using WeldTrace.Engineering.Statistics;
 
 namespace WeldTrace.Engineering.ToolLife;
 
@@ -15,20 +16,15 @@ public sealed record WearTrend : IWorked
 {
     private WearTrend(IReadOnlyList<WearReading> readings, Length limit)
     {
-        var (meanX, meanY) = (
-            readings.Average(r => r.Used.Metres),
-            readings.Average(r => r.Wear.Metres)
+        var line = LeastSquares.Of(
+            [.. readings.Select(r => r.Used.Metres)],
+            [.. readings.Select(r => r.Wear.Metres)]
         );
-        var spread = readings.Sum(r => Math.Pow(r.Used.Metres - meanX, 2));
-        var slope = readings.Sum(r => (r.Used.Metres - meanX) * (r.Wear.Metres - meanY)) / spread;
-        var start = meanY - (slope * meanX);
-        var squares = readings.Sum(r =>
-            Math.Pow(r.Wear.Metres - start - (slope * r.Used.Metres), 2)
-        );
-        MicrometresPerMetre = slope * 1e6;
-        StandardErrorMicrometresPerMetre = Math.Sqrt(squares / (readings.Count - 2) / spread) * 1e6;
-        WearAtStart = Length.FromMetres(start);
-        ReachesLimitAt = slope > 0 ? Length.FromMetres((limit.Metres - start) / slope) : null;
+        MicrometresPerMetre = line.Slope * 1e6;
+        StandardErrorMicrometresPerMetre = line.StandardError * 1e6;
+        WearAtStart = Length.FromMetres(line.Start);
+        ReachesLimitAt =
+            line.Slope > 0 ? Length.FromMetres((limit.Metres - line.Start) / line.Slope) : null;
         Working = Show(readings.Count, limit);
     }
 
