@@ -6,7 +6,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 
 configuration=${CONFIGURATION:-Release}
-packages=(chromium openssl poppler-utils qpdf fonts-dejavu-core libicu72 tzdata r-base-core r-cran-survival r-cran-mass python3-scipy)
+packages=(chromium-headless-shell openssl poppler-utils qpdf fonts-dejavu-core libicu72 tzdata r-base-core r-cran-survival r-cran-mass python3-scipy)
 if [ -z "${WELDTRACE_TEST_DATABASE:-}" ] && [ -z "${WELDTRACE_TEST_IMAGE:-}" ]; then
     packages+=(postgresql)
 fi
@@ -51,6 +51,8 @@ if [ "$recomputed" -ne 0 ] && [ "$differ" -eq 0 ]; then
     echo "the check tables were not recomputed to their end"
     differ=1
 fi
+# Named once more at the end, since a long log is often cut at its head.
+grep -E '^ *failed [A-Za-z]' "$log" || true
 passed=$((passed + agree)) failed=$((failed + skipped + broken + differ))
 if [ "$status" -ne 0 ] && [ "$failed" -eq 0 ]; then
     echo "dotnet test ended with status $status"

@@ -9,13 +9,21 @@ internal sealed class OwnWorkshop : IAsyncDisposable
     private readonly SiteFixture _shared;
     private readonly OwnSite _site;
 
-    public OwnWorkshop(SiteFixture shared)
+    private OwnWorkshop(SiteFixture shared)
     {
         _shared = shared;
-        _site = new OwnSite(_folder, OwnSite.FreePort(), true, Clock).Started();
+        _site = new OwnSite(_folder, OwnSite.FreePort(), true, Clock);
     }
 
     public MovableClock Clock { get; } = new();
+
+    public static async Task<OwnWorkshop> OpenAsync(SiteFixture shared)
+    {
+        var workshop = new OwnWorkshop(shared);
+        await shared.CopyWorkshopAsync(workshop._folder);
+        workshop._site.Started();
+        return workshop;
+    }
 
     public Task<Visitor> SignInAsync(DemoPerson person, int width = 1280) =>
         Visitor.SignInAsync(_shared.Browser, _site.Address, person, width);

@@ -21,10 +21,8 @@ public sealed class SiteFixture : WebApplicationFactory<Program>, IAsyncLifetime
         "--disable-sync",
     ];
 
-    private readonly string _folder = Path.Combine(
-        "/tmp",
-        "weld-records-" + Guid.CreateVersion7().ToString("N")
-    );
+    private readonly string _folder = OwnSite.NewFolder();
+    private readonly PreparedWorkshop _prepared = new();
     private IPlaywright? _playwright;
 
     public IBrowser Browser { get; private set; } = null!;
@@ -42,13 +40,18 @@ public sealed class SiteFixture : WebApplicationFactory<Program>, IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        await _prepared.FillAsync();
+        await CopyWorkshopAsync(_folder);
         UseKestrel(0);
         StartServer();
         _playwright = await Playwright.CreateAsync();
         Browser = await _playwright.Chromium.LaunchAsync(
-            new() { ExecutablePath = "/usr/bin/chromium", Args = Arguments }
+            new() { ExecutablePath = "/usr/bin/chromium-headless-shell", Args = Arguments }
         );
     }
+
+    /// <summary>Lays the invented workshop, as filled once, into a folder for a site of a test's own.</summary>
+    public Task CopyWorkshopAsync(string folder) => _prepared.CopyToAsync(folder);
 
     public override async ValueTask DisposeAsync()
     {
@@ -56,5 +59,6 @@ public sealed class SiteFixture : WebApplicationFactory<Program>, IAsyncLifetime
         _playwright?.Dispose();
         await base.DisposeAsync();
         Directory.Delete(_folder, recursive: true);
+        _prepared.Dispose();
     }
 }

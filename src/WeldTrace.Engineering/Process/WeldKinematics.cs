@@ -8,12 +8,12 @@ namespace WeldTrace.Engineering.Process;
 /// </summary>
 public sealed record WeldKinematics : IWorked
 {
-    private WeldKinematics(RotationSpeed spindle, Speed travel, Length shoulder, Length? pin)
+    private WeldKinematics(RotationSpeed spindle, Speed travel, Length? shoulder, Length? pin)
     {
         Pitch = WeldPitch.FromMetresPerRevolution(
             travel.MetresPerSecond / spindle.RevolutionsPerSecond
         );
-        ShoulderSpeed = PeripheralSpeed(shoulder, spindle);
+        ShoulderSpeed = shoulder is { } edge ? PeripheralSpeed(edge, spindle) : null;
         PinSpeed = pin is { } diameter ? PeripheralSpeed(diameter, spindle) : null;
         AdvancingEdgeSpeed = ShoulderSpeed + travel;
         RetreatingEdgeSpeed = ShoulderSpeed - travel;
@@ -21,16 +21,26 @@ public sealed record WeldKinematics : IWorked
             .Of("Weld pitch and tool speeds", "p = v/n; u = π·d·n; u_AS = u + v; u_RS = u − v")
             .Input("n", "spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Input("v", "travel speed", travel.MillimetresPerMinute, "mm/min")
-            .Input("d", "shoulder diameter", shoulder.Millimetres, "mm")
+            .OptionalInput("d", "shoulder diameter", shoulder?.Millimetres, "mm")
             .OptionalInput("d_p", "pin diameter", pin?.Millimetres, "mm")
             .Result("p", "weld pitch", Pitch.MillimetresPerRevolution, "mm/rev")
             .Result("1/p", "revolutions per millimetre", RevolutionsPerMillimetre, "1/mm")
-            .Result("u", "peripheral speed of the shoulder", ShoulderSpeed.MetresPerSecond, "m/s")
-            .Result("u_AS", "edge speed, advancing side", AdvancingEdgeSpeed.MetresPerSecond, "m/s")
-            .Result(
+            .OptionalResult(
+                "u",
+                "peripheral speed of the shoulder",
+                ShoulderSpeed?.MetresPerSecond,
+                "m/s"
+            )
+            .OptionalResult(
+                "u_AS",
+                "edge speed, advancing side",
+                AdvancingEdgeSpeed?.MetresPerSecond,
+                "m/s"
+            )
+            .OptionalResult(
                 "u_RS",
                 "edge speed, retreating side",
-                RetreatingEdgeSpeed.MetresPerSecond,
+                RetreatingEdgeSpeed?.MetresPerSecond,
                 "m/s"
             )
             .Build();
@@ -42,17 +52,17 @@ public sealed record WeldKinematics : IWorked
     /// <summary>Revolutions of the spindle per millimetre of travel.</summary>
     public double RevolutionsPerMillimetre => 1 / Pitch.MillimetresPerRevolution;
 
-    /// <summary>Peripheral speed of the shoulder.</summary>
-    public Speed ShoulderSpeed { get; }
+    /// <summary>Peripheral speed of the shoulder; null without a diameter.</summary>
+    public Speed? ShoulderSpeed { get; }
 
     /// <summary>Peripheral speed of the pin; null without a diameter.</summary>
     public Speed? PinSpeed { get; }
 
-    /// <summary>Speed of the shoulder edge over the work on the advancing side.</summary>
-    public Speed AdvancingEdgeSpeed { get; }
+    /// <summary>Speed of the shoulder edge over the work on the advancing side; null without a diameter.</summary>
+    public Speed? AdvancingEdgeSpeed { get; }
 
-    /// <summary>Speed of the shoulder edge over the work on the retreating side.</summary>
-    public Speed RetreatingEdgeSpeed { get; }
+    /// <summary>Speed of the shoulder edge over the work on the retreating side; null without a diameter.</summary>
+    public Speed? RetreatingEdgeSpeed { get; }
 
     /// <inheritdoc/>
     public Working Working { get; }
@@ -64,19 +74,19 @@ public sealed record WeldKinematics : IWorked
     /// <summary>Computes pitch and speeds.</summary>
     /// <param name="spindle">Spindle speed, above zero.</param>
     /// <param name="travel">Travel speed, above zero.</param>
-    /// <param name="shoulderDiameter">Shoulder diameter, above zero.</param>
+    /// <param name="shoulderDiameter">Shoulder diameter, above zero, or null.</param>
     /// <param name="pinDiameter">Pin diameter, above zero, or null.</param>
     public static Computed<WeldKinematics> Compute(
         RotationSpeed spindle,
         Speed travel,
-        Length shoulderDiameter,
+        Length? shoulderDiameter,
         Length? pinDiameter = null
     )
     {
         var check = new InputCheck()
             .Positive("spindle speed", spindle.RevolutionsPerMinute, "rev/min")
             .Positive("travel speed", travel.MillimetresPerMinute, "mm/min")
-            .Positive("shoulder diameter", shoulderDiameter.Millimetres, "mm")
+            .Positive("shoulder diameter", shoulderDiameter?.Millimetres ?? 1, "mm")
             .Positive("pin diameter", pinDiameter?.Millimetres ?? 1, "mm");
         return check.Compute(() =>
             new WeldKinematics(spindle, travel, shoulderDiameter, pinDiameter)

@@ -18,8 +18,9 @@ public sealed record SpindleLine : IWorked
         Hertz = spindle.RevolutionsPerSecond;
         Amplitude = AmplitudeAt(signal, sampleHertz, Hertz);
         LowBandRms = RmsBelow(signal, sampleHertz, LowBandShare * Hertz);
-        var lineRms = Amplitude / Math.Sqrt(2);
-        LowBandRatio = lineRms > 0 ? Finite.Require(LowBandRms / lineRms) : null;
+        LowBandRatio = LowBand.Compute(Amplitude, LowBandRms).TryGet(out var band)
+            ? band.Ratio
+            : null;
         Working = Show(signal.Length, sampleHertz, spindle);
     }
 

@@ -40,6 +40,30 @@ public sealed record WeightedAverageChart(
         return Limits(1 - Math.Pow(1 - Weight, 2 * place));
     }
 
+    /// <summary>How the last average and its limits were worked out.</summary>
+    /// <param name="values">Values in order of time, one or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no value, or the weight is outside 0 to 1.</exception>
+    public Working WorkingOf(IReadOnlyList<double> values)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        var limits = LimitsAt(values.Count);
+        return Working
+            .Of(
+                "Exponentially weighted moving average",
+                "z_t = λ·x_t + (1 − λ)·z_(t−1), z_0 = T; limits T ± L·s·√(λ/(2 − λ)·(1 − (1 − λ)^(2t)))"
+            )
+            .Input("t", "values", values.Count)
+            .Input("T", "target", Target)
+            .Input("s", "standard deviation of the process", StandardDeviation)
+            .Input("λ", "weight", Weight)
+            .Input("L", "width", Width)
+            .Result("z_t", "last average", Averages(values)[^1])
+            .Result("", "lower limit there", limits.Lower)
+            .Result("", "upper limit there", limits.Upper)
+            .From("NIST/SEMATECH e-Handbook 6.3.2.4.")
+            .Build();
+    }
+
     private double RequireWeight() =>
         Weight is > 0 and <= 1
             ? Weight

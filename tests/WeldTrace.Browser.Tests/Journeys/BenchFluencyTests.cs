@@ -18,7 +18,7 @@ public sealed class BenchFluencyTests(SiteFixture shared)
     [Fact]
     public async Task LivePage_WithTwentyThousandReadings_AnswersEachKey()
     {
-        await using var workshop = new OwnWorkshop(shared);
+        await using var workshop = await OwnWorkshop.OpenAsync(shared);
         await using var visitor = await workshop.SignInAsync(DemoPeople.Inspector);
         await visitor.GoToAsync("/vessels/NR10-0003/pressure/90");
         await BenchEntering.BeginByStrainAsync(visitor);

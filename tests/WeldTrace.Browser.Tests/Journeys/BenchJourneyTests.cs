@@ -3,23 +3,13 @@ using WeldTrace.Web.Demo;
 namespace WeldTrace.Browser.Tests.Journeys;
 
 /// <summary>Each kind of test at the bench, from the reading to the paper; every reading is invented.</summary>
-public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
+public sealed class BenchJourneyTests(SiteFixture shared)
 {
-    private readonly string _folder = OwnSite.NewFolder();
-
-    public void Dispose()
-    {
-        if (Directory.Exists(_folder))
-        {
-            Directory.Delete(_folder, true);
-        }
-    }
-
     [Fact]
     public async Task Leak_ByLogger_ByBubbles_AndByTracerGas_EachHasItsPaper()
     {
-        await using var site = new OwnSite(_folder, OwnSite.FreePort(), true).Started();
-        await using var visitor = await EnterAsync(site, DemoPeople.Inspector);
+        await using var workshop = await OwnWorkshop.OpenAsync(shared);
+        await using var visitor = await workshop.SignInAsync(DemoPeople.Inspector);
 
         await visitor.GoToAsync("/vessels/NR10-0004/leak/80");
         await visitor.SeesAsync("Stored energy");
@@ -86,8 +76,8 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
     [Fact]
     public async Task Sample_LeavesItsPlan_IsDecided_BurstsAndIsExpended()
     {
-        await using var site = new OwnSite(_folder, OwnSite.FreePort(), true).Started();
-        await using var visitor = await EnterAsync(site, DemoPeople.Inspector);
+        await using var workshop = await OwnWorkshop.OpenAsync(shared);
+        await using var visitor = await workshop.SignInAsync(DemoPeople.Inspector);
         await visitor.GoToAsync("/vessels/NR10-0003/pressure/90");
         await visitor.SeesAsync("Stored energy there");
         await BenchEntering.BeginByStrainAsync(visitor);
@@ -108,7 +98,7 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
         await visitor.FollowAsync("page of this test");
         var test = new Uri(visitor.Page.Url).AbsolutePath;
 
-        await using var engineer = await EnterAsync(site, DemoPeople.Engineer);
+        await using var engineer = await workshop.SignInAsync(DemoPeople.Engineer);
         await engineer.GoToAsync(test);
         await engineer.ChooseAsync("What follows", "on");
         await engineer.FillAsync(
@@ -159,17 +149,6 @@ public sealed class BenchJourneyTests(SiteFixture shared) : IDisposable
         Assert.Contains("gauge R1 round the shell", paper, StringComparison.Ordinal);
         await visitor.GoToAsync("/vessels/NR10-0003");
         await visitor.SeesAsync("expended");
-    }
-
-    private async Task<Visitor> EnterAsync(OwnSite site, DemoPerson person)
-    {
-        var visitor = await Visitor.OpenAsync(shared.Browser, site.Address);
-        await visitor.GoToAsync("/sign-in");
-        await visitor.SignInAsync(person.SignInName, DemoPeople.Password);
-        await visitor.Page.WaitForURLAsync(url =>
-            !url.Contains("sign-in", StringComparison.Ordinal)
-        );
-        return visitor;
     }
 
     private static async Task CommonAsync(Visitor visitor)

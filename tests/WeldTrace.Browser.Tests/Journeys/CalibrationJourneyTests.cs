@@ -12,7 +12,7 @@ public sealed class CalibrationJourneyTests(SiteFixture shared)
     [Fact]
     public async Task Calibration_OutOfTolerance_IsTracedToItsRecordsAndToTheVessel()
     {
-        await using var workshop = new OwnWorkshop(shared);
+        await using var workshop = await OwnWorkshop.OpenAsync(shared);
         await using var quality = await workshop.SignInAsync(DemoPeople.QualityManager);
         await quality.GoToAsync("/equipment/instruments");
         await quality.FollowAsync(Gauge);

@@ -22,7 +22,7 @@ public sealed class ConcessionJourneyTests(SiteFixture shared)
     [Fact]
     public async Task Concession_OfTwoPeople_LetsTheRunStartAndStandsOnTheTraveler()
     {
-        await using var workshop = new OwnWorkshop(shared);
+        await using var workshop = await OwnWorkshop.OpenAsync(shared);
         workshop.Clock.Pass(LongerThanTheCleaningHolds);
         await using var welder = await workshop.SignInAsync(DemoPeople.Operator, 820);
         await welder.GoToAsync(Step);

@@ -13,6 +13,7 @@ public sealed class DraftTests(SiteFixture shared)
         var (folder, port) = (OwnSite.NewFolder(), OwnSite.FreePort());
         try
         {
+            await shared.CopyWorkshopAsync(folder);
             await using var site = new OwnSite(folder, port, true).Started();
             await using var visitor = await Visitor.OpenAsync(shared.Browser, site.Address);
             await visitor.GoToAsync("/sign-in");

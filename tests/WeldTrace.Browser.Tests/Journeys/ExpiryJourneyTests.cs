@@ -14,7 +14,7 @@ public sealed class ExpiryJourneyTests(SiteFixture shared)
     [Fact]
     public async Task Certificate_ThatExpiresOvernight_IsWarnedOfAndBlocksTheMorningsRun()
     {
-        await using var workshop = new OwnWorkshop(shared);
+        await using var workshop = await OwnWorkshop.OpenAsync(shared);
         var tomorrow = workshop.Clock.Today.AddDays(1);
         await IssueAsync(workshop, tomorrow);
 

@@ -58,7 +58,7 @@ public sealed class LotJourneyTests(SiteFixture site)
     [Fact]
     public async Task LaboratorySample_ThatFails_HoldsEveryVesselOfItsLot()
     {
-        await using var shop = new OwnWorkshop(site);
+        await using var shop = await OwnWorkshop.OpenAsync(site);
         await using var visitor = await shop.SignInAsync(DemoPeople.Inspector);
         await visitor.GoToAsync("/tests/laboratory/new/Hardness");
         await visitor.FillAsync("Production lot (may be left empty)", "PL-26-99");

@@ -17,7 +17,7 @@ public sealed class QualificationJourneyTests(SiteFixture shared)
     [Fact]
     public async Task Procedure_FromNothing_IsQualifiedReleasedAndSelectedForProduction()
     {
-        await using var workshop = new OwnWorkshop(shared);
+        await using var workshop = await OwnWorkshop.OpenAsync(shared);
         await PrepareTestingAsync(workshop);
         await using var engineer = await workshop.SignInAsync(DemoPeople.Engineer);
         await WriteAsync(engineer);

@@ -13,16 +13,20 @@ public sealed class ProcessChecksTests
     private static readonly CheckTable Table = new CheckTable("a_process.csv")
         .Number("A1", "weld pitch", row => Kinematics(row).Pitch.MillimetresPerRevolution)
         .Number("A1", "revolutions per millimetre", row => Kinematics(row).RevolutionsPerMillimetre)
-        .Number("A2", "peripheral speed", row => Kinematics(row).ShoulderSpeed.MetresPerSecond)
+        .Number(
+            "A2",
+            "peripheral speed",
+            row => Kinematics(row).ShoulderSpeed!.Value.MetresPerSecond
+        )
         .Number(
             "A2",
             "speed of the shoulder edge relative to the work, advancing side",
-            row => Kinematics(row).AdvancingEdgeSpeed.MetresPerSecond
+            row => Kinematics(row).AdvancingEdgeSpeed!.Value.MetresPerSecond
         )
         .Number(
             "A2",
             "speed of the shoulder edge relative to the work, retreating side",
-            row => Kinematics(row).RetreatingEdgeSpeed.MetresPerSecond
+            row => Kinematics(row).RetreatingEdgeSpeed!.Value.MetresPerSecond
         )
         .Number("A3", "pseudo heat index", row => Heat(row).Index)
         .Number(

@@ -97,7 +97,7 @@ internal static class ChartChecks
             .Number("G6.3", "EWMA at t=1", row => Averages(row)[0])
             .Number("G6.3", "EWMA at t=1, published", row => Averages(row)[0])
             .Number("G6.3", "EWMA at t=14", row => Averages(row)[13])
-            .Number("G6.3", "EWMA at t=14, published", row => Averages(row)[13])
+            .Number("G6.3", "EWMA at t=14, published", row => Worked(row, 14)[0].Value)
             .Number("G6.3", "UCL", row => Ewma(row).FinalLimits.Upper)
             .Number("G6.3", "LCL", row => Ewma(row).FinalLimits.Lower)
             .Number("G6.3", "UCL, published", row => Ewma(row).FinalLimits.Upper)
@@ -114,6 +114,9 @@ internal static class ChartChecks
 
     private static IReadOnlyList<double> Averages(CheckRow row) =>
         Ewma(row).Averages(StatisticsData.Values(row.Text("dataset")));
+
+    private static IReadOnlyList<WorkingValue> Worked(CheckRow row, int count) =>
+        Ewma(row).WorkingOf([.. StatisticsData.Values(row.Text("dataset")).Take(count)]).Results;
 
     private static CumulativeSum FirstSignal(CheckRow row) =>
         new CumulativeSumChart(row["target"], 0.3175, 4.1959)

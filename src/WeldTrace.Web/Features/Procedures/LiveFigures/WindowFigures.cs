@@ -41,7 +41,6 @@ public sealed record WindowFigures(
             return null;
         }
 
-        var shoulder = tool?.ShoulderDiameter ?? Length.FromMillimetres(15);
         var alloy = AlloyLibrary.Find(content.Alloy);
         var (rotation, speed) = (
             RotationSpeed.FromSi(spindle.SetPointSi),
@@ -72,7 +71,7 @@ public sealed record WindowFigures(
         };
 
         Computed<WeldKinematics> Kinematics(RotationSpeed turning, Speed travelling) =>
-            WeldKinematics.Compute(turning, travelling, shoulder, tool?.PinDiameter);
+            WeldKinematics.Compute(turning, travelling, tool?.ShoulderDiameter, tool?.PinDiameter);
     }
 
     private static Length? Depth(ProcedureContent content, WeldParameter parameter) =>

@@ -4,6 +4,7 @@ using WeldTrace.Domain.Procedures;
 using WeldTrace.Engineering;
 using WeldTrace.Engineering.Process;
 using WeldTrace.Web.Features.Procedures.LiveFigures;
+using MeasuredPin = WeldTrace.Domain.Tooling.MeasuredPin;
 using ToolGeometry = WeldTrace.Domain.Tooling.ToolGeometry;
 
 namespace WeldTrace.Web.Features.Procedures.Sheet;
@@ -11,9 +12,13 @@ namespace WeldTrace.Web.Features.Procedures.Sheet;
 /// <summary>The figures that follow from the windows, as a sheet prints them.</summary>
 internal static class PrintedFigures
 {
-    public static IEnumerable<ComputedLine> Of(ProcedureContent content, ToolGeometry? tool)
+    public static IEnumerable<ComputedLine> Of(
+        ProcedureContent content,
+        ToolGeometry? tool,
+        MeasuredPin? pin
+    )
     {
-        if (WindowFigures.Of(content, tool) is not { AtSetPoint.IsRefused: false } figures)
+        if (WindowFigures.Of(content, tool, pin) is not { AtSetPoint.IsRefused: false } figures)
         {
             yield break;
         }
@@ -50,7 +55,11 @@ internal static class PrintedFigures
             yield return new ComputedLine("Penetration ligament", "mm")
             {
                 AtSetPoint = Text(ligament.Value.Ligament.Millimetres),
-                Working = ligament.Working.Formula,
+                Working = figures.Pin is { } measured
+                    ? FormattableString.Invariant(
+                        $"{ligament.Working.Formula}; pin of {measured.ToolMark}, {Text(measured.Length.Millimetres)} mm as measured on {measured.On:yyyy-MM-dd}"
+                    )
+                    : ligament.Working.Formula,
             };
         }
     }

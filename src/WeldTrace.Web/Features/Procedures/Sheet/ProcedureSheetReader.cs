@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
 using WeldTrace.Documents.Procedures;
+using WeldTrace.Documents.Traveler;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
@@ -83,7 +84,8 @@ public sealed class ProcedureSheetReader(
                 ? null
                 : new Photograph(sketch.Bytes, "Sketch of the joint", "Sketch of the joint"),
             Parameters = [.. content.Windows.Select(Parameter)],
-            Computed = [.. PrintedFigures.Of(content, view.Tool?.Geometry)],
+            Computed = [.. PrintedFigures.Of(content, view.Tool?.Geometry, view.Pin)],
+            Joints = [.. Joints(view, stamp.Units)],
             UncheckedLimits = revision.Qualified is { Range.RuleSet: { WasChecked: false } ruleSet }
                 ? [$"Range of qualification by {ruleSet.Label}: {ruleSet.Source}"]
                 : [],
@@ -118,6 +120,19 @@ public sealed class ProcedureSheetReader(
                     )),
                 ]
             ));
+
+    private static IEnumerable<JointSheet> Joints(ProcedureView view, UnitSystem units) =>
+        view.Tool is { } tool
+            ? view.Drawn.Select(d =>
+                PrintedJoints.Of(
+                    d.Joint,
+                    view.Revision,
+                    tool,
+                    $"{d.Joint.Code} of {d.Design.Label}",
+                    units
+                )
+            )
+            : [];
 
     private static ProcedureIdentity Identity(ProcedureView view)
     {

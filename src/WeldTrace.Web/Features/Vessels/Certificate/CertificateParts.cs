@@ -5,7 +5,6 @@ using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence.Loading;
-using WeldTrace.Web.Features.Vessels.Traveler;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Vessels.Certificate;

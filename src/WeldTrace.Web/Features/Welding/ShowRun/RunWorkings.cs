@@ -1,6 +1,7 @@
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering;
+using WeldTrace.Engineering.Signals;
 using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.LogJudging;
 
@@ -12,6 +13,7 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
     private const string Word = "runs";
     private const string Pitch = "pitch";
     private const string Energy = "line-energy";
+    private const string Closure = "closure";
 
     private const string Handbook =
         "NIST/SEMATECH e-Handbook 1.3.5.1, 1.3.5.6, 7.2.6.2 and 4.1.4.1.";
@@ -25,6 +27,23 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
     public static string PitchOf(Guid run) => Routes.Working(Word, run, Pitch);
 
     public static string EnergyOf(Guid run) => Routes.Working(Word, run, Energy);
+
+    public static string ClosureOf(Guid run) => Routes.Working(Word, run, Closure);
+
+    /// <summary>Address of the working of a channel's low-frequency content.</summary>
+    public static string SignatureOf(Guid run, LoggedSignature found) =>
+        Routes.Working(Word, run, Key(found));
+
+    /// <summary>The low-frequency content by its stored figures; null when the line of the spindle can't be seen.</summary>
+    public static LowBand? LowBandOf(LoggedSignature found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        return
+            found is { AmplitudeSi: { } amplitude, LowBandSi: { } low }
+            && LowBand.Compute(amplitude, low).TryGet(out var band)
+            ? band
+            : null;
+    }
 
     public async Task<RecordWorkings?> FindAsync(Guid id, CancellationToken cancellation) =>
         await runs.FindAsync(id, cancellation) is { } view
@@ -51,7 +70,26 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
         {
             yield return new(Energy, EnergyWorking(log, energy));
         }
+
+        if (
+            log.Closure is { } path
+            && ClosureOfPath.Compute(path.BySpeed, path.ByOther).TryGet(out var closure)
+        )
+        {
+            yield return new(Closure, closure.Working);
+        }
+
+        foreach (var found in log.Signatures ?? [])
+        {
+            if (LowBandOf(found) is { } band)
+            {
+                yield return new(Key(found), band.Working);
+            }
+        }
     }
+
+    private static string Key(LoggedSignature found) =>
+        "low-band-" + found.Channel.Replace(' ', '-');
 
     private static Working Statistics(LoggedParameter found, LogSummary log)
     {

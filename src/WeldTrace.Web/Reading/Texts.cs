@@ -2,9 +2,9 @@ using System.Globalization;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Web.Components.Figures;
 
-namespace WeldTrace.Web.Features.Vessels.Traveler;
+namespace WeldTrace.Web.Reading;
 
-/// <summary>Quantities as printed in the grids of a traveler.</summary>
+/// <summary>Quantities as printed in the grids of documents.</summary>
 internal static class Texts
 {
     private const int Digits = 4;
