@@ -50,7 +50,7 @@ public sealed record WeightedAverageChart(
         return Working
             .Of(
                 "Exponentially weighted moving average",
-                "z_t = λ·x_t + (1 − λ)·z_(t−1), z_0 = T; limits T ± L·s·√(λ/(2 − λ)·(1 − (1 − λ)^(2t)))"
+                "z_t = λ·x_t + (1 − λ)·z_before; limits T ± L·s·√(λ/(2 − λ)·(1 − (1 − λ)^(2t)))"
             )
             .Input("t", "values", values.Count)
             .Input("T", "target", Target)

@@ -123,12 +123,15 @@ public sealed class ProcedureSheetReader(
 
     private static IEnumerable<JointSheet> Joints(ProcedureView view, UnitSystem units) =>
         view.Tool is { } tool
-            ? view.Drawn.Select(d =>
+            ? SamePasses.Of(view.Drawn).Select(same =>
                 PrintedJoints.Of(
-                    d.Joint,
+                    same.First.Joint,
                     view.Revision,
                     tool,
-                    $"{d.Joint.Code} of {d.Design.Label}",
+                    string.Join(
+                        ", ",
+                        same.Joints.Select(j => $"{j.Joint.Code} of {j.Design.Label}")
+                    ),
                     units
                 )
             )
