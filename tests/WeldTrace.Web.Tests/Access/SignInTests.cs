@@ -1,4 +1,6 @@
+using System.Buffers.Binary;
 using System.Net;
+using Microsoft.EntityFrameworkCore;
 using WeldTrace.Web.Demo;
 
 namespace WeldTrace.Web.Tests.Access;
@@ -33,6 +35,20 @@ public sealed class SignInTests(DemoSite site)
             new Uri(site.Address, expected),
             new Uri(site.Address, answer.Headers.Location!)
         );
+    }
+
+    /// <summary>PBKDF2 with HMAC-SHA-512 and 210,000 turns: OWASP Password Storage Cheat Sheet.</summary>
+    [Fact]
+    public async Task Password_IsKeptAsAHash_ThatIsSlowToGuess()
+    {
+        var hash = Convert.FromBase64String(
+            await site.ReadAsync(db => db.Users.Select(a => a.PasswordHash!).FirstAsync())
+        );
+
+        // Layout of ASP.NET Core Identity, version 3: mark, pseudorandom function, turns, each big-endian.
+        Assert.Equal(1, hash[0]);
+        Assert.Equal(2u, BinaryPrimitives.ReadUInt32BigEndian(hash.AsSpan(1)));
+        Assert.True(BinaryPrimitives.ReadUInt32BigEndian(hash.AsSpan(5)) >= 210_000);
     }
 
     /// <summary>Somebody else knows a first password, so nothing is seen or done before it is changed.</summary>

@@ -46,6 +46,8 @@ internal sealed class WorkingSite : IAsyncDisposable
                     .AddInMemoryCollection([new("Database:Folder", _folder.Path)])
                     .Build()
             )
+            // Thousands of signatures are checked here; the strength of the site's own hashes has a test of its own.
+            .Configure<PasswordHasherOptions>(options => options.IterationCount = 1_000)
             .AddReading()
             .AddScoped<ActDesk>()
             .BuildServiceProvider();

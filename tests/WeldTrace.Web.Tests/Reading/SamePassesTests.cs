@@ -14,10 +14,7 @@ public sealed class SamePassesTests
         var other = joint with
         {
             Code = "J9",
-            Passes =
-            [
-                .. joint.Passes.Select(p => p with { TrackRadius = p.TrackRadius * 1.1 }),
-            ],
+            Passes = [.. joint.Passes.Select(p => p with { TrackRadius = p.TrackRadius * 1.1 })],
         };
 
         var same = SamePasses.Of([

@@ -123,18 +123,20 @@ public sealed class ProcedureSheetReader(
 
     private static IEnumerable<JointSheet> Joints(ProcedureView view, UnitSystem units) =>
         view.Tool is { } tool
-            ? SamePasses.Of(view.Drawn).Select(same =>
-                PrintedJoints.Of(
-                    same.First.Joint,
-                    view.Revision,
-                    tool,
-                    string.Join(
-                        ", ",
-                        same.Joints.Select(j => $"{j.Joint.Code} of {j.Design.Label}")
-                    ),
-                    units
+            ? SamePasses
+                .Of(view.Drawn)
+                .Select(same =>
+                    PrintedJoints.Of(
+                        same.First.Joint,
+                        view.Revision,
+                        tool,
+                        string.Join(
+                            ", ",
+                            same.Joints.Select(j => $"{j.Joint.Code} of {j.Design.Label}")
+                        ),
+                        units
+                    )
                 )
-            )
             : [];
 
     private static ProcedureIdentity Identity(ProcedureView view)
