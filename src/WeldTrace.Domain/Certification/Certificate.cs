@@ -67,15 +67,7 @@ public sealed class Certificate : Record
     public IReadOnlyList<Revocation> Revocations { get; private set; } = [];
 
     /// <summary>Day by which the next confirmation is due; null for certificates that need none.</summary>
-    public DateOnly? ConfirmationDue =>
-        this switch
-        {
-            { Text.Operator: { } scope } => LastConfirmed(Text.TestedOn)
-                .AddMonths(scope.ConfirmEveryMonths),
-            { Text.Examiner: { } scope } => LastConfirmed(scope.VisionTestedOn)
-                .AddMonths(MonthsBetweenVisionTests),
-            _ => null,
-        };
+    public DateOnly? ConfirmationDue => ConfirmationDueAsOf(DateOnly.MaxValue);
 
     /// <summary>First day on which it no longer holds as things stand: the nearer of expiry and due confirmation.</summary>
     public DateOnly EndsOn => ConfirmationDue is { } due && due < ExpiresOn ? due : ExpiresOn;
@@ -217,8 +209,20 @@ public sealed class Certificate : Record
         return checks.ToOutcome();
     }
 
-    private DateOnly LastConfirmed(DateOnly first) =>
-        Confirmations.Count > 0 ? Confirmations[^1].On : first;
+    /// <summary>Day by which the next confirmation was due, as seen from a day; null for certificates that need none.</summary>
+    /// <param name="day">Confirmations after it don't count.</param>
+    public DateOnly? ConfirmationDueAsOf(DateOnly day) =>
+        this switch
+        {
+            { Text.Operator: { } scope } => LastConfirmed(Text.TestedOn, day)
+                .AddMonths(scope.ConfirmEveryMonths),
+            { Text.Examiner: { } scope } => LastConfirmed(scope.VisionTestedOn, day)
+                .AddMonths(MonthsBetweenVisionTests),
+            _ => null,
+        };
+
+    private DateOnly LastConfirmed(DateOnly first, DateOnly asOf) =>
+        Confirmations.LastOrDefault(c => c.On <= asOf)?.On ?? first;
 
     private static void CheckText(Checks checks, CertificateText text, DateOnly today)
     {

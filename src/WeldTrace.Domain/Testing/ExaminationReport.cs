@@ -120,7 +120,8 @@ public sealed record ExaminationReport(
             _ => ExaminationMethod.Visual,
         };
 
-    private string Title =>
+    /// <summary>The method, as a heading.</summary>
+    public string Title =>
         string.Concat(
             ExaminationPlan.Word(Method)[..1].ToUpperInvariant(),
             ExaminationPlan.Word(Method)[1..]

@@ -4,12 +4,16 @@ using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Storage;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Testing;
 
 namespace WeldTrace.Persistence.Loading;
 
 public static class RecordsBehind
 {
-    /// <summary>The vessel's records, the signatures, and what they rest on: design, procedures with their qualification, tools, machines, material.</summary>
+    /// <summary>
+    /// The vessel's records, the signatures, and what they rest on: design, procedures with their qualification, tools, machines, material,
+    /// instruments with their calibrations, certificates of whoever welded or tested.
+    /// </summary>
     public static async Task<IReadOnlyList<Record>> LoadRecordsBehindAsync(
         this WeldTraceDbContext db,
         VesselHistory history,
@@ -47,7 +51,7 @@ public static class RecordsBehind
             .. history.Lot is { } lot ? [lot] : Array.Empty<Record>(),
         ];
         records.AddRange(await QualificationsBehindAsync(db, procedures, cancellation));
-        records.AddRange(await GateBehindAsync(db, history, cancellation));
+        records.AddRange(await ProofsBehindAsync(db, history, cancellation));
         var ids = records.Select(r => r.Id).ToList();
         records.AddRange(
             await db
@@ -58,32 +62,54 @@ public static class RecordsBehind
         return records;
     }
 
-    /// <summary>The certificates and instruments by which the rules before each run were judged.</summary>
-    private static async Task<IReadOnlyList<Record>> GateBehindAsync(
+    /// <summary>The certificates, instruments and production tests by which runs were begun and the vessel was tested.</summary>
+    private static async Task<IReadOnlyList<Record>> ProofsBehindAsync(
         WeldTraceDbContext db,
         VesselHistory history,
         CancellationToken cancellation
     )
     {
-        var ids = history
-            .Runs.SelectMany(r => r.Gate)
-            .SelectMany(v => v.Behind ?? [])
-            .Where(n => n.Kind is "certificate" or "instrument")
-            .Select(n => n.Id)
-            .Distinct()
-            .ToList();
+        var behind = BehindRuns(history).ToLookup(n => n.Kind, n => n.Id);
+        List<Guid> instruments = [.. behind["instrument"], .. InstrumentsOf(history)];
+        var (certificates, people) = (behind["certificate"].ToList(), PeopleOf(history).ToList());
+        var production = behind["production-test"].ToList();
         return
         [
             .. await db
                 .Certificates.AsNoTracking()
-                .Where(c => ids.Contains(c.Id))
+                .Where(c => certificates.Contains(c.Id) || people.Contains(c.PersonId))
                 .ToListAsync(cancellation),
             .. await db
                 .Instruments.AsNoTracking()
-                .Where(i => ids.Contains(i.Id))
+                .Where(i => instruments.Contains(i.Id))
+                .ToListAsync(cancellation),
+            .. await db
+                .ProductionTests.AsNoTracking()
+                .Where(t => production.Contains(t.Id))
                 .ToListAsync(cancellation),
         ];
     }
+
+    private static IEnumerable<RecordName> BehindRuns(VesselHistory history) =>
+        history.Runs.SelectMany(r => r.Gate).SelectMany(v => v.Behind ?? []);
+
+    private static IEnumerable<Guid> InstrumentsOf(VesselHistory history) =>
+        [
+            .. Tests(history).SelectMany(t => t.Instruments ?? []).Select(i => i.Id),
+            .. history.Laboratory.SelectMany(t => t.Instruments).Select(i => i.Id),
+            .. history.Material.Preparation.FitUps.Select(f => f.InstrumentId),
+        ];
+
+    private static IEnumerable<Guid> PeopleOf(VesselHistory history) =>
+        [
+            .. history.WeldedBy,
+            .. Tests(history).Select(t => t.InspectorId),
+            .. history.Laboratory.Select(t => t.TesterId),
+            .. history.SignOffs.Where(s => s.Examination is not null).Select(s => s.PersonId),
+        ];
+
+    private static IEnumerable<TestRecord> Tests(VesselHistory history) =>
+        [.. history.LeakTests, .. history.PressureTests, .. history.Sections];
 
     /// <summary>The qualification records of procedures, with their test pieces and results.</summary>
     private static async Task<IReadOnlyList<Record>> QualificationsBehindAsync(

@@ -5,11 +5,9 @@ namespace WeldTrace.Web.Reading;
 /// <summary>The page of a record that another one names.</summary>
 public static class RecordLinks
 {
-    /// <summary>Address of its page; null when it has none of its own.</summary>
-    public static string? Of(RecordName name)
-    {
-        ArgumentNullException.ThrowIfNull(name);
-        return name.Kind switch
+    /// <summary>Address of its page; null when it has none of its own, or when there is no record.</summary>
+    public static string? Of(RecordName? name) =>
+        name?.Kind switch
         {
             "vessel" => Routes.Vessel(name.Label),
             "vessel-design" => Routes.Design(name.Id),
@@ -29,8 +27,10 @@ public static class RecordLinks
             "tool" => Routes.Tool(name.Id),
             "tool-design" => Routes.ToolDesign(name.Id),
             "material-lot" => Routes.MaterialLot(name.Id),
+            "component" => Routes.Component(name.Id),
+            "test-piece" => Routes.TestPiece(name.Id),
+            "qualification-test" => Routes.Result(name.Id),
             "heat-treatment" => Routes.HeatTreatment(name.Id),
             _ => null,
         };
-    }
 }

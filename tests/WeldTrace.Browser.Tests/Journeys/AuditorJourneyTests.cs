@@ -30,6 +30,54 @@ public sealed class AuditorJourneyTests(SiteFixture site)
         Assert.NotEmpty(BundleVerifier.Verify(new MemoryStream(bundle)).Problems);
     }
 
+    /// <summary>WCAG 2.2, 2.1.1: the drawing is walked by keys alone, along its lines.</summary>
+    [Fact]
+    public async Task Genealogy_IsWalkedByKeys_FromTheVesselOverARunToItsTool()
+    {
+        await using var auditor = await Visitor.SignInAsync(site, DemoPeople.Auditor);
+        await auditor.GoToAsync("/vessels/NR10-0001");
+        await auditor.FollowAsync("Everything that made it (genealogy)");
+        await auditor.SeesAsync("Everything that made NR10-0001");
+        Keyboard keys = new(auditor.Page);
+        await keys.ReachAsync("Vessel: NR10-0001");
+
+        Assert.StartsWith("Components:", await WalkAsync("ArrowLeft"), StringComparison.Ordinal);
+        Assert.StartsWith("Material lots:", await WalkAsync("ArrowLeft"), StringComparison.Ordinal);
+        Assert.StartsWith("Vessel: NR10-0001", await WalkAsync("Home"), StringComparison.Ordinal);
+        var work = await WalkAsync("ArrowRight");
+        while (!work.StartsWith("Weld runs:", StringComparison.Ordinal))
+        {
+            var next = await WalkAsync("ArrowDown");
+            Assert.NotEqual(work, next);
+            work = next;
+        }
+
+        var means = await WalkAsync("ArrowRight");
+        for (var above = ""; above != means; )
+        {
+            above = means;
+            means = await WalkAsync("ArrowUp");
+        }
+
+        while (!means.StartsWith("Tools:", StringComparison.Ordinal))
+        {
+            var next = await WalkAsync("ArrowDown");
+            Assert.NotEqual(means, next);
+            means = next;
+        }
+
+        await auditor.Page.Keyboard.PressAsync("Enter");
+        await auditor.Page.WaitForURLAsync("**/tools/*");
+
+        async Task<string> WalkAsync(string key)
+        {
+            await auditor.Page.Keyboard.PressAsync(key);
+            return await auditor.Page.EvaluateAsync<string>(
+                "() => document.activeElement.getAttribute('aria-label') ?? ''"
+            );
+        }
+    }
+
     [Fact]
     public async Task Ledger_OfTheDemonstration_IsWhole()
     {

@@ -43,6 +43,7 @@ internal static class AccessTable
         /vessels/{Serial}                                     in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/traveler.pdf                        in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/certificate.pdf                     in      yes       yes       yes        yes      yes      yes
+        /vessels/{Serial}/genealogy                           in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/history.zip                         in      yes       yes       yes        yes      yes      yes
         /vessels/{Serial}/steps/{Sequence}                    in      yes       yes       yes        yes      yes      yes
         /vessels/{Serial}/prepare/{JointCode}                 in      yes       yes       yes        no       yes      no

@@ -1,5 +1,6 @@
 using WeldTrace.Web.Features.Vessels.Bundle;
 using WeldTrace.Web.Features.Vessels.Certificate;
+using WeldTrace.Web.Features.Vessels.Genealogy;
 using WeldTrace.Web.Features.Vessels.List;
 using WeldTrace.Web.Features.Vessels.Plan;
 using WeldTrace.Web.Features.Vessels.Prepare;
@@ -19,6 +20,7 @@ public static class Registration
             .AddScoped<ShipVesselHandler>()
             .AddScoped<TravelerReader>()
             .AddScoped<InspectionCertificateReader>()
+            .AddScoped<GenealogyReader>()
             .AddScoped<BundleReader>();
 
     public static void MapVessels(this IEndpointRouteBuilder endpoints)

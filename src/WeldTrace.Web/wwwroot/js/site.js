@@ -32,6 +32,9 @@ onPage(() => {
   if (document.querySelector("[data-chart]")) {
     import("./chart.js").then((chart) => chart.drawCharts());
   }
+  if (document.querySelector("[data-genealogy]")) {
+    import("./genealogy.js").then((genealogy) => genealogy.walkGenealogies());
+  }
   if (document.querySelector("[data-picture]")) {
     import("./picture.js").then((picture) => picture.showPictures());
   }
