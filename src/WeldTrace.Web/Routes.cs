@@ -134,6 +134,8 @@ public static class Routes
     public static string InspectionCertificate(string serial) =>
         $"{Vessel(serial)}/certificate.pdf";
 
+    public static string Book(string serial) => $"{Vessel(serial)}/history.pdf";
+
     public static string Genealogy(string serial) => $"{Vessel(serial)}/genealogy";
 
     public static string Bundle(string serial) => $"{Vessel(serial)}/history.zip";

@@ -15,6 +15,9 @@ public sealed record HistoryBundleInput
 
     public required ReadOnlyMemory<byte> TravelerPdf { get; init; }
 
+    /// <summary>The history book; null to leave it out.</summary>
+    public ReadOnlyMemory<byte>? BookPdf { get; init; }
+
     /// <summary>The newest version of every record that speaks of the vessel, and of what they rest on.</summary>
     public required IReadOnlyList<BundledRecord> Records { get; init; }
 

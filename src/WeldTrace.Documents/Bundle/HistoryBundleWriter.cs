@@ -68,6 +68,10 @@ public static class HistoryBundleWriter
         await archive.AddAsync(BundlePaths.Instructions, instructions, cancellation);
         await archive.AddAsync(BundlePaths.SiteKey, pem, cancellation);
         await archive.AddAsync(BundlePaths.Traveler, input.TravelerPdf, cancellation);
+        if (input.BookPdf is { } book)
+        {
+            await archive.AddAsync(BundlePaths.Book, book, cancellation);
+        }
     }
 
     private static async Task AddRecordsAsync(

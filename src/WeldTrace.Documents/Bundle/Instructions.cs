@@ -21,6 +21,7 @@ internal static class Instructions
             WHAT IS IN IT
 
             traveler.pdf            the printed record of the vessel
+            history.pdf             the history book: everything on record, with contents
             records/                the newest version of each record, as JSON
             ledger/<number>.json    every change of those records: who, when, what, why
             ledger/proofs.json      proof that each entry stands in the site's ledger (RFC 9162)

@@ -98,12 +98,32 @@ internal sealed class Canvas
     /// <summary>Draws inside a link to a web address.</summary>
     public void Link(Area area, string address, Action draw)
     {
-        var world = new XRect(area.X, area.Y, area.Width, area.Height);
-        var box = new PdfRectangle(Graphics.Transformer.WorldToDefaultPage(world));
-        _structure.BeginElement(PdfLinkAnnotation.CreateWebLink(box, address), address);
+        var link = PdfLinkAnnotation.CreateWebLink(Box(area), address);
+        Link(link, address, draw);
+    }
+
+    /// <summary>Draws inside a link to a page of the document.</summary>
+    public void LinkWithin(Area area, int page, string alternativeText, Action draw)
+    {
+        var link = PdfLinkAnnotation.CreateDocumentLink(Box(area), page);
+        Link(link, alternativeText, draw);
+    }
+
+    // ISO 19005-1, 6.5.3: an annotation without this flag has no place in a file for keeping.
+    private void Link(PdfLinkAnnotation link, string alternativeText, Action draw)
+    {
+        link.Flags = PdfAnnotationFlags.Print;
+        _structure.BeginElement(link, alternativeText);
         draw();
         _structure.End();
     }
+
+    private PdfRectangle Box(Area area) =>
+        new(
+            Graphics.Transformer.WorldToDefaultPage(
+                new XRect(area.X, area.Y, area.Width, area.Height)
+            )
+        );
 
     private XFont Font(TextStyle style)
     {

@@ -8,7 +8,11 @@ internal sealed class Flow
         [],
     ];
     private double _y = PageGeometry.Top;
+    private readonly List<(Heading Heading, int Page)> _headings = [];
     private double _pendingSpace;
+
+    /// <summary>The headings in their order, each with its page from 1.</summary>
+    public IReadOnlyList<(Heading Heading, int Page)> Headings => _headings;
 
     public IReadOnlyList<IReadOnlyList<Action<Canvas>>> Pages => _pages;
 
@@ -56,6 +60,11 @@ internal sealed class Flow
             Space(blocks[i].SpaceBefore);
             Require(HeightToBegin(blocks, i));
             blocks[i].Place(this);
+            if (blocks[i] is Heading heading)
+            {
+                _headings.Add((heading, _pages.Count));
+            }
+
             Space(blocks[i].SpaceAfter);
         }
     }

@@ -10,19 +10,37 @@ internal static class FlowDocument
         Typefaces.Install();
         var flow = new Flow();
         flow.Place(blocks);
+        Write(settings, flow.Pages, output);
+    }
 
+    /// <param name="settings">What the document says about itself.</param>
+    /// <param name="pages">What is painted on each page.</param>
+    /// <param name="output">Stays open.</param>
+    /// <param name="isForKeeping">Whether it is prepared for archives as PDF/A-1a (ISO 19005-1).</param>
+    public static void Write(
+        DocumentSettings settings,
+        IReadOnlyList<IReadOnlyList<Action<Canvas>>> pages,
+        Stream output,
+        bool isForKeeping = false
+    )
+    {
         using var document = new PdfDocument();
+        if (isForKeeping)
+        {
+            document.SetPdfA();
+        }
+
         var canvas = new Canvas(document);
         Describe(document, settings);
-        for (var page = 0; page < flow.Pages.Count; page++)
+        for (var page = 0; page < pages.Count; page++)
         {
             canvas.BeginPage();
-            foreach (var paint in flow.Pages[page])
+            foreach (var paint in pages[page])
             {
                 paint(canvas);
             }
 
-            Footer.Draw(canvas, settings, page + 1, flow.Pages.Count);
+            Footer.Draw(canvas, settings, page + 1, pages.Count);
         }
 
         canvas.End();

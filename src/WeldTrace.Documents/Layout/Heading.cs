@@ -8,6 +8,10 @@ internal sealed class Heading(string text, int level, StateMark? state = null, b
 {
     private const int MostLines = 12;
 
+    public string Text => text;
+
+    public int Level => level;
+
     private readonly TextStyle _style = level switch
     {
         1 => Styles.Title,

@@ -11,11 +11,15 @@ internal static class RecordSheetDocument
     public static IReadOnlyList<Block> Blocks(RecordSheetModel model) =>
         [
             .. Head(model),
-            .. model.Parts.SelectMany(p => Part.Of(p.Title, Blocks(p))),
+            .. Parts(model.Parts),
             .. model.Signatures is { } signatures
                 ? SignaturePart.Blocks(signatures, [], model.Stamp)
                 : [],
         ];
+
+    /// <summary>Parts under headings of their own.</summary>
+    public static IEnumerable<Block> Parts(IEnumerable<SheetPart> parts) =>
+        parts.SelectMany(p => Part.Of(p.Title, Blocks(p)));
 
     private static IEnumerable<Block> Head(RecordSheetModel model)
     {

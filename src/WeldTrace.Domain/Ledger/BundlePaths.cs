@@ -17,6 +17,9 @@ public static class BundlePaths
     /// <summary>The printed traveler.</summary>
     public const string Traveler = "traveler.pdf";
 
+    /// <summary>The history book.</summary>
+    public const string Book = "history.pdf";
+
     /// <summary>How to check the bundle.</summary>
     public const string Instructions = "VERIFY.txt";
 

@@ -75,6 +75,7 @@ internal static class DemoAddresses
         addresses["/vessels/{serial}/traveler.pdf"] = Routes.Traveler(Whole);
         addresses["/vessels/{serial}/certificate.pdf"] = Routes.InspectionCertificate(Whole);
         addresses["/vessels/{serial}/history.zip"] = Routes.Bundle(Whole);
+        addresses["/vessels/{serial}/history.pdf"] = Routes.Book(Whole);
         addresses["/vessels/{Serial}/ship"] = Routes.ShipVessel(Whole);
         addresses["/vessels/{Serial}/steps/{Sequence}"] = Routes.Step(Whole, 10);
         addresses["/vessels/{Serial}/findings/new"] = Routes.ReportFinding("NR10-0009");

@@ -4,6 +4,7 @@ using WeldTrace.Web.Features.Findings.ListFindings;
 using WeldTrace.Web.Features.Findings.Report;
 using WeldTrace.Web.Features.Findings.ReportFinding;
 using WeldTrace.Web.Features.Findings.ShowFinding;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Findings;
 
@@ -17,6 +18,7 @@ public static class Registration
             .AddScoped<FindingActsHandler>()
             .AddScoped<ContainHandler>()
             .AddScoped<FiguresReader>()
+            .AddScoped<IBookChapters, FindingReportReader>()
             .AddScoped<FindingReportReader>()
             .AddScoped<ReportFindingHandler>();
 

@@ -3,6 +3,7 @@ using WeldTrace.Web.Features.Laboratory.Enter;
 using WeldTrace.Web.Features.Laboratory.List;
 using WeldTrace.Web.Features.Laboratory.Report;
 using WeldTrace.Web.Features.Laboratory.Show;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Laboratory;
 
@@ -14,6 +15,7 @@ public static class Registration
             .AddScoped<LaboratoryListReader>()
             .AddScoped<LaboratoryReader>()
             .AddScoped<IWorkings, LaboratoryWorkings>()
+            .AddScoped<IBookChapters, LaboratoryReportReader>()
             .AddScoped<LaboratoryReportReader>();
 
     public static void MapLaboratory(this IEndpointRouteBuilder endpoints)

@@ -4,6 +4,7 @@ using WeldTrace.Web.Features.Procedures.List;
 using WeldTrace.Web.Features.Procedures.Sheet;
 using WeldTrace.Web.Features.Procedures.Show;
 using WeldTrace.Web.Features.Procedures.Write;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Procedures;
 
@@ -19,6 +20,7 @@ public static class Registration
             .AddScoped<ReviseProcedureHandler>()
             .AddScoped<WithdrawProcedureHandler>()
             .AddScoped<WriteProcedureHandler>()
+            .AddScoped<IBookChapters, ProcedureSheetReader>()
             .AddScoped<ProcedureSheetReader>();
 
     public static void MapProcedures(this IEndpointRouteBuilder endpoints)

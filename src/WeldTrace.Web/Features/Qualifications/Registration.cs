@@ -5,6 +5,7 @@ using WeldTrace.Web.Features.Qualifications.Plan;
 using WeldTrace.Web.Features.Qualifications.Sheet;
 using WeldTrace.Web.Features.Qualifications.Show;
 using WeldTrace.Web.Features.Qualifications.Weld;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Qualifications;
 
@@ -22,6 +23,7 @@ public static class Registration
             .AddScoped<ResultReader>()
             .AddScoped<IWorkings, QualificationWorkings>()
             .AddScoped<IWorkings, ResultWorkings>()
+            .AddScoped<IBookChapters, QualificationSheetReader>()
             .AddScoped<QualificationSheetReader>();
 
     public static void MapQualifications(this IEndpointRouteBuilder endpoints)

@@ -10,6 +10,7 @@ using WeldTrace.Web.Features.Testing.ShowTest;
 using WeldTrace.Web.Features.Testing.SignOff;
 using WeldTrace.Web.Features.Testing.TakeInSection;
 using WeldTrace.Web.Pictures;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Testing;
 
@@ -22,12 +23,14 @@ public static class Registration
             .AddSingleton<PictureStore>()
             .AddScoped<TakeInSectionHandler>()
             .AddScoped<MeasureSectionHandler>()
+            .AddScoped<IBookChapters, SectionReportReader>()
             .AddScoped<SectionReportReader>()
             .AddScoped<SignOffHandler>()
             .AddScoped<ShowTestHandler>()
             .AddScoped<IWorkings, TestWorkings>()
             .AddScoped<SignTestHandler>()
             .AddScoped<DecideDepartureHandler>()
+            .AddScoped<IBookChapters, TestReportReader>()
             .AddScoped<TestReportReader>()
             .AddScoped<ListTestsHandler>();
 

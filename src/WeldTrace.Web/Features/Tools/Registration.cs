@@ -7,6 +7,7 @@ using WeldTrace.Web.Features.Tools.Inspect;
 using WeldTrace.Web.Features.Tools.List;
 using WeldTrace.Web.Features.Tools.Parts;
 using WeldTrace.Web.Features.Tools.Show;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Tools;
 
@@ -25,6 +26,7 @@ public static class Registration
             .AddScoped<ToolDesignHandler>()
             .AddScoped<ToolDesignListReader>()
             .AddScoped<ToolUpkeepHandler>()
+            .AddScoped<IBookChapters, ToolCardReader>()
             .AddScoped<ToolCardReader>();
 
     public static void MapTools(this IEndpointRouteBuilder endpoints)

@@ -1,3 +1,4 @@
+using WeldTrace.Web.Features.Vessels.Book;
 using WeldTrace.Web.Features.Vessels.Bundle;
 using WeldTrace.Web.Features.Vessels.Certificate;
 using WeldTrace.Web.Features.Vessels.Genealogy;
@@ -21,6 +22,7 @@ public static class Registration
             .AddScoped<TravelerReader>()
             .AddScoped<InspectionCertificateReader>()
             .AddScoped<GenealogyReader>()
+            .AddScoped<BookReader>()
             .AddScoped<BundleReader>();
 
     public static void MapVessels(this IEndpointRouteBuilder endpoints)
@@ -28,6 +30,7 @@ public static class Registration
         endpoints.MapVesselCsv();
         endpoints.MapTraveler();
         endpoints.MapInspectionCertificate();
+        endpoints.MapBook();
         endpoints.MapBundle();
     }
 }

@@ -7,6 +7,7 @@ using WeldTrace.Domain.Records;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Material.Lots;
+using WeldTrace.Web.Features.Vessels.Book;
 using WeldTrace.Web.Features.Vessels.Bundle;
 using WeldTrace.Web.Features.Vessels.Traveler;
 using WeldTrace.Web.Tests.Features.Material;
@@ -56,15 +57,17 @@ public sealed class VesselBundleTests(PostgresServerFixture server)
     private static async Task<IReadOnlyList<string>> PapersAsync(WorkingSite site, string serial)
     {
         var folder = Directory.CreateTempSubdirectory("bundle-key-").FullName;
+        var travelers = new TravelerReader(
+            site.Database,
+            site.Sites,
+            SamplePictures.Store(site.Database),
+            site.Stamps
+        );
         var reader = new BundleReader(
             site.Database,
             site.Sites,
-            new TravelerReader(
-                site.Database,
-                site.Sites,
-                SamplePictures.Store(site.Database),
-                site.Stamps
-            ),
+            travelers,
+            new BookReader(site.Database, site.Sites, travelers, [], site.Stamps),
             new SiteKeyFolder(folder),
             site.Clock
         );

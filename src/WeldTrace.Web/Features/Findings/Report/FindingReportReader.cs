@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
+using WeldTrace.Documents.Book;
 using WeldTrace.Documents.RecordSheets;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
@@ -14,9 +15,38 @@ public sealed class FindingReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
     StampReader stamps
-)
+) : IBookChapters
 {
+    public IReadOnlyList<string> Kinds => ["finding"];
+
+    public async Task<BookChapter?> FindChapterAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    ) =>
+        await ModelAsync(id, address, actor, cancellation) is { } model
+            ? BookChapter.Of(model)
+            : null;
+
     public async Task<byte[]?> PrintAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
+        {
+            return null;
+        }
+
+        using var pdf = new MemoryStream();
+        RecordSheetExporter.Write(model, pdf);
+        return pdf.ToArray();
+    }
+
+    private async Task<RecordSheetModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,
@@ -33,7 +63,7 @@ public sealed class FindingReportReader(
         }
 
         var site = await sites.GetAsync(cancellation);
-        var model = new RecordSheetModel
+        return new RecordSheetModel
         {
             Stamp = await stamps.ReadAsync(actor, cancellation),
             RecordAddress = new Uri(address, Routes.Finding(id)).AbsoluteUri,
@@ -54,9 +84,6 @@ public sealed class FindingReportReader(
             Parts = [.. FindingParts.Of(finding, site)],
             Signatures = await SignaturesAsync(db, finding, cancellation),
         };
-        using var pdf = new MemoryStream();
-        RecordSheetExporter.Write(model, pdf);
-        return pdf.ToArray();
     }
 
     private static IEnumerable<LabelledValue> Particulars(Finding finding, Site site) =>

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
+using WeldTrace.Documents.Book;
 using WeldTrace.Documents.Procedures;
 using WeldTrace.Documents.TestReports;
 using WeldTrace.Domain.Certification;
@@ -15,9 +16,38 @@ namespace WeldTrace.Web.Features.Laboratory.Report;
 public sealed class LaboratoryReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     StampReader stamps
-)
+) : IBookChapters
 {
+    public IReadOnlyList<string> Kinds => ["laboratory-test"];
+
+    public async Task<BookChapter?> FindChapterAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    ) =>
+        await ModelAsync(id, address, actor, cancellation) is { } model
+            ? BookChapter.Of(model)
+            : null;
+
     public async Task<byte[]?> PrintAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
+        {
+            return null;
+        }
+
+        using var pdf = new MemoryStream();
+        TestReportExporter.Write(model, pdf);
+        return pdf.ToArray();
+    }
+
+    private async Task<TestReportModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,
@@ -35,7 +65,7 @@ public sealed class LaboratoryReportReader(
 
         var stamp = await stamps.ReadAsync(actor, cancellation);
         var model = Map(test, stamp, new Uri(address, Routes.LaboratoryTest(id)));
-        model = model with
+        return model with
         {
             Tables =
             [
@@ -54,9 +84,6 @@ public sealed class LaboratoryReportReader(
             ],
             Signatures = await db.SignatureEntriesAsync(test, cancellation),
         };
-        using var pdf = new MemoryStream();
-        TestReportExporter.Write(model, pdf);
-        return pdf.ToArray();
     }
 
     private static TestReportModel Map(LaboratoryTest test, DocumentStamp stamp, Uri address) =>

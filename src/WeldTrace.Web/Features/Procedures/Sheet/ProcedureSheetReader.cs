@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
+using WeldTrace.Documents.Book;
 using WeldTrace.Documents.Procedures;
 using WeldTrace.Documents.Traveler;
 using WeldTrace.Domain.Procedures;
@@ -16,9 +17,38 @@ public sealed class ProcedureSheetReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     ProcedurePageReader pages,
     StampReader stamps
-)
+) : IBookChapters
 {
+    public IReadOnlyList<string> Kinds => ["procedure-revision"];
+
+    public async Task<BookChapter?> FindChapterAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    ) =>
+        await ModelAsync(id, address, actor, cancellation) is { } model
+            ? BookChapter.Of(model)
+            : null;
+
     public async Task<byte[]?> PrintAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
+        {
+            return null;
+        }
+
+        using var pdf = new MemoryStream();
+        ProcedureSheetExporter.Write(model, pdf);
+        return pdf.ToArray();
+    }
+
+    private async Task<ProcedureSheetModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,
@@ -31,17 +61,12 @@ public sealed class ProcedureSheetReader(
             return null;
         }
 
-        using var pdf = new MemoryStream();
-        ProcedureSheetExporter.Write(
-            Map(
-                view,
-                await stamps.ReadAsync(actor, cancellation),
-                new Uri(address, Routes.Procedure(id)),
-                await SketchAsync(view.Revision.Content.DetailsOrNone.Sketch, cancellation)
-            ),
-            pdf
+        return Map(
+            view,
+            await stamps.ReadAsync(actor, cancellation),
+            new Uri(address, Routes.Procedure(id)),
+            await SketchAsync(view.Revision.Content.DetailsOrNone.Sketch, cancellation)
         );
-        return pdf.ToArray();
     }
 
     private async Task<Attachment?> SketchAsync(JointSketch? sketch, CancellationToken cancellation)

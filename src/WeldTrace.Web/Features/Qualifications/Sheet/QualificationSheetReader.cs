@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
+using WeldTrace.Documents.Book;
 using WeldTrace.Documents.Procedures;
 using WeldTrace.Documents.Qualifications;
 using WeldTrace.Domain.Limits;
@@ -18,9 +19,38 @@ public sealed class QualificationSheetReader(
     QualificationReader qualifications,
     IDbContextFactory<WeldTraceDbContext> contexts,
     StampReader stamps
-)
+) : IBookChapters
 {
+    public IReadOnlyList<string> Kinds => ["qualification"];
+
+    public async Task<BookChapter?> FindChapterAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    ) =>
+        await ModelAsync(id, address, actor, cancellation) is { } model
+            ? BookChapter.Of(model)
+            : null;
+
     public async Task<byte[]?> PrintAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
+        {
+            return null;
+        }
+
+        using var pdf = new MemoryStream();
+        QualificationExporter.Write(model, pdf);
+        return pdf.ToArray();
+    }
+
+    private async Task<QualificationModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,
@@ -34,15 +64,12 @@ public sealed class QualificationSheetReader(
         }
 
         var stamp = await stamps.ReadAsync(actor, cancellation);
-        var model = Map(view, stamp, new Uri(address, Routes.Qualification(id))) with
+        return Map(view, stamp, new Uri(address, Routes.Qualification(id))) with
         {
             Procedure = await ProcedureAsync(view.Records.Revision.Content, cancellation),
             Photographs = await PhotographsAsync(view.Records.Tests, cancellation),
             Sources = await SourcesAsync(view.Records.Record, cancellation),
         };
-        using var pdf = new MemoryStream();
-        QualificationExporter.Write(model, pdf);
-        return pdf.ToArray();
     }
 
     private static QualificationModel Map(QualificationView view, DocumentStamp stamp, Uri address)

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
+using WeldTrace.Documents.Book;
 using WeldTrace.Documents.TestReports;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
@@ -32,9 +33,38 @@ public sealed class TestReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
     StampReader stamps
-)
+) : IBookChapters
 {
+    public IReadOnlyList<string> Kinds => ["leak-test", "pressure-test"];
+
+    public async Task<BookChapter?> FindChapterAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    ) =>
+        await ModelAsync(id, address, actor, cancellation) is { } model
+            ? BookChapter.Of(model)
+            : null;
+
     public async Task<byte[]?> PrintAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
+        {
+            return null;
+        }
+
+        using var pdf = new MemoryStream();
+        TestReportExporter.Write(model, pdf);
+        return pdf.ToArray();
+    }
+
+    private async Task<TestReportModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,
@@ -71,14 +101,9 @@ public sealed class TestReportReader(
             await stamps.ReadAsync(actor, cancellation),
             address
         );
-        using var pdf = new MemoryStream();
-        TestReportExporter.Write(
-            test is LeakTest leak
-                ? LeakReport.Map(source, leak)
-                : PressureReport.Map(source, (PressureTest)test),
-            pdf
-        );
-        return pdf.ToArray();
+        return test is LeakTest leak
+            ? LeakReport.Map(source, leak)
+            : PressureReport.Map(source, (PressureTest)test);
     }
 
     private static async Task<IReadOnlyList<Documents.Photograph>> PhotographsAsync(

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
+using WeldTrace.Documents.Book;
 using WeldTrace.Documents.Procedures;
 using WeldTrace.Documents.TestReports;
 using WeldTrace.Domain.Records;
@@ -18,9 +19,38 @@ public sealed class SectionReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     PictureStore pictures,
     StampReader stamps
-)
+) : IBookChapters
 {
+    public IReadOnlyList<string> Kinds => ["section"];
+
+    public async Task<BookChapter?> FindChapterAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    ) =>
+        await ModelAsync(id, address, actor, cancellation) is { } model
+            ? BookChapter.Of(model)
+            : null;
+
     public async Task<byte[]?> PrintAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
+        {
+            return null;
+        }
+
+        using var pdf = new MemoryStream();
+        TestReportExporter.Write(model, pdf);
+        return pdf.ToArray();
+    }
+
+    private async Task<TestReportModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,
@@ -42,7 +72,7 @@ public sealed class SectionReportReader(
             PrintedSections.LongestSide,
             cancellation
         );
-        var model = Map(section, stamp, new Uri(address, Routes.Section(id))) with
+        return Map(section, stamp, new Uri(address, Routes.Section(id))) with
         {
             Photographs = jpeg is null ? [] : [PrintedSections.Picture(section, jpeg)],
             Seams = await SeamsAsync(db, section, cancellation),
@@ -62,9 +92,6 @@ public sealed class SectionReportReader(
             ],
             Signatures = await db.SignatureEntriesAsync(section, cancellation),
         };
-        using var pdf = new MemoryStream();
-        TestReportExporter.Write(model, pdf);
-        return pdf.ToArray();
     }
 
     private static TestReportModel Map(SectionExamination section, DocumentStamp stamp, Uri address)

@@ -1,3 +1,4 @@
+using WeldTrace.Documents.Book;
 using WeldTrace.Documents.Tools;
 using WeldTrace.Domain.Records;
 using WeldTrace.Web.Reading;
@@ -5,9 +6,38 @@ using WeldTrace.Web.Reading;
 namespace WeldTrace.Web.Features.Tools.Card;
 
 /// <summary>Prints the card of a tool.</summary>
-public sealed class ToolCardReader(ToolReader tools, StampReader stamps)
+public sealed class ToolCardReader(ToolReader tools, StampReader stamps) : IBookChapters
 {
+    public IReadOnlyList<string> Kinds => ["tool"];
+
+    public async Task<BookChapter?> FindChapterAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    ) =>
+        await ModelAsync(id, address, actor, cancellation) is { } model
+            ? BookChapter.Of(model)
+            : null;
+
     public async Task<byte[]?> PrintAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
+        {
+            return null;
+        }
+
+        using var pdf = new MemoryStream();
+        ToolCardExporter.Write(model, pdf);
+        return pdf.ToArray();
+    }
+
+    private async Task<ToolCardModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,
@@ -19,14 +49,11 @@ public sealed class ToolCardReader(ToolReader tools, StampReader stamps)
             return null;
         }
 
-        var model = ToolCardMapping.Map(
+        return ToolCardMapping.Map(
             view,
             await stamps.ReadAsync(actor, cancellation),
             new Uri(address, Routes.Tool(id)).AbsoluteUri
         );
-        using var pdf = new MemoryStream();
-        ToolCardExporter.Write(model, pdf);
-        return pdf.ToArray();
     }
 }
 

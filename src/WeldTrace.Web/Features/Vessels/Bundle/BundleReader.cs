@@ -7,6 +7,7 @@ using WeldTrace.Persistence.LedgerStore;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Persistence.ProcessLogStore;
 using WeldTrace.ProcessLogs;
+using WeldTrace.Web.Features.Vessels.Book;
 using WeldTrace.Web.Features.Vessels.Traveler;
 using WeldTrace.Web.Reading;
 
@@ -17,6 +18,7 @@ public sealed class BundleReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
     TravelerReader travelers,
+    BookReader books,
     SiteKeyFolder keys,
     TimeProvider clock
 )
@@ -67,6 +69,20 @@ public sealed class BundleReader(
         var traveler = await travelers.PrintAsync(db, history, site, actor, cancellation);
         var key = keys.Current;
         var input = await GatherAsync(db, history, traveler, key, cancellation);
+        input = input with
+        {
+            BookPdf = await books.PrintAsync(
+                db,
+                new(
+                    history,
+                    await db.LoadRecordsBehindAsync(history, cancellation),
+                    [.. input.Entries.Select(e => e.Entry)]
+                ),
+                site,
+                actor,
+                cancellation
+            ),
+        };
         await HistoryBundleWriter.WriteAsync(input, key, output, cancellation);
         await KeepCheckpointAsync(input.Checkpoint, key, cancellation);
         return true;

@@ -42,10 +42,23 @@ public sealed class TravelerReader(
     {
         ArgumentNullException.ThrowIfNull(db);
         ArgumentNullException.ThrowIfNull(history);
-        var source = await ReadAsync(db, history, site, actor, cancellation);
         using var pdf = new MemoryStream();
-        TravelerExporter.Write(TravelerMapping.Map(source), pdf);
+        TravelerExporter.Write(await ModelAsync(db, history, site, actor, cancellation), pdf);
         return pdf.ToArray();
+    }
+
+    /// <summary>What the traveler of a history already read prints.</summary>
+    public async Task<TravelerModel> ModelAsync(
+        WeldTraceDbContext db,
+        VesselHistory history,
+        Uri site,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(history);
+        return TravelerMapping.Map(await ReadAsync(db, history, site, actor, cancellation));
     }
 
     private async Task<TravelerSource> ReadAsync(
