@@ -106,6 +106,48 @@ public static class Saving
     }
 
     /// <summary>
+    /// Saves what <paramref name="meanwhile"/> accepts. New files are written at once, in the same transaction, while that work goes on; when it
+    /// refuses, nothing is saved.
+    /// </summary>
+    public static async Task<Outcome> SaveAsync(
+        this WeldTraceDbContext db,
+        Task<Outcome> meanwhile,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(meanwhile);
+        db.Meanwhile = RequireAsync(meanwhile);
+        try
+        {
+            return await db.SaveAsync(cancellation);
+        }
+        catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
+        {
+            var outcome = await meanwhile;
+            if (outcome.IsAccepted)
+            {
+                throw;
+            }
+
+            return outcome;
+        }
+        finally
+        {
+            db.Meanwhile = null;
+        }
+    }
+
+    // A refusal ends the transaction like a cancelled save.
+    private static async Task RequireAsync(Task<Outcome> work)
+    {
+        if (await work is { IsAccepted: false })
+        {
+            throw new OperationCanceledException();
+        }
+    }
+
+    /// <summary>
     /// Saves an edit only when nobody has changed the record since its form was shown. After a lost race the form knows the
     /// new version, so that whoever has read the warning may save again.
     /// </summary>

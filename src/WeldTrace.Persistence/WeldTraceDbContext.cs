@@ -122,15 +122,19 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     /// <summary>Samples to be written in the transaction of the next save.</summary>
     internal void CopyWithNextSave(ProcessLogCopy copy) => _copies.Add(copy);
 
+    /// <summary>Work that the next save waits for, before it takes its place in the line of writers.</summary>
+    internal Task? Meanwhile { get; set; }
+
     private async Task<int> SaveWithLedgerAsync(
         ChangedRecords records,
         CancellationToken cancellation
     )
     {
+        AttachmentCopy? files = Meanwhile is null ? null : AttachmentCopy.Of(ChangeTracker);
         var written = await LedgerSave.RunAsync(
             this,
             records,
-            CopySamplesAsync,
+            token => WriteAheadAsync(files, token),
             token => base.SaveChangesAsync(false, token),
             cancellation
         );
@@ -138,11 +142,23 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
         return written;
     }
 
-    private async Task CopySamplesAsync(CancellationToken cancellation)
+    // Whatever needs no number in the ledger is written while nobody waits in the line.
+    private async Task WriteAheadAsync(AttachmentCopy? files, CancellationToken cancellation)
     {
+        var connection = (NpgsqlConnection)Database.GetDbConnection();
         foreach (var copy in _copies)
         {
-            await copy.WriteAsync((NpgsqlConnection)Database.GetDbConnection(), cancellation);
+            await copy.WriteAsync(connection, cancellation);
+        }
+
+        if (files is not null)
+        {
+            await files.WriteAsync(connection, cancellation);
+        }
+
+        if (Meanwhile is not null)
+        {
+            await Meanwhile;
         }
     }
 

@@ -112,6 +112,9 @@ public static class Routes
     public static string WeldStep(string serial, int sequence) =>
         FormattableString.Invariant($"{Vessel(serial)}/weld/{sequence}");
 
+    public static string WeldRepair(string serial, int finding) =>
+        FormattableString.Invariant($"{Vessel(serial)}/repair/{finding}");
+
     public static string AskConcession(string serial, int sequence, string ruleId) =>
         $"{WeldStep(serial, sequence)}/concession/{ruleId}";
 
@@ -243,6 +246,8 @@ public static class Routes
     public static string MeasureSection(Guid id) => $"{Section(id)}/measure";
 
     public static string SectionPicture(Guid id) => $"{Section(id)}/picture.jpg";
+
+    public static string ExaminationPaper(Guid id) => $"/tests/examinations/{id:D}/report.pdf";
 
     public static string SectionReport(Guid id) => $"{Section(id)}/report.pdf";
 

@@ -70,8 +70,7 @@ internal sealed class RunLogger(
 
     private Task<Outcome> StartAsync(Guid run, string serial, string tool) =>
         new StartRunHandler(contexts, _clock).HandleAsync(
-            serial,
-            10,
+            new(serial, 10),
             new StartRunForm
             {
                 Id = run,

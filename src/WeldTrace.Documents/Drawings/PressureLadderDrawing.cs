@@ -102,7 +102,11 @@ internal sealed class PressureLadderDrawing(PressureLadderPlot plot, UnitSystem 
             surface.Polyline([at, begin, reached], 0.8, Tone.Quiet);
             surface.Line(reached, end, 2.4, Tone.Rule);
             surface.Dashed(end, end with { Y = bottom }, 0.3, Tone.Rule, 2, 3);
-            DrawName(surface, stage, reached, end, bottom);
+            if (stage.Target.Pascals > 0)
+            {
+                DrawName(surface, stage, reached, end, bottom);
+            }
+
             at = end;
         }
     }

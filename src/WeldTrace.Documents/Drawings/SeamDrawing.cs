@@ -27,7 +27,11 @@ internal sealed class SeamDrawing(SeamPlan plan) : Drawing
 
     private int Sense => plan.Travel == RotationSense.Clockwise ? 1 : -1;
 
-    private double Whole => 360 + plan.Overlap.Degrees;
+    private double Whole =>
+        plan.Repair is { } repair ? Degrees(repair.Length.Metres) : 360 + plan.Overlap.Degrees;
+
+    // Where the run plunged.
+    private double Begin => plan.Start.Degrees + (Sense * Degrees(plan.Repair?.From.Metres ?? 0));
 
     public override double Height(double width) => width;
 
@@ -37,11 +41,11 @@ internal sealed class SeamDrawing(SeamPlan plan) : Drawing
         var radius = (width / 2) - LabelRoom;
         var travelled = Math.Min(Whole, Travelled());
         surface.Circle(centre, radius, 0.5, Tone.Rule);
-        surface.Arc(centre, radius, plan.Start.Degrees, Sense * Math.Min(travelled, 360), 1.8);
+        surface.Arc(centre, radius, Begin, Sense * Math.Min(travelled, 360), 1.8);
         if (travelled > 360)
         {
             var overlap = travelled - 360;
-            surface.Arc(centre, radius - 3.5, plan.Start.Degrees, Sense * overlap, 1.2);
+            surface.Arc(centre, radius - 3.5, Begin, Sense * overlap, 1.2);
         }
 
         DrawEnds(surface, centre, radius, travelled);
@@ -54,7 +58,7 @@ internal sealed class SeamDrawing(SeamPlan plan) : Drawing
 
     private void DrawEnds(Surface surface, Spot centre, double radius, double travelled)
     {
-        var start = plan.Start.Degrees;
+        var start = Begin;
         surface.Disc(centre.Polar(radius, start), 3, Tone.Ink);
         var end = centre.Polar(
             travelled > 360 ? radius - 3.5 : radius,

@@ -16,6 +16,9 @@ public sealed record SeamPlan
 
     public Angle Overlap { get; init; }
 
+    /// <summary>The stretch that was to be welded; null for the whole pass.</summary>
+    public SeamStretch? Repair { get; init; }
+
     /// <summary>Path actually travelled; less than the whole path when the run was interrupted.</summary>
     public Length? Travelled { get; init; }
 
@@ -24,6 +27,11 @@ public sealed record SeamPlan
 
     public IReadOnlyList<SeamExcursion> Excursions { get; init; } = [];
 }
+
+/// <summary>A part of a pass that is welded by itself.</summary>
+/// <param name="From">Path from the start of the pass to where it begins.</param>
+/// <param name="Length">Planned length of path.</param>
+public sealed record SeamStretch(Length From, Length Length);
 
 /// <summary>A stretch of the seam, measured along the path from the start of the traverse.</summary>
 /// <param name="Number">Number under which the excursion stands in the table of the run.</param>

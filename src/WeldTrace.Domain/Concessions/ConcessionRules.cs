@@ -14,6 +14,8 @@ public static class ConcessionRules
         ArgumentNullException.ThrowIfNull(facts);
         return ruleId switch
         {
+            _ when facts.Repair is { } repair =>
+                $"No rule is waived for a repair weld; have {repair.Label} decided otherwise.",
             "F1" =>
                 "The order of the route and open findings are never waived: a finding is decided and closed, a failed step accepted or done again, each under its own signature.",
             "F2" or "F3" when facts.Revision is null =>
@@ -69,6 +71,8 @@ public static class ConcessionRules
     // It lets one run through; whatever is done again is decided again.
     private static bool IsUsed(Concession concession, WeldGateFacts facts) =>
         facts.Runs.Any(r =>
-            r.StepSequence == concession.StepSequence && r.StartedAt >= concession.DecidedBy!.At
+            r.StepSequence == concession.StepSequence
+            && r.Repair is null
+            && r.StartedAt >= concession.DecidedBy!.At
         );
 }

@@ -72,6 +72,9 @@ public sealed partial class Finding : Record
     /// <summary>The decision; null while open.</summary>
     public Disposition? Disposition { get; private set; }
 
+    /// <summary>Decisions that a later one took the place of, oldest first; null when there was none.</summary>
+    public IReadOnlyList<Disposition>? EarlierDecisions { get; private set; }
+
     /// <summary>The verification; null until closed.</summary>
     public Verification? Verification { get; private set; }
 

@@ -7,7 +7,7 @@ namespace WeldTrace.Domain.Findings;
 // What is decided on a finding, and the verification that it was done.
 public sealed partial class Finding
 {
-    /// <summary>Decides what happens to the vessel.</summary>
+    /// <summary>Decides what happens to the vessel; a repair whose weld is not begun may be decided anew, and the earlier decision is kept.</summary>
     /// <param name="kind">Decision.</param>
     /// <param name="reason">Why; 1 to 1000 characters.</param>
     /// <param name="vessel">The vessel; its route follows the decision.</param>
@@ -36,7 +36,7 @@ public sealed partial class Finding
                 "Give the reason for the decision",
                 nameof(Disposition.Reason)
             )
-            .That(State == FindingState.Open, "state", $"{Label} is already {StateWord(State)}.")
+            .That(AwaitsDecision, "state", $"{Label} is already {StateWord(State)}.")
             .That(
                 !vessel.IsFinal || kind == DispositionKind.Scrap,
                 "vessel",
@@ -50,6 +50,11 @@ public sealed partial class Finding
 
         if (checks.AllHold)
         {
+            if (Disposition is { } earlier)
+            {
+                (EarlierDecisions, PlannedRepair) = ([.. EarlierDecisions ?? [], earlier], null);
+            }
+
             State = FindingState.Disposed;
             Disposition = new(kind, reason.Trim(), actor.PersonId, actor.PrintedName, at);
             Note(actor, at, $"finding disposed: {DispositionWord(kind)}", reason.Trim());
@@ -102,7 +107,7 @@ public sealed partial class Finding
             .That(
                 !AwaitsRepair || vessel.IsFinal,
                 "repair",
-                $"The repair of {VesselSerial} is decided and not recorded yet; whoever repaired signs it first."
+                $"The repair of {VesselSerial} is decided and its weld is not signed yet; the operator welds and signs it first."
             )
             .Add(
                 SecondPerson.Check(

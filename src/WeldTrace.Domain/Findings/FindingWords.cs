@@ -17,7 +17,7 @@ public static class FindingWords
             DispositionKind.Rework =>
                 $"Step {step?.Sequence} is opened again and done anew, so that it fully conforms, and so are the tests and examinations after it; the finding is closed once the step is done.",
             DispositionKind.Repair =>
-                "The place is mended by the qualified procedure that you choose, and every test and examination after the weld is done anew by the same methods; the vessel is acceptable without fully conforming. The quality manager decides on it; the review board first when the place was repaired twice, or after a leak or proof test.",
+                "The place is welded again, as a run of its own through the same gate, by the qualified procedure that you choose, and every test and examination after the weld is done anew by the same methods; the vessel is acceptable without fully conforming. The quality manager decides on it; the review board first when the place was repaired twice, or after a leak or proof test.",
             DispositionKind.Scrap =>
                 "The vessel is rejected for ever. Nothing more is recorded on its route; this can't be undone.",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown decision."),

@@ -73,6 +73,8 @@ public static class LotRules
                 FormattableString.Invariant(
                     $"Lot {lot.Number} is welded from {lot.Rule.From:yyyy-MM-dd} to {lot.Rule.Until:yyyy-MM-dd}; today is outside. Form another lot, or have the rule waived."
                 ),
+            // A repair has its own procedure, which its decision names.
+            _ when facts.Repair is not null => null,
             { } lot when facts.Revision is { } revision && revision.Id != lot.Rule.Procedure.Id =>
                 $"Lot {lot.Number} is welded to {lot.Rule.Procedure.Label}, not to {revision.Label}; form another lot, or have the rule waived.",
             { Rule.Machine: { } machine } lot

@@ -52,6 +52,6 @@ public sealed record Measured(string Digits, string Unit)
         return isNumber;
     }
 
-    /// <summary>Digits, a space and the unit.</summary>
-    public override string ToString() => $"{Digits} {Unit}";
+    /// <summary>Digits, a space and the unit; none before the degree sign.</summary>
+    public override string ToString() => Unit == "°" ? Digits + Unit : $"{Digits} {Unit}";
 }

@@ -52,7 +52,7 @@ public sealed record Flaw(
 {
     /// <summary>The flaw in words.</summary>
     public string Text =>
-        $"{What}, {Size} at {JointCode} {Angle}{(IsCrackLike ? ", like a crack" : "")}{(IsRejectable || IsCrackLike ? ", rejected" : ", within the level")}";
+        $"{What}, {Size} at {JointCode}, {Angle}{(IsCrackLike ? ", like a crack" : "")}{(IsRejectable || IsCrackLike ? ", rejected" : ", within the level")}";
 }
 
 /// <summary>What an examination without readings looked at and found: visual, dimensional or other NDT (NASA-STD-5009C NER 65, 66).</summary>
@@ -77,6 +77,9 @@ public sealed record ExaminationReport(
     IReadOnlyList<Flaw> Flaws
 )
 {
+    /// <summary>What was measured with: light meter, gauge, probe; null when nothing was, or it was not kept then.</summary>
+    public IReadOnlyList<UsedInstrument>? Instruments { get; init; }
+
     /// <summary>Methods that are recorded in this way.</summary>
     public static IReadOnlyList<PlannedExamination> Methods { get; } =
     [
@@ -103,15 +106,15 @@ public sealed record ExaminationReport(
                         $"Light {seen.Illuminance}, eye at {seen.Distance} and {seen.Angle}{(seen.Short.Count == 0 ? "" : $" ({string.Join("; ", seen.Short)})")}.",
                     ]
                     : (string[])[],
-                $"{Conditions.TrimEnd('.')}.",
+                $"Surface, aids and products: {Conditions.TrimEnd('.')}.",
                 Flaws.Count == 0
                     ? "No rejectable and no crack-like flaw."
-                    : $"{string.Join("; ", Flaws.Select(f => f.Text))}.",
+                    : $"Flaws: {string.Join("; ", Flaws.Select(f => f.Text))}.",
             ]
         );
 
     /// <summary>The certificate that whoever examines needs.</summary>
-    internal ExaminationMethod Certified =>
+    public ExaminationMethod Certified =>
         Method switch
         {
             PlannedExamination.Penetrant => ExaminationMethod.Penetrant,
@@ -124,7 +127,8 @@ public sealed record ExaminationReport(
     public string Title =>
         string.Concat(
             ExaminationPlan.Word(Method)[..1].ToUpperInvariant(),
-            ExaminationPlan.Word(Method)[1..]
+            ExaminationPlan.Word(Method)[1..],
+            " examination"
         );
 
     internal void Check(Checks checks, DesignContent design)

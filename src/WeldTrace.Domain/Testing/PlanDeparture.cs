@@ -11,6 +11,9 @@ public enum DepartureKind
 
     /// <summary>The pressure of a later stage was reached before this one was held.</summary>
     StageSkipped,
+
+    /// <summary>The hold did not pass, and is repeated.</summary>
+    HoldRepeated,
 }
 
 /// <summary>What somebody decided about a departure.</summary>
@@ -49,6 +52,17 @@ public sealed record PlanDeparture(
     public const string DecisionMeaning =
         "I decided, as stated, what follows from the test having left its plan.";
 
+    /// <summary>What a signature under the repeat of a hold means.</summary>
+    public const string RepeatMeaning =
+        "I decided, for the reason stated, that this hold is repeated; its first result stays in the record.";
+
+    /// <summary>What was decided, in words; null while nothing is.</summary>
+    public string? DecisionWord =>
+        Decision is null ? null
+        : !Decision.GoesOn ? "The test ended and failed"
+        : Kind == DepartureKind.HoldRepeated ? "The hold was repeated"
+        : "The test went on";
+
     /// <summary>The words for a kind.</summary>
     public static string Word(DepartureKind kind) =>
         kind switch
@@ -56,6 +70,7 @@ public sealed record PlanDeparture(
             DepartureKind.OverTarget => "above the pressure of the stage",
             DepartureKind.RateTooHigh => "raised too fast",
             DepartureKind.StageSkipped => "stage skipped",
+            DepartureKind.HoldRepeated => "hold not passed",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown kind."),
         };
 

@@ -244,6 +244,7 @@ public sealed partial class PressureTest : TestRecord, ISampleTest
         DateTimeOffset at
     )
     {
+        sentence = WithRepeats(Stages.Count + 1, sentence);
         Stages =
         [
             .. Stages,
@@ -255,6 +256,7 @@ public sealed partial class PressureTest : TestRecord, ISampleTest
             VerdictSentence =
                 Stages
                     .OrderByDescending(s => s.Reading.Burst is not null)
+                    .ThenByDescending(s => s.Stage.FactorOnMeop)
                     .FirstOrDefault(s => s.Verdict == Verdict)
                     ?.Sentence
                 ?? sentence;

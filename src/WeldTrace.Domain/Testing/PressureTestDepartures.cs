@@ -69,6 +69,93 @@ public sealed partial class PressureTest
         return Outcome.Accepted;
     }
 
+    /// <summary>The last stage, when its hold did not pass and may be repeated; null when there is none such, or the ladder was exceeded.</summary>
+    /// <param name="plan">Pressures of the design.</param>
+    public StageResult? HoldToRepeat(PressurePlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return
+            !IsSealed
+            && Withdrawal is null
+            && OpenDeparture is null
+            && Stages is [.., { Verdict: not Engineering.Conformity.Verdict.Pass } last]
+            && last.Stage.Kind
+                is PressureStageKind.OperatingHold
+                    or PressureStageKind.Proof
+                    or PressureStageKind.LeakCheck
+            && StageEvaluation.HighestBar(last.Reading) is { } highest
+            && !PlanDeparture.Exceeds(
+                highest,
+                plan.HighestOrdinary.Bar * (1 + (double)plan.TargetTolerance)
+            )
+            && !WasEnded(Stages.Count)
+            ? last
+            : null;
+    }
+
+    /// <summary>Decides that a hold which did not pass is repeated; its first result stays in the record, and is named with the second.</summary>
+    /// <param name="reason">Why; 1 to 400 characters.</param>
+    /// <param name="design">Design with the ladder.</param>
+    /// <param name="actor">Who decides; not whoever tests.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome RepeatHold(string reason, VesselDesign design, Actor actor, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(actor);
+        var failed = HoldToRepeat(design.Content.Pressures);
+        var checks = new Checks()
+            .Role(actor, People.Role.Engineer, People.Role.QualityManager)
+            .Text(reason, LongestText, "Give the reason", nameof(DepartureDecision.Reason))
+            .That(
+                actor.PersonId != InspectorId,
+                "second-person",
+                "You made this test; somebody else decides that a hold of it is repeated."
+            )
+            .That(
+                failed is not null,
+                "state",
+                "No hold of this test may be repeated: the last stage passed, was no hold, or went above the ladder; or the test is signed."
+            );
+        if (!checks.AllHold)
+        {
+            return checks.ToOutcome();
+        }
+
+        Departures =
+        [
+            .. Departures ?? [],
+            new PlanDeparture(
+                Stages.Count,
+                DepartureKind.HoldRepeated,
+                failed!.Sentence,
+                failed.Reading,
+                failed.At,
+                failed.By,
+                new DepartureDecision(true, reason.Trim(), actor.PersonId, actor.PrintedName, at)
+            ),
+        ];
+        Note(actor, at, $"hold of pressure stage {Stages.Count} to be repeated", reason.Trim());
+        Stages = [.. Stages.SkipLast(1)];
+        (Verdict, VerdictSentence) = (null, "");
+        return Outcome.Accepted;
+    }
+
+    // Whoever ended the test after a step out of the plan has decided already.
+    private bool WasEnded(int stageNumber) =>
+        Departures?.Any(d => d.StageNumber == stageNumber && d.Decision is { GoesOn: false })
+        == true;
+
+    // A repeated hold never stands by itself.
+    private string WithRepeats(int stageNumber, string sentence)
+    {
+        var repeats = (Departures ?? [])
+            .Where(d => d.StageNumber == stageNumber && d.Kind == DepartureKind.HoldRepeated)
+            .ToList();
+        return repeats.Count == 0
+            ? sentence
+            : $"{sentence} Hold repeated by decision of {repeats[^1].Decision!.By}; before that: {string.Join(" ", repeats.Select(r => r.Sentence))}";
+    }
+
     private void Stand(
         int stageNumber,
         IReadOnlyList<(DepartureKind Kind, string Sentence)> found,

@@ -147,6 +147,8 @@ public sealed partial class StepSignOff : Record
             CheckExamination(checks, facts, examination);
         }
 
+        var used = checks.TakeAny(facts, nameof(ExaminationReport.Instruments));
+
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -162,7 +164,13 @@ public sealed partial class StepSignOff : Record
             Title = step.Title,
             Statement = StatementOf(step.Kind, facts.Design.Label),
             Remark = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim(),
-            Examination = examination,
+            Examination =
+                used.Count == 0 || examination is null
+                    ? examination
+                    : examination with
+                    {
+                        Instruments = used,
+                    },
             PersonId = actor.PersonId,
             PrintedName = actor.PrintedName,
             At = at,

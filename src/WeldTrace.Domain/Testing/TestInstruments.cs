@@ -45,12 +45,21 @@ internal static class TestInstruments
         this Checks checks,
         TestFacts facts,
         params IReadOnlyList<NeededInstrument> needed
+    ) =>
+        checks.TakeFrom(
+            facts,
+            [.. needed.Select(n => (n, facts.Typed.FirstOrDefault(t => t.Field == n.Field)))]
+        );
+
+    private static List<UsedInstrument> TakeFrom(
+        this Checks checks,
+        TestFacts facts,
+        IReadOnlyList<(NeededInstrument Needed, TypedInstrument? Typed)> typedOnes
     )
     {
         List<UsedInstrument> used = [];
-        foreach (var one in needed)
+        foreach (var (one, typed) in typedOnes)
         {
-            var typed = facts.Typed.FirstOrDefault(t => t.Field == one.Field);
             if (string.IsNullOrWhiteSpace(typed?.Typed))
             {
                 checks.That(
@@ -83,6 +92,31 @@ internal static class TestInstruments
 
         return used;
     }
+
+    /// <summary>Checks whatever was typed into a field that takes any instruments, and keeps those that were found.</summary>
+    public static IReadOnlyList<UsedInstrument> TakeAny(
+        this Checks checks,
+        TestFacts facts,
+        string field
+    ) =>
+        checks.TakeFrom(
+            facts,
+            [
+                .. facts
+                    .Typed.Where(t => t.Field == field)
+                    .Select(t =>
+                        (
+                            new NeededInstrument(
+                                field,
+                                t.Found?.Measures ?? InstrumentKind.Other,
+                                null,
+                                ""
+                            ),
+                            (TypedInstrument?)t
+                        )
+                    ),
+            ]
+        );
 
     /// <summary>The marks as they are printed.</summary>
     public static string Marks(IEnumerable<UsedInstrument> used) =>

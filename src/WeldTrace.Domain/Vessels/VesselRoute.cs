@@ -73,6 +73,20 @@ public sealed partial class Vessel
         }
     }
 
+    /// <summary>The step that welds a pass; null when the route has none.</summary>
+    /// <param name="jointCode">Joint.</param>
+    /// <param name="passNumber">Pass.</param>
+    public RouteStep? WeldStepOf(string jointCode, int passNumber) =>
+        Steps.FirstOrDefault(s =>
+            s.Kind == VesselDesigns.StepKind.Weld
+            && s.JointCode == jointCode
+            && s.PassNumber == passNumber
+        );
+
+    // No step of the route is begun by a repair, yet the vessel tells of it, so that two can't begin at once.
+    internal void BeginRepair(string finding, Actor actor, DateTimeOffset at) =>
+        Note(actor, at, $"repair of {finding} begun");
+
     // After a repair every test and examination after the weld is done anew; a weld stays as it is.
     internal void OpenTestsAgain(
         int welded,

@@ -62,7 +62,7 @@ public sealed partial class WeldRun
         if (!log.ReachedEnd && State == WeldRunState.Ended)
         {
             State = WeldRunState.Interrupted;
-            vessel.FailStep(StepSequence, actor, at);
+            FailStepOf(vessel, actor, at);
             findings.Add(OpenInterruption(vessel, actor, at));
         }
 
@@ -91,9 +91,9 @@ public sealed partial class WeldRun
 
     private Finding OpenInterruption(Vessel vessel, Actor actor, DateTimeOffset at)
     {
-        var reached = Angle.FromRadians(Travelled!.Value.Metres / TrackRadius.Metres);
+        var reached = AngleAfter(Travelled!.Value);
         var description = FormattableString.Invariant(
-            $"Run of {JointCode} pass {PassNumber} stopped after {Travelled.Value.Millimetres:0} mm of {PlannedPath.Millimetres:0} mm. {EndNote}"
+            $"{(Repair is { } repair ? $"Repair of {repair.Finding.Label} on" : "Run of")} {JointCode} pass {PassNumber} stopped after {Travelled.Value.Millimetres:0} mm of {PlannedPath.Millimetres:0} mm. {EndNote}"
         );
         return Finding.Open(
             vessel,
@@ -101,11 +101,14 @@ public sealed partial class WeldRun
             FindingOrigin.InterruptedRun,
             description.Trim(),
             this,
-            new SeamPlace(JointCode, PassNumber, reached, null),
+            new SeamPlace(JointCode, PassNumber, reached, AngleAfter(PlannedPath)),
             actor,
             at
         );
     }
+
+    private Angle AngleAfter(Length travelled) =>
+        From + Angle.FromRadians(travelled.Metres / TrackRadius.Metres);
 
     private Finding OpenExcursions(
         IReadOnlyList<LoggedExcursion> group,

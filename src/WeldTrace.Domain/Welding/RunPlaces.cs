@@ -12,7 +12,7 @@ public sealed partial class WeldRun
     /// <param name="angle">Angle along the travel from the start of the pass.</param>
     public double? SecondsAt(Angle angle)
     {
-        var metres = TrackRadius.Metres * angle.Radians;
+        var metres = TrackRadius.Metres * (angle - From).Radians;
         return Log?.Places is { Count: > 1 } places ? Passed(places, metres) : Uniformly(metres);
     }
 

@@ -49,6 +49,13 @@ public sealed partial class WeldRun
 
         var run = Make(id, facts, gate, asked);
         run.Note(actor, at, "weld run started");
+        if (facts.Repair is { } finding)
+        {
+            finding.BeginRepair(RecordName.Of(run), actor, at);
+            facts.Vessel.BeginRepair(finding.Label, actor, at);
+            return run;
+        }
+
         var begun = facts.Vessel.BeginStep(facts.Step.Sequence, actor, at);
         if (!begun.IsAccepted)
         {
@@ -130,7 +137,7 @@ public sealed partial class WeldRun
             at
         );
         Note(actor, at, "weld run interrupted", reason.Trim());
-        vessel.FailStep(StepSequence, actor, at);
+        FailStepOf(vessel, actor, at);
         return OpenInterruption(vessel, actor, at);
     }
 
@@ -147,6 +154,9 @@ public sealed partial class WeldRun
             StepSequence = facts.Step.Sequence,
             JointCode = facts.Joint.Code,
             PassNumber = facts.Pass.Number,
+            Repair = facts.Repair is { PlannedRepair: { Place: { } place } plan } repaired
+                ? new RunRepair(RecordName.Of(repaired), plan.Attempt, place.Start)
+                : null,
             Travel = facts.Pass.Travel,
             PlannedPath = facts.PlannedPath,
             TrackRadius = facts.Pass.TrackRadius,
@@ -162,6 +172,15 @@ public sealed partial class WeldRun
             Checks = asked,
             StartedAt = facts.Now,
         };
+
+    // The step of the pass was welded before it was repaired, and stays as it is.
+    private void FailStepOf(Vessel vessel, Actor actor, DateTimeOffset at)
+    {
+        if (Repair is null)
+        {
+            vessel.FailStep(StepSequence, actor, at);
+        }
+    }
 
     private Checks CheckRunning(Actor actor) =>
         new Checks()

@@ -24,8 +24,10 @@ public static partial class WeldGate
         var content = facts.Revision?.Content;
         IReadOnlyList<RuleVerdict?> verdicts =
         [
-            RouteOrder(facts),
-            ReleasedProcedure(facts),
+            facts.Repair is { } repair ? RepairOrder(facts, repair) : RouteOrder(facts),
+            facts.Repair is { PlannedRepair: { } plan }
+                ? RepairProcedure(facts, plan)
+                : ReleasedProcedure(facts),
             JointInRange(facts),
             CertificateRules.ForWelding(
                 facts.Welder.PrintedName,

@@ -79,6 +79,9 @@ public sealed record WeldGateFacts(
         Joint.Pass(Step.PassNumber ?? 0)
         ?? throw new InvalidOperationException($"Step {Step.Sequence} names no pass.");
 
-    /// <summary>Planned path of the pass, overlap included.</summary>
-    public Length PlannedPath => Pass.Path;
+    /// <summary>The finding whose repair is to be welded; null for the step itself.</summary>
+    public Finding? Repair { get; init; }
+
+    /// <summary>Planned path: of the pass, overlap included, or of the repair.</summary>
+    public Length PlannedPath => Repair?.PlannedRepair?.Place?.PathOn(Pass) ?? Pass.Path;
 }

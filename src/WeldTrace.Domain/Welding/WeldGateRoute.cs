@@ -65,12 +65,16 @@ public static partial class WeldGate
     private static RuleVerdict EarlierPasses(WeldGateFacts facts)
     {
         var missing = facts
-            .Joint.Passes.Where(p => p.Number < facts.Pass.Number)
+            .Joint.Passes.Where(p =>
+                p.Number < facts.Pass.Number
+                || (facts.Repair is not null && p.Number == facts.Pass.Number)
+            )
             .Where(p =>
                 !facts.Runs.Any(r =>
                     r.JointCode == facts.Joint.Code
                     && r.PassNumber == p.Number
                     && r.IsSealed
+                    && r.Repair is null
                     && r.Travel == p.Travel
                 )
             )
@@ -84,8 +88,9 @@ public static partial class WeldGate
             "F9",
             "Earlier passes of this joint",
             against,
-            facts.Pass.Number == 1
-                ? "This is the first pass of the joint."
+            facts.Repair is not null
+                    ? "The pass that is repaired is welded in the planned direction."
+                : facts.Pass.Number == 1 ? "This is the first pass of the joint."
                 : "The earlier passes are welded in the planned direction.",
             "Sequence of the procedure; ISO 25239-5:2020 4.5"
         );

@@ -1,9 +1,16 @@
+using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Engineering.Paths;
 using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Domain.Welding;
+
+/// <summary>What a run repairs.</summary>
+/// <param name="Finding">The finding whose decision asked for it.</param>
+/// <param name="Attempt">Which attempt at the place; 1 or more.</param>
+/// <param name="Start">Angle along the travel from the start of the pass at which it begins.</param>
+public sealed record RunRepair(RecordName Finding, int Attempt, Angle Start);
 
 /// <summary>One pass, welded once: who, with what, by which procedure revision, and what the process log showed.</summary>
 public sealed partial class WeldRun : Record
@@ -18,7 +25,7 @@ public sealed partial class WeldRun : Record
     public override string Kind => "weld-run";
 
     /// <inheritdoc/>
-    public override string Label => $"{VesselSerial} {JointCode} pass {PassNumber}";
+    public override string Label => $"{VesselSerial} {PassLabel}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<Guid> ConcernedVessels => [VesselId];
@@ -40,6 +47,17 @@ public sealed partial class WeldRun : Record
 
     /// <summary>Pass of the joint.</summary>
     public int PassNumber { get; private set; }
+
+    /// <summary>The pass that it welds, or along which it repairs, in words.</summary>
+    public string PassLabel =>
+        $"{JointCode} pass {PassNumber}"
+        + (Repair is { } repair ? $", repair of {repair.Finding.Label}" : "");
+
+    /// <summary>What it repairs; null for the pass itself.</summary>
+    public RunRepair? Repair { get; private set; }
+
+    /// <summary>Angle along the travel from the start of the pass at which the run begins; zero for the pass itself.</summary>
+    public Angle From => Repair?.Start ?? Angle.Zero;
 
     /// <summary>Travel sense as welded, confirmed by the operator.</summary>
     public RotationSense Travel { get; private set; }
@@ -101,11 +119,20 @@ public sealed partial class WeldRun : Record
     /// <summary>UTC instant at which the operator signed; the run is closed from then on.</summary>
     public DateTimeOffset? SignedAt { get; private set; }
 
-    /// <summary>The operator certifies the run as recorded; it is closed from then on and its step is passed.</summary>
-    public Outcome Sign(Vessel vessel, Actor actor, DateTimeOffset at)
+    /// <summary>The operator certifies the run as recorded; it is closed from then on, and its step is passed, or its repair carried out.</summary>
+    /// <param name="vessel">Vessel.</param>
+    /// <param name="actor">Operator.</param>
+    /// <param name="at">UTC instant.</param>
+    /// <param name="repaired">The finding that the run repairs; null for the pass itself.</param>
+    public Outcome Sign(Vessel vessel, Actor actor, DateTimeOffset at, Finding? repaired = null)
     {
         ArgumentNullException.ThrowIfNull(vessel);
         ArgumentNullException.ThrowIfNull(actor);
+        if (repaired?.Id != Repair?.Finding.Id)
+        {
+            throw new ArgumentException("Not the finding that the run repairs.", nameof(repaired));
+        }
+
         var checks = new Checks()
             .That(
                 actor.PersonId == OperatorId,
@@ -126,6 +153,12 @@ public sealed partial class WeldRun : Record
 
         Note(actor, at, "weld run signed");
         SignedAt = at;
+        if (repaired is not null)
+        {
+            repaired.TakeRepair(Work(at), State == WeldRunState.Ended, vessel, actor, at);
+            return Outcome.Accepted;
+        }
+
         // A step that was opened again meanwhile is passed by the run that does it again.
         return
             State == WeldRunState.Ended
@@ -133,6 +166,16 @@ public sealed partial class WeldRun : Record
             ? vessel.PassStep(StepSequence, actor, at)
             : Outcome.Accepted;
     }
+
+    private RepairWork Work(DateTimeOffset at) =>
+        new(
+            Travelled ?? Length.Zero,
+            EndNote ?? $"Welded by {ProcedureLabel} with {ToolMark} on {MachineName}.",
+            OperatorId,
+            OperatorName,
+            at,
+            RecordName.Of(this)
+        );
 
     /// <summary>The words for a sense, as shown.</summary>
     public static string SenseWord(RotationSense sense) =>

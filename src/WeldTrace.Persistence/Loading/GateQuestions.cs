@@ -72,19 +72,27 @@ internal sealed class GateQuestions
     }
 
     /// <summary>The facts for a step; null when there is no such vessel, or no such weld step on its route.</summary>
-    public WeldGateFacts? Answered(int sequence)
-    {
-        if (
-            _vessels.Single is not { } vessel
-            || vessel.Step(sequence) is not { Kind: StepKind.Weld } step
-        )
-        {
-            return null;
-        }
+    public WeldGateFacts? Answered(int sequence) =>
+        _vessels.Single is { } vessel && vessel.Step(sequence) is { Kind: StepKind.Weld } step
+            ? Answered(vessel, step, null)
+            : null;
 
+    /// <summary>The facts for the repair of a finding; null when there is no such vessel or finding, or no repair was decided on it.</summary>
+    public WeldGateFacts? AnsweredForRepair(int finding) =>
+        _vessels.Single is { } vessel
+        && _findings.Rows.SingleOrDefault(f => f.Number == finding) is { } repair
+        && repair.PlannedRepair?.Place is { } place
+        && vessel.WeldStepOf(place.JointCode, place.PassNumber) is { } step
+            ? Answered(vessel, step, repair)
+            : null;
+
+    private WeldGateFacts Answered(Vessel vessel, RouteStep step, Finding? repair)
+    {
         var (design, material) = (_designs.Rows.Single(), _material.Answered);
         var number = design.Content.Joint(step.JointCode)?.ProcedureNumber;
-        var revision = _revisions.Rows.SingleOrDefault(p => p.Number == number);
+        var revision = _revisions.Rows.SingleOrDefault(p =>
+            repair is null ? p.Number == number : p.Id == repair.PlannedRepair!.Procedure.Id
+        );
         var instruments = revision?.Content.DetailsOrNone.Instruments ?? [];
         return new WeldGateFacts(
             vessel,
@@ -96,6 +104,7 @@ internal sealed class GateQuestions
             _tools.Single
         )
         {
+            Repair = repair,
             Machine = _machines.Single,
             ToolDesign = _toolDesigns.Single,
             Instruments =
@@ -118,7 +127,7 @@ internal sealed class GateQuestions
         };
     }
 
-    /// <summary>The released revisions of the procedures that the joints of the vessel's design name.</summary>
+    /// <summary>The released revisions of the procedures that the joints of the vessel's design name, and those that its repairs name.</summary>
     private static IQueryable<ProcedureRevision> ReleasedFor(
         WeldTraceDbContext db,
         string serial
@@ -131,6 +140,10 @@ internal sealed class GateQuestions
                 JOIN vessel_designs d ON d.id = v.design_id
                 CROSS JOIN jsonb_array_elements(d.content -> 'joints') j
                 WHERE v.serial = {serial})
+            OR state = 'Released' AND id IN (
+                SELECT (f.planned_repair -> 'procedure' ->> 'id')::uuid
+                FROM findings f JOIN vessels v ON v.id = f.vessel_id
+                WHERE v.serial = {serial} AND f.planned_repair IS NOT NULL)
             """
         );
 
@@ -144,6 +157,13 @@ internal sealed class GateQuestions
                 JOIN vessel_designs d ON d.id = v.design_id
                 CROSS JOIN jsonb_array_elements(d.content -> 'joints') j
                 JOIN procedure_revisions p ON p.number = j ->> 'procedureNumber' AND p.state = 'Released'
+                CROSS JOIN jsonb_path_query(p.content, '$.details.instruments[*].id') named
+                WHERE v.serial = {serial}
+                UNION
+                SELECT trim('"' FROM named::text)::uuid
+                FROM findings f
+                JOIN vessels v ON v.id = f.vessel_id
+                JOIN procedure_revisions p ON p.id = (f.planned_repair -> 'procedure' ->> 'id')::uuid
                 CROSS JOIN jsonb_path_query(p.content, '$.details.instruments[*].id') named
                 WHERE v.serial = {serial})
             """

@@ -38,4 +38,26 @@ public static class WeldGateLoading
         await trip.RunAsync(cancellation);
         return questions.Answered(sequence);
     }
+
+    /// <summary>The same for the repair that a finding's decision asks for; null when the vessel has no such repair.</summary>
+    /// <param name="db">Context.</param>
+    /// <param name="serial">Serial number of the vessel.</param>
+    /// <param name="finding">Number of the finding.</param>
+    /// <param name="choice">Who welds, with what, when.</param>
+    /// <param name="cancellation">Ends the loading.</param>
+    public static async Task<WeldGateFacts?> FindRepairGateFactsAsync(
+        this WeldTraceDbContext db,
+        string serial,
+        int finding,
+        WeldChoice choice,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(choice);
+        RoundTrip trip = new(db);
+        GateQuestions questions = new(trip, db, serial, choice);
+        await trip.RunAsync(cancellation);
+        return questions.AnsweredForRepair(finding);
+    }
 }

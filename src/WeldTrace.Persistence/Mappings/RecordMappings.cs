@@ -174,6 +174,7 @@ internal sealed class WeldRunMapping : IEntityTypeConfiguration<WeldRun>
     public void Configure(EntityTypeBuilder<WeldRun> builder)
     {
         builder.IsRecord("weld_runs");
+        builder.Property(r => r.Repair).IsJson();
         builder.Property(r => r.Travel).IsWord();
         builder.Property(r => r.State).IsWord();
         builder.Property(r => r.PlannedPath).IsQuantity("planned_path_m");
@@ -211,6 +212,7 @@ internal sealed class FindingMapping : IEntityTypeConfiguration<Finding>
         builder.Property(f => f.Board).IsJson();
         builder.Property(f => f.PlannedRepair).IsJson();
         builder.Property(f => f.Repair).IsJson();
+        builder.Property(f => f.EarlierDecisions).IsJson();
         builder.HasIndex(f => f.EvidenceId);
         builder.HasIndex(f => f.VesselId);
         builder.HasIndex(f => f.Number).IsUnique();

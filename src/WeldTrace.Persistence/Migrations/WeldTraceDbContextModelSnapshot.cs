@@ -397,6 +397,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("jsonb")
                         .HasColumnName("disposition");
 
+                    b.Property<string>("EarlierDecisions")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("earlier_decisions");
+
                     b.Property<Guid?>("EvidenceId")
                         .HasColumnType("uuid")
                         .HasColumnName("evidence_id");
@@ -2448,6 +2452,10 @@ namespace WeldTrace.Persistence.Migrations
                     b.Property<Guid>("ProcedureRevisionId")
                         .HasColumnType("uuid")
                         .HasColumnName("procedure_revision_id");
+
+                    b.Property<string>("Repair")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("repair");
 
                     b.Property<DateTimeOffset?>("SignedAt")
                         .HasColumnType("timestamp with time zone")

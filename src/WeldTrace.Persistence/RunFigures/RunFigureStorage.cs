@@ -8,7 +8,7 @@ namespace WeldTrace.Persistence.RunFigures;
 /// <summary>Keeps the figures of runs beside them and finds those of many runs at once.</summary>
 public static class RunFigureStorage
 {
-    /// <summary>Keeps the figures of a judged run with the next save; those of an earlier judgement are replaced.</summary>
+    /// <summary>Keeps the figures of a judged run with the next save; those of an earlier judgement are replaced. A repair weld is short and of its own kind: it has none.</summary>
     /// <param name="db">Context that holds the run.</param>
     /// <param name="run">The run with its log.</param>
     /// <param name="tool">Its tool, charged with the run.</param>
@@ -23,6 +23,11 @@ public static class RunFigureStorage
         ArgumentNullException.ThrowIfNull(db);
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(tool);
+        if (run.Repair is not null)
+        {
+            return;
+        }
+
         var kept = await db.RunFigures.Where(f => f.RunId == run.Id).ToListAsync(cancellation);
         var metres = tool
             .Uses.TakeWhile(u => u.RunId != run.Id)

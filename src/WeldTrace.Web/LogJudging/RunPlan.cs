@@ -1,10 +1,11 @@
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Qualification;
-using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Welding;
+using WeldTrace.Engineering.Paths;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Engineering.Signals;
 using WeldTrace.ProcessLogs;
+using DesignPass = WeldTrace.Domain.VesselDesigns.PassPlan;
 
 namespace WeldTrace.Web.LogJudging;
 
@@ -13,17 +14,23 @@ public static class RunPlan
 {
     private const double ShortestDwellSeconds = 0.2;
 
-    public static EvaluationPlan For(WeldRun run, PassPlan pass, ProcedureContent procedure)
+    public static EvaluationPlan For(WeldRun run, DesignPass pass, ProcedureContent procedure)
     {
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(pass);
         return Of(procedure) with
         {
             PlannedPath = run.PlannedPath,
-            Track = new CircularTrack(run.TrackRadius, pass.Start, run.Travel),
-            PlannedOverlap = run.TrackRadius * pass.Overlap.Radians,
+            Track = new CircularTrack(run.TrackRadius, StartOf(run, pass), run.Travel),
+            PlannedOverlap = run.Repair is null ? run.TrackRadius * pass.Overlap.Radians : null,
         };
     }
+
+    // Angles of a track are counted counter-clockwise, those of a run along its travel.
+    private static Angle StartOf(WeldRun run, DesignPass pass) =>
+        run.Travel == RotationSense.CounterClockwise
+            ? pass.Start + run.From
+            : pass.Start - run.From;
 
     /// <summary>The same for a test piece: a straight seam at the planned settings.</summary>
     public static EvaluationPlan For(

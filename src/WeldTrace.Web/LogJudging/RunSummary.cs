@@ -23,16 +23,17 @@ public static class RunSummary
     )
     {
         ArgumentNullException.ThrowIfNull(run);
-        return Of(fileName, log, evaluation, run.TrackRadius, procedure);
+        return Of(fileName, log, evaluation, run.TrackRadius, procedure, run.From);
     }
 
-    /// <summary>The same for any seam; on a straight one, without a radius, excursions have no angle.</summary>
+    /// <summary>The same for any seam; on a straight one, without a radius, excursions have no angle. A repair begins at an angle of its pass.</summary>
     public static LogSummary Of(
         string fileName,
         ProcessLog log,
         LogEvaluation evaluation,
         Length? trackRadius,
-        ProcedureContent procedure
+        ProcedureContent procedure,
+        Angle from = default
     )
     {
         ArgumentNullException.ThrowIfNull(log);
@@ -50,7 +51,7 @@ public static class RunSummary
             evaluation.Completion == RunCompletion.Complete,
             ShownPhases.Of(evaluation),
             [.. Parameters(evaluation, procedure)],
-            [.. evaluation.Excursions.Select(e => Excursion(e, trackRadius))],
+            [.. evaluation.Excursions.Select(e => Excursion(e, trackRadius, from))],
             [.. NotJudged(evaluation, procedure)],
             [.. evaluation.Observations.Select(Note)],
             [.. evaluation.SeamPoints.Select(p => new LoggedPlace(p.Seconds, p.Position.Metres))],
@@ -112,15 +113,15 @@ public static class RunSummary
             .Statistics.FirstOrDefault(found => found.IsSteady && found.Channel == channel)
             ?.MeanSi;
 
-    private static LoggedExcursion Excursion(ChannelExcursion found, Length? radius) =>
+    private static LoggedExcursion Excursion(ChannelExcursion found, Length? radius, Angle from) =>
         new(
             WatchedChannels.ParameterOf(found.Channel)
                 ?? throw new ArgumentException($"{found.Channel} has no window."),
             found.Side == ExcursionSide.High,
             found.StartSeconds,
             found.EndSeconds,
-            AngleAt(found.Start, radius),
-            AngleAt(found.End, radius),
+            from + AngleAt(found.Start, radius),
+            from + AngleAt(found.End, radius),
             found.LengthAlongSeam,
             found.ExtremeSi,
             found.Phase == WeldPhase.Traverse ? null : found.Phase.ToString().ToLowerInvariant(),

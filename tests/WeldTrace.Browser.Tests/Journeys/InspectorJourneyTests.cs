@@ -107,7 +107,14 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.SignAsync("Sign");
         await visitor.SeesAsync("signed, rejected");
         await visitor.SeesAsync("on hold");
-        await visitor.SeesAsync("line at the toe, 0.3 mm at J2 40 °, like a crack");
+        await visitor.SeesAsync("line at the toe, 0.3 mm at J2, 40°, like a crack");
+        var own = await visitor
+            .Page.GetByRole(AriaRole.Link, new() { Name = "Visual examination (PDF)" })
+            .GetAttributeAsync("href");
+        var report = PdfText.Letters(PdfText.Of(await visitor.DownloadAsync(own!)));
+        Assert.Contains("Visualexaminationreport", report, StringComparison.Ordinal);
+        Assert.Contains("lineatthetoe", report, StringComparison.Ordinal);
+        Assert.Contains("theinsidewhichtheendsclose", report, StringComparison.Ordinal);
         var paper = PdfText.Letters(
             PdfText.Of(await visitor.DownloadAsync("/vessels/NR10-0024/certificate.pdf"))
         );

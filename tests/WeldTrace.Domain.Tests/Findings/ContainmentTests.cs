@@ -96,26 +96,21 @@ public sealed class ContainmentTests
         );
     }
 
-    /// <summary>By hand: 30 mm repaired of 12 m welded are 0.25 %; 95 and 365 degrees lie in the fourth and the first sector.</summary>
+    /// <summary>By hand: one part repaired of 400 parts welded is 0.25 %; 95 and 365 degrees lie in the fourth and the first sector.</summary>
     [Fact]
     public void Figures_CountKindsPlacesAndRepairLength()
     {
         var shop = new SampleShop().Reach(30);
-        var (first, second, third) = (Placed(95), Placed(365), shop.Report());
+        var first = Placed(95);
+        Accept.All(shop.Dispose(first, DispositionKind.Repair));
+        var repaired = shop.Repaired(first).PlannedPath;
+        var (second, third) = (Placed(365), shop.Report());
         Accept.All(
             first.StateCause(DefectType.Cavity, "Cold.", SamplePeople.Engineer, shop.Now),
-            second.StateCause(DefectType.Cavity, "Cold.", SamplePeople.Engineer, shop.Now),
-            shop.Dispose(first, DispositionKind.Repair),
-            first.RecordRepair(
-                Length.FromMillimetres(30),
-                "Mended.",
-                shop.Vessel,
-                SamplePeople.Operator,
-                shop.Now
-            )
+            second.StateCause(DefectType.Cavity, "Cold.", SamplePeople.Engineer, shop.Now)
         );
 
-        var figures = FindingFigures.Of([first, second, third], Length.FromMetres(12));
+        var figures = FindingFigures.Of([first, second, third], repaired * 400);
 
         Assert.Equal([("cavity", 2), ("not stated (report)", 1)], figures.ByType);
         Assert.Equal((1, 1), (figures.BySector[3], figures.BySector[0]));

@@ -22,24 +22,22 @@ public sealed class RepairTests
 
         watch.AssertRefused(
             "procedure",
-            Dispose(shop, finding, new RepairFacts(null, [])).Refusals
+            Dispose(shop, finding, shop.RepairOf(finding) with { Procedure = null }).Refusals
         );
         watch.AssertRefused(
             "procedure",
             Dispose(
                 shop,
                 finding,
-                new RepairFacts(SampleProcedures.Draft(shop.ToolDesign), [])
+                shop.RepairOf(finding) with
+                {
+                    Procedure = SampleProcedures.Draft(shop.ToolDesign),
+                }
             ).Refusals
         );
         watch.AssertRefused(
             "role",
-            Dispose(
-                shop,
-                finding,
-                new RepairFacts(shop.Procedure, []),
-                SamplePeople.Inspector
-            ).Refusals
+            Dispose(shop, finding, shop.RepairOf(finding), SamplePeople.Inspector).Refusals
         );
     }
 
@@ -54,8 +52,9 @@ public sealed class RepairTests
         Assert.Equal((1, 20), (finding.PlannedRepair!.Attempt, finding.PlannedRepair.WeldStep));
         new RecordWatch(finding).AssertRefused("repair", shop.Close(finding).Refusals);
 
-        Accept.All(Mend(shop, finding));
-        new RecordWatch(finding).AssertRefused("state", Mend(shop, finding).Refusals);
+        var run = shop.Repaired(finding);
+        Assert.Equal((run.Id, run.PlannedPath), (finding.Repair!.Run!.Id, finding.Repair.Length));
+        Assert.Contains(shop.StartRepair(finding).Refusals, r => r.Code == "F1");
         Accept.All(shop.Close(finding));
 
         Assert.Equal(VesselState.InWork, shop.Vessel.State);
@@ -66,12 +65,15 @@ public sealed class RepairTests
     public void Repair_OfAnInterruptedWeld_WaivesItsStep()
     {
         var shop = new SampleShop();
-        shop.Interrupted();
+        var broken = shop.Interrupted();
+        Accept.Value(shop.TakeLog(broken));
+        Accept.All(broken.Sign(shop.Vessel, SamplePeople.Operator, shop.Now));
         var finding = shop.Findings[0];
         Accept.All(shop.Dispose(finding, DispositionKind.Repair));
         Assert.Equal(StepState.Failed, shop.Vessel.Step(10)!.State);
 
-        Accept.All(Mend(shop, finding), shop.Close(finding));
+        shop.Repaired(finding);
+        Accept.All(shop.Close(finding));
 
         Assert.Equal(StepState.Waived, shop.Vessel.Step(10)!.State);
         Assert.Equal(20, shop.Vessel.NextStep!.Sequence);
@@ -105,7 +107,7 @@ public sealed class RepairTests
         Accept.All(Board(shop, finding), shop.Dispose(finding, DispositionKind.Repair));
         Assert.True(finding.Stops(30));
 
-        Accept.All(Mend(shop, finding));
+        shop.Repaired(finding);
         var again = Accept.Value(SampleTests.RecordLeak(shop, SampleTests.Tight));
         Accept.Value(SampleTests.Sign(shop, again));
         Accept.All(shop.Close(finding));
@@ -122,7 +124,8 @@ public sealed class RepairTests
             var earlier = Report(shop, Place);
             Accept.All(shop.Dispose(earlier, DispositionKind.Repair));
             Assert.Equal(attempt, earlier.PlannedRepair!.Attempt);
-            Accept.All(Mend(shop, earlier), shop.Close(earlier));
+            shop.Repaired(earlier);
+            Accept.All(shop.Close(earlier));
         }
 
         var (third, elsewhere) = (Report(shop, At(92)), Report(shop, At(200)));
@@ -136,27 +139,108 @@ public sealed class RepairTests
         Assert.Equal((3, 1), (third.PlannedRepair!.Attempt, elsewhere.PlannedRepair!.Attempt));
     }
 
+    /// <summary>A decided repair counts before it is welded, so that two decisions don't share an attempt.</summary>
+    [Fact]
+    public void Repair_DecidedTwiceAtAPlace_CountsBoth()
+    {
+        var shop = new SampleShop().Reach(30);
+        var (first, second) = (Report(shop, Place), Report(shop, At(91)));
+        Accept.All(
+            shop.Dispose(first, DispositionKind.Repair),
+            shop.Dispose(second, DispositionKind.Repair)
+        );
+
+        Assert.Equal((1, 2), (first.PlannedRepair!.Attempt, second.PlannedRepair!.Attempt));
+    }
+
+    /// <summary>358° and 2° are neighbours on a circle.</summary>
     [Theory]
-    [InlineData(0, "Ground out.", "length")]
-    [InlineData(-3, "Ground out.", "length")]
-    [InlineData(20, " ", "missing")]
-    public void RecordRepair_WithAFault_IsRefused(double millimetres, string note, string code)
+    [InlineData(356, 358, 362, 366, true)]
+    [InlineData(350, 359, 0, 3, true)]
+    [InlineData(90, 94, 98, 99, true)]
+    [InlineData(90, 94, 100, 101, false)]
+    [InlineData(355, 365, 20, 30, false)]
+    public void Place_NextToAnother_IsTheSame(double a, double b, double c, double d, bool same)
+    {
+        var (one, other) = (Along(a, b), Along(c, d));
+
+        Assert.Equal((same, same), (one.Overlaps(other), other.Overlaps(one)));
+        Assert.False(one.Overlaps(other with { JointCode = "J2" }));
+    }
+
+    [Theory]
+    [InlineData(90, 90, "angle")]
+    [InlineData(94, 90, "angle")]
+    [InlineData(-1, 100, "angle")]
+    [InlineData(0, 400, "angle")]
+    [InlineData(91, 100, "cover")]
+    [InlineData(80, 93, "cover")]
+    public void Repair_AtAWrongPlace_IsRefused(double from, double to, string code)
     {
         var shop = new SampleShop().Reach(30);
         var finding = Report(shop, Place);
-        Accept.All(shop.Dispose(finding, DispositionKind.Repair));
+        var refused = Dispose(
+            shop,
+            finding,
+            shop.RepairOf(finding) with
+            {
+                Place = Along(from, to),
+            }
+        );
+
+        Assert.Contains(refused.Refusals, r => r.Code == code);
+    }
+
+    [Theory]
+    [InlineData("J9", 1, "pass")]
+    [InlineData("J1", 9, "pass")]
+    [InlineData("J1", 2, "pass")]
+    public void Repair_OfAPassThatIsNotWelded_IsRefused(string joint, int pass, string code)
+    {
+        var shop = new SampleShop().Reach(20);
+        var finding = shop.Report(10);
 
         new RecordWatch(finding, shop.Vessel).AssertRefused(
             code,
-            finding
-                .RecordRepair(
-                    Length.FromMillimetres(millimetres),
-                    note,
-                    shop.Vessel,
-                    SamplePeople.Operator,
-                    shop.Now
-                )
-                .Refusals
+            Dispose(
+                shop,
+                finding,
+                shop.RepairOf(finding) with
+                {
+                    Place = Along(0, 10) with { JointCode = joint, PassNumber = pass },
+                }
+            ).Refusals
+        );
+        new RecordWatch(finding, shop.Vessel).AssertRefused(
+            "place",
+            Dispose(shop, finding, shop.RepairOf(finding) with { Place = null }).Refusals
+        );
+    }
+
+    /// <summary>Until the weld begins another decision may take its place, and the first stays to be read; afterwards none may.</summary>
+    [Fact]
+    public void Repair_NotBegun_IsDecidedAnew()
+    {
+        var shop = new SampleShop().Reach(30);
+        var finding = Report(shop, Place);
+        Accept.All(
+            shop.Dispose(finding, DispositionKind.Repair),
+            shop.Dispose(finding, DispositionKind.UseAsIs)
+        );
+        Assert.Equal(
+            (DispositionKind.UseAsIs, DispositionKind.Repair),
+            (finding.Disposition!.Kind, Assert.Single(finding.EarlierDecisions!).Kind)
+        );
+        Assert.Null(finding.PlannedRepair);
+        Accept.All(shop.Close(finding));
+
+        var begun = Report(shop, Place);
+        Accept.All(shop.Dispose(begun, DispositionKind.Repair));
+        Assert.Equal(1, begun.PlannedRepair!.Attempt);
+        Accept.Value(shop.StartRepair(begun));
+        new RecordWatch(begun, shop.Vessel).AssertRefused(
+            "state",
+            shop.Dispose(begun, DispositionKind.UseAsIs).Refusals
         );
     }
 
@@ -198,14 +282,8 @@ public sealed class RepairTests
             facts
         );
 
-    private static Outcome Mend(SampleShop shop, Finding finding) =>
-        finding.RecordRepair(
-            Length.FromMillimetres(30),
-            "Ground out and welded.",
-            shop.Vessel,
-            SamplePeople.Operator,
-            shop.Now
-        );
+    private static RepairPlace Along(double from, double to) =>
+        new("J1", 1, Angle.FromDegrees(from), Angle.FromDegrees(to));
 
     private static Outcome Board(SampleShop shop, Finding finding) =>
         finding.RecordBoard(

@@ -22,7 +22,8 @@ public sealed class FindingStateTests
     [MemberData(nameof(Cells))]
     public void Act_InState_FollowsTheTable(FindingState state, string act, string expected)
     {
-        var shop = new SampleShop();
+        // What is repaired was welded before.
+        var shop = new SampleShop().Reach(20);
         var finding = In(shop, state);
         var watch = new RecordWatch(finding, shop.Vessel);
 

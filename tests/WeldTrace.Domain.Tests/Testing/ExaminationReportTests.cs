@@ -46,6 +46,21 @@ public sealed class ExaminationReportTests
         Assert.Equal(VesselState.OnHold, _shop.Vessel.State);
     }
 
+    /// <summary>What is measured with must be in the register and within its calibration (F13).</summary>
+    [Fact]
+    public void Examination_WithInstruments_KeepsThem_AndRefusesOneThatIsUnknown()
+    {
+        var gauge = SampleInstruments.Caliper();
+        TypedInstrument Typed(string mark, Domain.Equipment.Instrument? found) =>
+            new(nameof(ExaminationReport.Instruments), mark, found);
+
+        var unknown = Confirm(Report, null, Typed("X-1", null));
+        var signed = Accept.Value(Confirm(Report, null, Typed(gauge.Mark, gauge)));
+
+        Assert.Equal("F13", Assert.Single(unknown.Refusals).Code);
+        Assert.Equal(gauge.Mark, Assert.Single(signed.SignOff.Examination!.Instruments!).Mark);
+    }
+
     [Fact]
     public void Examination_WithoutExtentOrConditions_NamesEach()
     {
@@ -98,7 +113,8 @@ public sealed class ExaminationReportTests
 
     private Outcome<SignedOffStep> Confirm(
         ExaminationReport? report,
-        ExaminerFacts? examiner = null
+        ExaminerFacts? examiner = null,
+        params IReadOnlyList<TypedInstrument> typed
     )
     {
         var facts = SampleTests.Facts(_shop, 10);
@@ -108,6 +124,7 @@ public sealed class ExaminationReportTests
             {
                 Step = facts.Step with { Kind = StepKind.Examination },
                 Examiner = examiner ?? SampleTests.Examiner,
+                Typed = typed,
             },
             [],
             null,

@@ -1,8 +1,4 @@
 using CsCheck;
-using WeldTrace.Domain.Findings;
-using WeldTrace.Domain.Vessels;
-using WeldTrace.Domain.Welding;
-using WeldTrace.TestSupport.Records;
 using Xunit;
 
 namespace WeldTrace.Domain.Tests.Welding;
@@ -11,7 +7,7 @@ namespace WeldTrace.Domain.Tests.Welding;
 /// Whatever people try, in whatever order: no run exists that a rule of the floor forbade. The rules are told here again from what
 /// the random history did, without asking the gate.
 /// </summary>
-public sealed class ShopHistoryTests
+public sealed partial class ShopHistoryTests
 {
     private enum Act
     {
@@ -27,6 +23,8 @@ public sealed class ShopHistoryTests
         Report,
         UseAsIs,
         Rework,
+        Repair,
+        StartRepair,
         Scrap,
         Close,
         HoldTool,
@@ -71,6 +69,22 @@ public sealed class ShopHistoryTests
         Act.Decline,
     ];
 
+    /// <summary>Days on which seams are found wanting, and repaired.</summary>
+    private static readonly Act[] OfRepairs =
+    [
+        .. Enumerable
+            .Repeat<Act[]>([Act.Report, Act.Repair, Act.StartRepair, Act.End, Act.Log, Act.Sign], 5)
+            .SelectMany(a => a),
+        .. Enumerable.Repeat<Act[]>([Act.Close, Act.Certify, Act.Clear], 2).SelectMany(a => a),
+        Act.StartSecond,
+        Act.Interrupt,
+        Act.UseAsIs,
+        Act.HoldTool,
+        Act.ServeTool,
+        Act.Revoke,
+        Act.Doubt,
+    ];
+
     // The histories do weld: a property over nothing would hold as well.
     [Fact]
     public void RandomHistories_HoldNoRunThatARuleForbade() =>
@@ -80,16 +94,24 @@ public sealed class ShopHistoryTests
     public void RandomHistoriesOfWaivers_HoldNoRunWithoutItsTwoSignatures() =>
         Assert.InRange(Sample(OfWaivers, 2000).Waived, 100, int.MaxValue);
 
-    private static (int Started, int Waived) Sample(Act[] from, int histories)
+    [Fact]
+    public void RandomHistoriesOfRepairs_HoldNoRepairThatARuleForbade() =>
+        Assert.InRange(Sample(OfRepairs, 3000, isWelded: true).Repaired, 300, int.MaxValue);
+
+    private static (int Started, int Waived, int Repaired) Sample(
+        Act[] from,
+        int histories,
+        bool isWelded = false
+    )
     {
-        var (started, waived) = (0, 0);
+        var (started, waived, repaired) = (0, 0, 0);
         Gen.Int[0, from.Length - 1]
             .Select(i => from[i])
             .Array[5, 60]
             .Sample(
                 acts =>
                 {
-                    var history = new History();
+                    var history = new History(isWelded);
                     foreach (var act in acts)
                     {
                         history.Try(act);
@@ -97,168 +119,11 @@ public sealed class ShopHistoryTests
 
                     started += history.Started;
                     waived += history.Waived;
+                    repaired += history.Repaired;
                 },
                 iter: histories,
                 threads: 1
             );
-        return (started, waived);
-    }
-
-    private sealed class History
-    {
-        private readonly SampleShop _shop = new(toolLifeMetres: 1.3);
-        private bool _isToolHeld;
-        private bool _isProcedureWithdrawn;
-        private readonly ShopWaivers _waivers;
-
-        public History() => _waivers = new ShopWaivers(_shop);
-
-        public int Started { get; private set; }
-
-        public int Waived { get; private set; }
-
-        public void Try(Act act)
-        {
-            var run = _shop.Runs.LastOrDefault();
-            switch (act)
-            {
-                case Act.Start or Act.StartSecond:
-                    TryStart(act == Act.Start ? 10 : 20);
-                    break;
-                case Act.StartByInspector:
-                    Assert.False(_shop.Start(10, SamplePeople.Inspector).IsAccepted);
-                    break;
-                case Act.End:
-                    run?.End(null, _shop.Tool, SamplePeople.Operator, _shop.Now);
-                    break;
-                case Act.Interrupt when run is { State: WeldRunState.Running }:
-                    Opened(
-                        run.Interrupt(
-                            run.PlannedPath * 0.5,
-                            "Alarm.",
-                            _shop.Vessel,
-                            _shop.Tool,
-                            SamplePeople.Operator,
-                            _shop.Now
-                        ).Value
-                    );
-                    break;
-                case Act.Log or Act.LogWithExcursion or Act.ShortLog when run is not null:
-                    _shop.TakeLog(run, LogOf(act, run));
-                    break;
-                case Act.Sign:
-                    run?.Sign(_shop.Vessel, SamplePeople.Operator, _shop.Now);
-                    break;
-                case Act.WithdrawProcedure:
-                    _isProcedureWithdrawn |= _shop
-                        .Procedure.Withdraw("Hooks.", SamplePeople.Engineer, _shop.Now)
-                        .IsAccepted;
-                    break;
-                case Act.HoldTool:
-                    _isToolHeld |= _shop
-                        .Tool.Hold("Dropped.", SamplePeople.Operator, _shop.Now)
-                        .IsAccepted;
-                    break;
-                case Act.ServeTool:
-                    _isToolHeld &= !_shop
-                        .Tool.PutInService(SamplePeople.Engineer, _shop.Now)
-                        .IsAccepted;
-                    break;
-                default:
-                    if (!_waivers.Try(act.ToString()))
-                    {
-                        TryOnFindings(act);
-                    }
-
-                    break;
-            }
-        }
-
-        private void TryStart(int sequence)
-        {
-            var before = (
-                Steps: _shop.Vessel.Steps,
-                Left: 1.3 - _shop.Tool.Uses.Sum(u => u.Length.Metres),
-                Holding: _shop.Findings.Count(f => Holds(f, sequence)),
-                Unsigned: _shop.Runs.Count(r => r.SignedAt is null),
-                IsScrapped: _shop.Vessel.State == VesselState.Scrapped
-            );
-            var run = _shop.Start(sequence);
-            if (!run.IsAccepted)
-            {
-                Assert.Equal(before.Steps, _shop.Vessel.Steps);
-                return;
-            }
-
-            Started++;
-            Waived += _waivers.UseFor(run.Value);
-            Assert.Equal(0, before.Holding);
-            Assert.Equal(0, before.Unsigned);
-            Assert.False(before.IsScrapped);
-            Assert.False(_isToolHeld);
-            Assert.False(_isProcedureWithdrawn);
-            Assert.True(before.Left >= run.Value.PlannedPath.Metres - 1e-6);
-            Assert.Equal(
-                sequence,
-                before
-                    .Steps.First(s => s.State is not (StepState.Passed or StepState.Waived))
-                    .Sequence
-            );
-            Assert.True(
-                sequence == 10 || _shop.Runs.Any(r => r.PassNumber == 1 && r.SignedAt is not null)
-            );
-        }
-
-        // An open finding holds everything; one to be reworked all that comes after its step.
-        private static bool Holds(Finding finding, int sequence) =>
-            finding.State == FindingState.Open
-            || (
-                finding.State == FindingState.Disposed
-                && (
-                    finding.Disposition!.Kind is DispositionKind.UseAsIs or DispositionKind.Scrap
-                    || sequence > finding.StepSequence
-                )
-            );
-
-        private void TryOnFindings(Act act)
-        {
-            if (act == Act.Report && !_shop.Vessel.IsFinal)
-            {
-                _shop.Report();
-            }
-
-            if (
-                _shop.Findings.LastOrDefault(f => f.State != FindingState.Closed) is not { } finding
-            )
-            {
-                return;
-            }
-
-            if (act == Act.Close)
-            {
-                _shop.Close(finding);
-            }
-            else if (act is Act.UseAsIs or Act.Rework or Act.Scrap)
-            {
-                _shop.Dispose(finding, Enum.Parse<DispositionKind>(act.ToString()));
-            }
-        }
-
-        private void Opened(Finding? finding)
-        {
-            if (finding is not null)
-            {
-                finding.GiveNumber(_shop.Findings.Count + 1);
-                _shop.Findings.Add(finding);
-            }
-        }
-
-        private static LogSummary LogOf(Act act, WeldRun run) =>
-            act switch
-            {
-                Act.LogWithExcursion => SampleRunLogs.Of(run, SampleRunLogs.Excursion),
-                Act.ShortLog => SampleRunLogs.Travelled(run.PlannedPath * 0.4, run),
-                _ => SampleRunLogs.Of(run),
-            };
+        return (started, waived, repaired);
     }
 }

@@ -10,6 +10,7 @@ using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
+using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.TestSupport.Records;
 
@@ -195,6 +196,61 @@ public sealed class SampleShop
         return finding;
     }
 
+    /// <summary>What a repair of a finding is decided on: the released procedure, and its own place with 5° at each side.</summary>
+    public RepairFacts RepairOf(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        var (from, to) = (finding.Place?.Start?.Degrees ?? 5, finding.Place?.End?.Degrees);
+        return new(
+            Procedure,
+            Design,
+            new RepairPlace(
+                finding.Place?.JointCode ?? "J1",
+                finding.Place?.PassNumber ?? 1,
+                Angle.FromDegrees(Math.Max(from - 5, 0)),
+                Angle.FromDegrees((to ?? from) + 5)
+            ),
+            Findings
+        );
+    }
+
+    /// <summary>What the rules look at before the repair of a finding is welded.</summary>
+    public WeldGateFacts RepairFacts(Finding finding, Actor? welder = null)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        var place = finding.PlannedRepair?.Place;
+        var step = Vessel.WeldStepOf(place?.JointCode ?? "J1", place?.PassNumber ?? 1)!;
+        return Facts(step.Sequence, welder: welder) with { Repair = finding };
+    }
+
+    /// <summary>Starts the weld of a repair, as its decision says.</summary>
+    public Outcome<WeldRun> StartRepair(Finding finding, Actor? welder = null)
+    {
+        var facts = RepairFacts(finding, welder);
+        var run = WeldRun.Start(
+            Guid.CreateVersion7(_now),
+            facts,
+            facts.Pass.Travel,
+            Enum.GetValues<PreWeldItem>()
+        );
+        if (run.IsAccepted)
+        {
+            Runs.Add(run.Value);
+        }
+
+        return run;
+    }
+
+    /// <summary>Welds the repair of a finding: the run is ended, judged from its log, and signed.</summary>
+    public WeldRun Repaired(Finding finding)
+    {
+        var run = Accept.Value(StartRepair(finding));
+        Accept.All(run.End(null, Tool, SamplePeople.Operator, Now));
+        Accept.Value(TakeLog(run));
+        Accept.All(run.Sign(Vessel, SamplePeople.Operator, Now, finding));
+        return run;
+    }
+
     public Outcome Dispose(Finding finding, DispositionKind kind)
     {
         ArgumentNullException.ThrowIfNull(finding);
@@ -206,7 +262,7 @@ public sealed class SampleShop
                 WeldedBy,
                 SamplePeople.QualityManager,
                 Now,
-                new RepairFacts(Procedure, Findings)
+                RepairOf(finding)
             )
             : finding.Dispose(
                 kind,

@@ -49,6 +49,7 @@ internal static class AccessTable
         /vessels/{Serial}/steps/{Sequence}                    in      yes       yes       yes        yes      yes      yes
         /vessels/{Serial}/prepare/{JointCode}                 in      yes       yes       yes        no       yes      no
         /vessels/{Serial}/weld/{Sequence}                     in      yes       yes       yes        no       yes      no
+        /vessels/{Serial}/repair/{Number}                     in      404       404       404        no       404      no
         /vessels/{Serial}/weld/{Sequence}/concession/{RuleId} in      yes       no        no         no       yes      no
         /concessions                                          in      yes       yes       yes        yes      yes      yes
         /concessions.csv                                      in      yes       yes       yes        yes      yes      yes
@@ -101,6 +102,7 @@ internal static class AccessTable
         /tests/sections/{Id}/measure                          in      no        no        yes        no       no       no
         /tests/sections/{id}/picture.jpg                      in      yes       yes       yes        yes      yes      yes
         /tests/sections/{id}/tiles/{level}/{x}/{y}            in      yes       yes       yes        yes      yes      yes
+        /tests/examinations/{id}/report.pdf                   in      yes       yes       yes        yes      yes      yes
         /tests/sections/{id}/report.pdf                       in      yes       yes       yes        yes      yes      yes
         /tests/production                                     in      yes       yes       yes        yes      yes      yes
         /tests/production.csv                                 in      yes       yes       yes        yes      yes      yes

@@ -44,6 +44,9 @@ internal static class DemoAddresses
         addresses["/tests/sections/{id}/picture.jpg"] = Routes.SectionPicture(section);
         addresses["/tests/sections/{id}/tiles/{level}/{x}/{y}"] =
             $"{Routes.Section(section)}/tiles/0/0/0";
+        addresses["/tests/examinations/{id}/report.pdf"] = Routes.ExaminationPaper(
+            (await db.StepSignOffs.ToListAsync()).First(s => s.Examination is not null).Id
+        );
         addresses["/tests/sections/{id}/report.pdf"] = Routes.SectionReport(section);
         addresses["/findings/{Id}"] = Routes.Finding(
             await IdAsync(db.Findings.Where(f => f.State == FindingState.Open))
@@ -85,6 +88,8 @@ internal static class DemoAddresses
         addresses["/vessels/{Serial}/leak/{Sequence}"] = Routes.LeakStep("NR10-0004", 80);
         addresses["/vessels/{Serial}/section/{Sequence}"] = Routes.SectionStep("NR10-0005", 70);
         addresses["/vessels/{Serial}/weld/{Sequence}"] = Routes.WeldStep("NR10-0006", 40);
+        // Nothing of the demonstration waits to be repaired; the journey of a repair opens this page.
+        addresses["/vessels/{Serial}/repair/{Number}"] = Routes.WeldRepair("NR10-0006", 1);
         addresses["/vessels/{Serial}/weld/{Sequence}/concession/{RuleId}"] = Routes.AskConcession(
             "NR10-0010",
             20,

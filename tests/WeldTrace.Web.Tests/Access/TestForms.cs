@@ -114,6 +114,33 @@ internal static class TestForms
             ("Decide.Choice", "on"),
             ("Decide.Reason", "The overshoot stays below the proof pressure")
         ),
+        new(
+            "RecordStage pressure-stage",
+            Inspector,
+            Routes.PressureStep("NR10-0003", 90),
+            ("In.Dimension", "170.03")
+        ),
+        new(
+            "RecordStage pressure-stage",
+            Inspector,
+            Routes.PressureStep("NR10-0003", 90),
+            // It loses 5 bar: the hold fails, and the next form has it repeated.
+            ("In.StartPressure", "60.40"),
+            ("In.StartTemperature", "18.4"),
+            ("In.EndPressure", "55.40"),
+            ("In.EndTemperature", "18.4"),
+            ("In.HeldSeconds", "620"),
+            ("In.Log", SentForm.File([]))
+        ),
+        FormRow.Of(
+            "PlanDepartures repeat-hold",
+            "engineer quality",
+            async db =>
+                Routes.PressureTest(
+                    (await db.PressureTests.SingleAsync(t => t.SignedAt == null)).Id
+                ),
+            ("Again.Reason", "A fitting leaked; it is tightened")
+        ),
         FormRow.Of(
             "TestSigning withdraw-test",
             "inspector quality",
@@ -167,17 +194,10 @@ internal static class TestForms
         ),
         FormRow.Of(
             "FindingSigning decide-finding",
-            "quality",
+            "quality inspector",
             db => AtFindingAsync(db, "NR10-0009"),
-            ("In.Decision", "Repair"),
-            ("In.Reason", "Blend out")
-        ),
-        FormRow.Of(
-            "FindingActs record-repair",
-            "operator engineer",
-            db => AtFindingAsync(db, "NR10-0009"),
-            ("Mend.Length", "20"),
-            ("Mend.Note", "Blended out")
+            ("In.Decision", "UseAsIs"),
+            ("In.Reason", "Within the limits of the drawing")
         ),
         FormRow.Of(
             "FindingSigning close-finding",

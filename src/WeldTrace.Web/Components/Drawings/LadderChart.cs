@@ -27,6 +27,9 @@ public sealed class LadderChart(PressureLadderPlot plot, UnitSystem units)
     /// <summary>Time axis, in minutes.</summary>
     public NiceScale Horizontal { get; } = NiceScale.For(Longest(plot), 8);
 
+    // Half the width of a letter of a stage's name, in drawing units.
+    private const double HalfLetter = 3.6;
+
     /// <summary>Path data of the planned course, from zero pressure at the begin of the first stage.</summary>
     public string Planned
     {
@@ -73,9 +76,13 @@ public sealed class LadderChart(PressureLadderPlot plot, UnitSystem units)
     public string Hold(LadderStage stage) =>
         $"M{Place(stage.HoldBegins, In(stage.Target))} L{Place(stage.Ends, In(stage.Target))}";
 
-    /// <summary>Middle of the hold, for its name.</summary>
-    public double Middle(LadderStage stage) =>
-        X((stage.HoldBegins.TotalMinutes + stage.Ends.TotalMinutes) / 2);
+    /// <summary>Where the middle of a stage's name stands: over its hold, and never beyond the right edge.</summary>
+    public double MiddleOfName(LadderStage stage)
+    {
+        ArgumentNullException.ThrowIfNull(stage);
+        var middle = X((stage.HoldBegins.TotalMinutes + stage.Ends.TotalMinutes) / 2);
+        return Math.Min(middle, Right - (HalfLetter * stage.Name.Length));
+    }
 
     /// <summary>A time since the start, in minutes.</summary>
     public static string Minutes(TimeSpan time) =>

@@ -18,7 +18,8 @@ public sealed class SeamChart
     public SeamChart(SeamPlan plan, UnitSystem units)
     {
         (_plan, _units) = (plan, units);
-        Welded = [.. Arcs(Length.Zero, plan.Travelled ?? Whole(plan))];
+        var from = plan.Repair?.From ?? Length.Zero;
+        Welded = [.. Arcs(from, from + (plan.Travelled ?? plan.Repair?.Length ?? Whole(plan)))];
         Marks = [.. plan.Excursions.Select(Mark)];
     }
 
@@ -112,7 +113,7 @@ public sealed class SeamChart
     private static Length Whole(SeamPlan plan) =>
         plan.TrackRadius * ((2 * Math.PI) + plan.Overlap.Radians);
 
-    private string Show(Length length) => UnitText.Nominal(length, _units).ToString();
+    private string Show(Length length) => UnitText.For(length, _units, 3).ToString();
 
     private string Degrees(Length path) => SensibleDigits.Fixed(TurnDegrees(path), 0) + "°";
 }

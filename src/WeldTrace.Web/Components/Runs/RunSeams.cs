@@ -27,10 +27,20 @@ public static class RunSeams
             Travel = run.Travel,
             Start = PassPlans.Clockwise(pass.Start),
             Overlap = pass.Overlap,
+            Repair = RepairOf(run),
             Travelled = run.Travelled,
             Cut = cut,
             Excursions = [.. (run.Log?.Excursions ?? []).Select((e, i) => Place(run, e, i))],
         };
+    }
+
+    /// <summary>The stretch that a run repairs; null for the pass itself.</summary>
+    public static SeamStretch? RepairOf(WeldRun run)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        return run.Repair is { } repair
+            ? new SeamStretch(run.TrackRadius * repair.Start.Radians, run.PlannedPath)
+            : null;
     }
 
     /// <summary>Which side of the weld lies outside and which inside the circle.</summary>

@@ -37,6 +37,7 @@ public sealed class WorkReader(
             .. await ProductionWork.ReadAsync(db, actor, clock.GetUtcNow(), cancellation),
             .. await ProceduresAsync(db, actor, cancellation),
             .. await ToolWork.ReadAsync(db, actor, cancellation),
+            .. await RepairWork.ReadAsync(db, actor, cancellation),
             .. await StepsAsync(db, actor, cancellation),
         ];
         return [.. all.OrderBy(w => w.Urgency)];
@@ -121,7 +122,7 @@ public sealed class WorkReader(
             Mark.Warning,
             "not signed",
             $"Finish and sign your run of {r.Label}",
-            Routes.WeldStep(r.VesselSerial, r.StepSequence)
+            r.Repair is null ? Routes.WeldStep(r.VesselSerial, r.StepSequence) : Routes.Run(r.Id)
         ));
     }
 

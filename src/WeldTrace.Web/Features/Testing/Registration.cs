@@ -1,4 +1,5 @@
 using WeldTrace.Web.Components.Figures;
+using WeldTrace.Web.Features.Testing.ExaminationPaper;
 using WeldTrace.Web.Features.Testing.ListTests;
 using WeldTrace.Web.Features.Testing.MeasureSection;
 using WeldTrace.Web.Features.Testing.PressureTesting;
@@ -25,6 +26,7 @@ public static class Registration
             .AddScoped<MeasureSectionHandler>()
             .AddScoped<IBookChapters, SectionReportReader>()
             .AddScoped<SectionReportReader>()
+            .AddScoped<ExaminationPaperReader>()
             .AddScoped<SignOffHandler>()
             .AddScoped<ShowTestHandler>()
             .AddScoped<IWorkings, TestWorkings>()
@@ -40,5 +42,6 @@ public static class Registration
         endpoints.MapTestReports();
         endpoints.MapSectionPictures();
         endpoints.MapSectionReport();
+        endpoints.MapExaminationPaper();
     }
 }

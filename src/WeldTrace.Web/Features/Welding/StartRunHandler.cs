@@ -13,13 +13,13 @@ public sealed class StartRunHandler(
 )
 {
     public async Task<Outcome> HandleAsync(
-        string serial,
-        int sequence,
+        WeldTarget target,
         StartRunForm form,
         Actor actor,
         CancellationToken cancellation
     )
     {
+        ArgumentNullException.ThrowIfNull(target);
         ArgumentNullException.ThrowIfNull(form);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         if (await IsStartedAsync(db, form.Id, cancellation))
@@ -27,16 +27,15 @@ public sealed class StartRunHandler(
             return Outcome.Accepted;
         }
 
-        var facts = await db.FindWeldGateFactsAsync(
-            serial,
-            sequence,
+        var facts = await target.FindFactsAsync(
+            db,
             new WeldChoice(form.Tool, form.Machine, actor, clock.GetUtcNow()),
             cancellation
         );
         List<Refusal> missing = [.. Missing(form, facts)];
         if (facts is null)
         {
-            missing.Add(new("step", $"{serial} has no weld step {sequence}."));
+            missing.Add(target.Missing);
         }
 
         if (missing.Count > 0)

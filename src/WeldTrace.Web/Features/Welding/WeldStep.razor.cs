@@ -23,6 +23,10 @@ public sealed partial class WeldStep
     [Parameter]
     public int Sequence { get; set; }
 
+    /// <summary>Number of the finding whose repair is welded; null for a step of the route.</summary>
+    [Parameter]
+    public int? Number { get; set; }
+
     [Inject]
     public required WeldStepReader Reader { get; init; }
 
@@ -52,7 +56,20 @@ public sealed partial class WeldStep
 
     private WeldGateFacts Facts => _view!.Facts;
 
-    private string Title => $"{Facts.Vessel.Serial} {Facts.Joint.Code} pass {Facts.Pass.Number}";
+    private WeldTarget Target => new(Serial, Sequence, Number);
+
+    private string Title => $"{Facts.Vessel.Serial} {Heading}";
+
+    private string Heading =>
+        $"{Facts.Joint.Code} pass {Facts.Pass.Number}"
+        + (Facts.Repair is { } repair ? $", repair of {repair.Label}" : "");
+
+    private string? PlaceText =>
+        Facts.Repair?.PlannedRepair?.Place is { } place
+            ? FormattableString.Invariant(
+                $"{place.Start.Degrees:0.0}° to {place.End.Degrees:0.0}° from the start of the pass"
+            )
+            : null;
 
     private Mark StepMark =>
         Facts.Step.State switch
@@ -121,8 +138,7 @@ public sealed partial class WeldStep
         }
 
         _view = await Reader.FindAsync(
-            Serial,
-            Sequence,
+            Target,
             In.Tool ?? Tool,
             In.Machine ?? Machine,
             await Actor.GetAsync(Http.RequestAborted),
@@ -137,8 +153,7 @@ public sealed partial class WeldStep
     private async Task StartAsync()
     {
         var outcome = await Handler.HandleAsync(
-            Serial,
-            Sequence,
+            Target,
             In,
             await Actor.GetAsync(Http.RequestAborted),
             Http.RequestAborted
@@ -150,8 +165,7 @@ public sealed partial class WeldStep
         }
     }
 
-    private string With(string? machine, string? tool) =>
-        With(Routes.WeldStep(Facts.Vessel.Serial, Facts.Step.Sequence), machine, tool);
+    private string With(string? machine, string? tool) => With(Target.Address, machine, tool);
 
     private static string With(string address, string? machine, string? tool) =>
         QueryHelpers.AddQueryString(

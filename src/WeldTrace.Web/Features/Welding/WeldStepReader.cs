@@ -13,22 +13,21 @@ public sealed class WeldStepReader(
     TimeProvider clock
 )
 {
-    /// <summary>The step; null when the vessel has no such weld step.</summary>
+    /// <summary>The step or repair; null when the vessel has none such.</summary>
     public async Task<WeldStepView?> FindAsync(
-        string serial,
-        int sequence,
+        WeldTarget target,
         string? toolCode,
         string? machineCode,
         Actor actor,
         CancellationToken cancellation
     )
     {
+        ArgumentNullException.ThrowIfNull(target);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         var machines = await db.Machines.OrderBy(m => m.Name).ToListAsync(cancellation);
         var only = string.IsNullOrWhiteSpace(machineCode) && machines.Count == 1;
-        var facts = await db.FindWeldGateFactsAsync(
-            serial,
-            sequence,
+        var facts = await target.FindFactsAsync(
+            db,
             new WeldChoice(
                 toolCode,
                 only ? machines[0].Name : machineCode,

@@ -26,15 +26,13 @@ public sealed record WeldStepView
     /// <summary>Tools of the right design that are in service, the least used last.</summary>
     public required IReadOnlyList<Tool> Tools { get; init; }
 
-    /// <summary>The run of this step that is not signed yet.</summary>
-    public WeldRun? Unsigned =>
-        Facts.Runs.FirstOrDefault(r => !r.IsSealed && r.StepSequence == Facts.Step.Sequence);
+    /// <summary>The run of this step or repair that is not signed yet.</summary>
+    public WeldRun? Unsigned => Facts.Runs.FirstOrDefault(r => !r.IsSealed && IsOfThis(r));
 
-    /// <summary>Signed runs of this step, the latest first.</summary>
-    public IEnumerable<WeldRun> Signed =>
-        Facts
-            .Runs.Where(r => r.IsSealed && r.StepSequence == Facts.Step.Sequence)
-            .OrderByDescending(r => r.StartedAt);
+    private bool IsOfThis(WeldRun run) =>
+        Facts.Repair is { } repair
+            ? run.Repair?.Finding.Id == repair.Id
+            : run.Repair is null && run.StepSequence == Facts.Step.Sequence;
 
     public bool MayStart => Gate.All(v => v.Standing != RuleStanding.Forbids);
 }

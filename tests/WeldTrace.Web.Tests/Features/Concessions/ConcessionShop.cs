@@ -89,8 +89,7 @@ internal sealed record ConcessionShop(
 
     public static Task<Outcome> StartAsync(ConcessionShop shop) =>
         new StartRunHandler(shop.Site.Database, shop.Site.Clock).HandleAsync(
-            shop.Vessel.Serial,
-            10,
+            new(shop.Vessel.Serial, 10),
             new()
             {
                 Id = Guid.CreateVersion7(shop.Site.Clock.GetUtcNow()),

@@ -1,12 +1,19 @@
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Engineering.Paths;
+using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Components.Tables;
 using WeldTrace.Web.Features.Findings.Contain;
 using WeldTrace.Web.Features.Findings.ReportFinding;
 using WeldTrace.Web.Features.Findings.ShowFinding;
+using WeldTrace.Web.Features.Welding;
+using WeldTrace.Web.Features.Welding.EndRun;
+using WeldTrace.Web.Features.Welding.SignRun;
 
 namespace WeldTrace.Web.Tests.Features.Findings;
 
@@ -24,6 +31,7 @@ public sealed class FindingRepairTests(PostgresServerFixture server)
         await using var vessel = await RoutedVessel.AtAsync(server, 40);
         var other = SampleVessels.Planned(vessel.Shop.Design, vessel.Shop.Lot, "NR4-0002");
         await vessel.Site.Database.AddAsync(other);
+        await vessel.Site.Database.AddAsync(SampleCertificates.Welder(SamplePeople.Welders[0]));
         await vessel.Site.GiveAccountAsync(SamplePeople.Welders[0]);
         var id = await ReportedAsync(vessel);
         Accept.All(
@@ -56,23 +64,17 @@ public sealed class FindingRepairTests(PostgresServerFixture server)
                         Decision = "Repair",
                         Reason = "Mend it.",
                         Procedure = vessel.Shop.Procedure.Id,
+                        Place = "J1/2",
+                        Start = "85",
+                        End = "105",
                         Password = WorkingSite.Password,
                     },
                     vessel.Quality,
                     CancellationToken.None
-                ),
-            await Acts(vessel)
-                .RecordRepairAsync(
-                    id,
-                    new()
-                    {
-                        Length = "30",
-                        Note = "Welded.",
-                        Password = WorkingSite.Password,
-                    },
-                    SamplePeople.Operator,
-                    CancellationToken.None
-                ),
+                )
+        );
+        var run = await WeldAsync(vessel, id);
+        Accept.All(
             await Deciding(vessel)
                 .CloseAsync(
                     id,
@@ -84,10 +86,12 @@ public sealed class FindingRepairTests(PostgresServerFixture server)
 
         var finding = await vessel.Site.ReadAsync<Finding>(id);
         Assert.Equal(FindingState.Closed, finding.State);
-        Assert.Equal(30, finding.Repair!.Length.Millimetres, 9);
+        Assert.Equal((run.Id, run.Travelled), (finding.Repair!.Run!.Id, finding.Repair.Length));
+        Assert.Equal((id, 85), (run.Repair!.Finding.Id, run.Repair.Start.Degrees));
         Assert.Equal(VesselState.OnHold, (await vessel.Site.ReadAsync<Vessel>(other.Id)).State);
         Assert.Equal(StepState.Ready, (await vessel.NowAsync()).Step(30)!.State);
-        Assert.Equal(5, (await vessel.MeaningsAsync(id)).Count);
+        Assert.Equal(4, (await vessel.MeaningsAsync(id)).Count);
+        Assert.Equal([SignRunHandler.Meaning], await vessel.MeaningsAsync(run.Id));
         Assert.Empty(await vessel.LedgerProblemsAsync());
     }
 
@@ -132,11 +136,17 @@ public sealed class FindingRepairTests(PostgresServerFixture server)
                 vessel.Inspector,
                 CancellationToken.None
             );
-        var repair = await Acts(vessel)
-            .RecordRepairAsync(
+        var repair = await Deciding(vessel)
+            .DecideAsync(
                 id,
-                new() { Length = "long", Password = WorkingSite.Password },
-                vessel.Engineer,
+                new()
+                {
+                    Decision = "Repair",
+                    Place = "J1/2",
+                    Start = "here",
+                    Password = WorkingSite.Password,
+                },
+                vessel.Quality,
                 CancellationToken.None
             );
 
@@ -145,7 +155,7 @@ public sealed class FindingRepairTests(PostgresServerFixture server)
             "role: missing:Reference missing:Members missing:Text",
             WorkingSite.Text(board.Refusals)
         );
-        Assert.Equal("number:Length", WorkingSite.Text(repair.Refusals));
+        Assert.Equal("number:Start number:End", WorkingSite.Text(repair.Refusals));
     }
 
     private static TableQuery Query() => TableQuery.Read(Everything, ContainHandler.SortKeys);
@@ -178,6 +188,92 @@ public sealed class FindingRepairTests(PostgresServerFixture server)
                 vessel.Inspector,
                 CancellationToken.None
             );
+
+    /// <summary>Welds the repair of the first finding through the handlers: started, ended, judged from its log, signed.</summary>
+    private static async Task<WeldRun> WeldAsync(RoutedVessel vessel, Guid finding)
+    {
+        var form = new StartRunForm
+        {
+            Id = Guid.CreateVersion7(vessel.Site.Clock.GetUtcNow()),
+            Tool = vessel.Shop.Tool.Mark,
+            Machine = vessel.Shop.Machine.Name,
+            Travel = vessel.Shop.Design.Content.Joint("J1")!.Pass(2)!.Travel,
+            JointPreparation = true,
+            FitUp = true,
+            Parameters = true,
+        };
+        var number = (await vessel.Site.ReadAsync<Finding>(finding)).Number;
+        var starting = new StartRunHandler(vessel.Site.Database, vessel.Site.Clock);
+        Task<Outcome> StartAsync(StartRunForm sent) =>
+            starting.HandleAsync(
+                new(vessel.Serial, 0, number),
+                sent,
+                SamplePeople.Operator,
+                CancellationToken.None
+            );
+        Accept.All(await StartAsync(form), await StartAsync(form));
+        form.Id = Guid.CreateVersion7(vessel.Site.Clock.GetUtcNow());
+        Assert.Contains((await StartAsync(form)).Refusals, r => r.Code == "F1");
+        var id = (await vessel.Site.ReadAsync<Finding>(finding)).PlannedRepair!.Run!.Id;
+        Accept.All(
+            await new EndRunHandler(vessel.Site.Database, vessel.Site.Clock).HandleAsync(
+                id,
+                new EndRunForm(),
+                SamplePeople.Operator,
+                CancellationToken.None
+            )
+        );
+        await TakeLogAsync(vessel, id);
+        Accept.All(
+            await new SignRunHandler(
+                vessel.Site.Database,
+                vessel.Site.Passwords,
+                vessel.Site.Clock
+            ).HandleAsync(
+                id,
+                new SignRunForm { Password = WorkingSite.Password },
+                SamplePeople.Operator,
+                CancellationToken.None
+            )
+        );
+        return await vessel.Site.ReadAsync<WeldRun>(id);
+    }
+
+    private static async Task TakeLogAsync(RoutedVessel vessel, Guid id)
+    {
+        await using var db = vessel.Site.Database.CreateDbContext();
+        var records = (await db.FindRunAsync(id, CancellationToken.None))!;
+        Accept.Value(
+            records.Run.TakeLog(
+                SampleRunLogs.Of(records.Run),
+                records.Revision.Content.Windows,
+                records.Vessel,
+                records.Tool,
+                SamplePeople.Operator,
+                vessel.Site.Clock.GetUtcNow()
+            )
+        );
+        Accept.All(await db.SaveAsync(CancellationToken.None));
+    }
+
+    [Fact]
+    public async Task RepairWeld_OfAFindingWithoutOne_IsRefused()
+    {
+        await using var vessel = await RoutedVessel.AtAsync(server, 30);
+        await ReportedAsync(vessel);
+
+        var outcome = await new StartRunHandler(
+            vessel.Site.Database,
+            vessel.Site.Clock
+        ).HandleAsync(
+            new(vessel.Serial, 0, 1),
+            new() { Id = Guid.CreateVersion7(SampleTime.Start), Travel = RotationSense.Clockwise },
+            SamplePeople.Operator,
+            CancellationToken.None
+        );
+
+        Assert.Equal("repair:", WorkingSite.Text(outcome.Refusals));
+    }
 
     private static async Task<Guid> ReportedAsync(RoutedVessel vessel)
     {

@@ -5,6 +5,7 @@ using WeldTrace.Engineering.Conformity;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Testing.PressureTesting;
+using WeldTrace.Web.Features.Testing.ShowTest;
 
 namespace WeldTrace.Web.Tests.Features.Testing;
 
@@ -42,6 +43,42 @@ public sealed class PressureTestingHandlerTests(PostgresServerFixture server)
         Assert.Equal(Verdict.Fail, (await TestAsync(vessel)).Verdict);
         var next = await StageAsync(vessel, Back("130.01"));
         Assert.Equal("stage:", WorkingSite.Text(next.Refusals));
+    }
+
+    /// <summary>The engineer signs that a failed hold is repeated; the first result stays with the test and in the ledger.</summary>
+    [Fact]
+    public async Task Hold_ThatFailed_IsRepeatedByASignedDecision()
+    {
+        await using var vessel = await RoutedVessel.AtAsync(server, 40);
+        Accept.All(await BeginAsync(vessel, SetUp()));
+        Accept.All(await StageAsync(vessel, Hold(1, "12.05", "11.00")));
+        var id = (await TestAsync(vessel)).Id;
+        Task<Outcome> RepeatAsync(Actor actor, string? password, string? reason = "Fitting.") =>
+            new DecideDepartureHandler(
+                vessel.Site.Database,
+                vessel.Site.Passwords,
+                vessel.Site.Clock
+            ).RepeatAsync(
+                id,
+                new() { Reason = reason, Password = password },
+                actor,
+                CancellationToken.None
+            );
+
+        var unsigned = await RepeatAsync(vessel.Engineer, "wrong");
+        var byInspector = await RepeatAsync(vessel.Inspector, WorkingSite.Password, "");
+        Accept.All(
+            await RepeatAsync(vessel.Engineer, WorkingSite.Password),
+            await StageAsync(vessel, Hold(1, "12.05", "12.04"))
+        );
+
+        Assert.False(unsigned.IsAccepted);
+        Assert.Equal("role: missing:Reason second-person:", WorkingSite.Text(byInspector.Refusals));
+        var test = await TestAsync(vessel);
+        Assert.Equal(Verdict.Pass, Assert.Single(test.Stages).Verdict);
+        Assert.Equal("11.00", Assert.Single(test.Departures!).Reading.EndPressure!.Digits);
+        Assert.Contains(PlanDeparture.RepeatMeaning, await vessel.MeaningsAsync(id));
+        Assert.Empty(await vessel.LedgerProblemsAsync());
     }
 
     [Fact]

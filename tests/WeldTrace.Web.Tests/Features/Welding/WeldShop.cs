@@ -97,8 +97,7 @@ internal sealed class WeldShop : IAsyncDisposable
 
     public Task<Outcome> StartAsync(StartRunForm form, Actor? actor = null, int step = 10) =>
         new StartRunHandler(Database, Clock).HandleAsync(
-            Vessel.Serial,
-            step,
+            new(Vessel.Serial, step),
             form,
             actor ?? SamplePeople.Operator,
             CancellationToken.None

@@ -61,8 +61,7 @@ public sealed class WeldStepReaderTests(PostgresServerFixture server)
         await using var shop = await WeldShop.OpenAsync(server);
 
         var view = await new WeldStepReader(shop.Database, shop.Clock).FindAsync(
-            "no such",
-            10,
+            new("no such", 10),
             null,
             null,
             SamplePeople.Operator,
@@ -74,8 +73,7 @@ public sealed class WeldStepReaderTests(PostgresServerFixture server)
 
     private static Task<WeldStepView?> FindAsync(WeldShop shop, string? tool, string? machine) =>
         new WeldStepReader(shop.Database, shop.Clock).FindAsync(
-            shop.Vessel.Serial,
-            10,
+            new(shop.Vessel.Serial, 10),
             tool,
             machine,
             SamplePeople.Operator,

@@ -22,7 +22,7 @@ public sealed class FiguresReader(IDbContextFactory<WeldTraceDbContext> contexts
             .Where(f => f.OpenedAt >= from)
             .ToListAsync(cancellation);
         var lengths = await db
-            .WeldRuns.Where(r => r.StartedAt >= from && r.Travelled != null)
+            .WeldRuns.Where(r => r.StartedAt >= from && r.Travelled != null && r.Repair == null)
             .Select(r => r.Travelled)
             .ToListAsync(cancellation);
         return FindingFigures.Of(

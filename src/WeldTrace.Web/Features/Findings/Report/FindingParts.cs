@@ -44,9 +44,14 @@ internal static class FindingParts
             };
         }
 
+        foreach (var earlier in finding.EarlierDecisions ?? [])
+        {
+            yield return Decision("Disposition, replaced by a later one", earlier, site);
+        }
+
         if (finding.Disposition is { } decided)
         {
-            yield return Decision(decided, site);
+            yield return Decision("Disposition", decided, site);
         }
 
         if (finding.PlannedRepair is { } planned)
@@ -64,8 +69,8 @@ internal static class FindingParts
         }
     }
 
-    private static SheetPart Decision(Disposition decided, Site site) =>
-        new("Disposition")
+    private static SheetPart Decision(string title, Disposition decided, Site site) =>
+        new(title)
         {
             Sentences = [decided.Reason],
             Values =
@@ -107,6 +112,18 @@ internal static class FindingParts
             Values =
             [
                 new("Procedure", planned.Procedure.Label),
+                .. planned.Place is { } place
+                    ?
+                    [
+                        new LabelledValue(
+                            "Where",
+                            FormattableString.Invariant(
+                                $"joint {place.JointCode}, pass {place.PassNumber}, {place.Start.Degrees:0.0}° to {place.End.Degrees:0.0}° from the start of the pass"
+                            )
+                        ),
+                    ]
+                    : Array.Empty<LabelledValue>(),
+                new("Weld run", planned.Run?.Label),
                 new("Attempt at this place", FormattableString.Invariant($"{planned.Attempt}")),
                 new(
                     "Done anew",

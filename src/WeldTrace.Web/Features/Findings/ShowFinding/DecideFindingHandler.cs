@@ -2,9 +2,11 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
+using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Findings.ShowFinding;
@@ -38,19 +40,7 @@ public sealed class DecideFindingHandler(
             form.Password,
             Finding.DispositionMeaning,
             actor,
-            (facts, at) =>
-                facts.Finding.Dispose(
-                    kind,
-                    form.Reason ?? "",
-                    facts.Vessel,
-                    facts.WeldedBy,
-                    actor,
-                    at,
-                    new RepairFacts(
-                        facts.Procedures.FirstOrDefault(p => p.Id == form.Procedure),
-                        facts.All
-                    )
-                ),
+            (facts, at) => Decide(facts, kind, form, actor, at),
             cancellation
         );
     }
@@ -79,6 +69,37 @@ public sealed class DecideFindingHandler(
                 ),
             cancellation
         );
+    }
+
+    private static Outcome Decide(
+        FindingFacts facts,
+        DispositionKind kind,
+        DecideFindingForm form,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        var entries = new Entries();
+        var repair =
+            kind == DispositionKind.Repair
+                ? new RepairFacts(
+                    facts.Procedures.FirstOrDefault(p => p.Id == form.Procedure),
+                    facts.Design,
+                    form.ReadPlace(facts.Design.Content, entries),
+                    facts.All
+                )
+                : null;
+        return entries.Refusals.Count > 0
+            ? Outcome.From(entries.Refusals)
+            : facts.Finding.Dispose(
+                kind,
+                form.Reason ?? "",
+                facts.Vessel,
+                facts.WeldedBy,
+                actor,
+                at,
+                repair
+            );
     }
 
     private async Task<Outcome> ActAsync(
@@ -130,9 +151,11 @@ public sealed class DecideFindingHandler(
             return null;
         }
 
+        var vessel = await db.Vessels.SingleAsync(v => v.Id == finding.VesselId, cancellation);
         return new FindingFacts(
             finding,
-            await db.Vessels.SingleAsync(v => v.Id == finding.VesselId, cancellation),
+            vessel,
+            await db.VesselDesigns.SingleAsync(d => d.Id == vessel.DesignId, cancellation),
             await db.Findings.Where(f => f.VesselId == finding.VesselId).ToListAsync(cancellation),
             await db.WhoWeldedAsync(finding.VesselId, cancellation),
             await db
@@ -145,6 +168,7 @@ public sealed class DecideFindingHandler(
     private sealed record FindingFacts(
         Finding Finding,
         Vessel Vessel,
+        VesselDesign Design,
         IReadOnlyCollection<Finding> All,
         IReadOnlyCollection<Guid> WeldedBy,
         IReadOnlyList<ProcedureRevision> Procedures

@@ -1,7 +1,5 @@
-using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
-using WeldTrace.Engineering.Quantities;
 using WeldTrace.Web.Acts;
 using WeldTrace.Web.Components.Forms;
 
@@ -25,16 +23,7 @@ public sealed class RecordBoardForm
     public string? Password { get; set; }
 }
 
-public sealed class RecordRepairForm
-{
-    public string? Length { get; set; }
-
-    public string? Note { get; set; }
-
-    public string? Password { get; set; }
-}
-
-/// <summary>What is recorded on a finding before it is decided and after: cause, decision of the board, repair.</summary>
+/// <summary>What is recorded on a finding beside the decision: cause and decision of the board.</summary>
 public sealed class FindingActsHandler(ActDesk desk)
 {
     public Task<Outcome> StateCauseAsync(
@@ -82,41 +71,6 @@ public sealed class FindingActsHandler(ActDesk desk)
             ) with
             {
                 Meaning = Finding.BoardMeaning,
-                Password = form.Password,
-            },
-            actor,
-            cancellation
-        );
-    }
-
-    public Task<Outcome> RecordRepairAsync(
-        Guid id,
-        RecordRepairForm form,
-        Actor actor,
-        CancellationToken cancellation
-    )
-    {
-        ArgumentNullException.ThrowIfNull(form);
-        var entries = new Entries();
-        var length = entries.Number(form.Length, "mm", "Length repaired", nameof(form.Length));
-        return desk.DoAsync(
-            new PostedAct<Finding>(
-                id,
-                async (moment, token) =>
-                    moment.Record.RecordRepair(
-                        Length.FromMillimetres(length.InUnit()),
-                        form.Note ?? "",
-                        await moment.Db.Vessels.SingleAsync(
-                            v => v.Id == moment.Record.VesselId,
-                            token
-                        ),
-                        actor,
-                        moment.At
-                    )
-            )
-            {
-                Unread = entries.Refusals,
-                Meaning = Finding.RepairMeaning,
                 Password = form.Password,
             },
             actor,

@@ -4,6 +4,7 @@ using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
 using WeldTrace.Domain.Vessels;
+using WeldTrace.Web.Components.Runs;
 using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;
 
@@ -42,6 +43,7 @@ public sealed partial class ShowFinding
             ("leak-test", { } id) => Routes.LeakTest(id),
             ("pressure-test", { } id) => Routes.PressureTest(id),
             ("section", { } id) => Routes.Section(id),
+            ("sign-off", { } id) => Routes.ExaminationPaper(id),
             ("finding", { } id) => Routes.Finding(id),
             _ => null,
         };
@@ -58,6 +60,6 @@ public sealed partial class ShowFinding
             return;
         }
 
-        _seam = FindingPlace.Of(_shown.Finding, _shown.Design.Content);
+        _seam = FindingSeams.Of(_shown.Finding, _shown.Design.Content);
     }
 }

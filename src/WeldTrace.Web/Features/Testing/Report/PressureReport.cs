@@ -67,7 +67,7 @@ internal static class PressureReport
             .. (test.Departures ?? []).Select(d => new LabelledValue(
                 $"Out of the plan, stage {d.StageNumber}",
                 d.Decision is { } decision
-                    ? $"{d.Sentence} {(decision.GoesOn ? "Went on" : "Ended")}, decided by {decision.By}: {decision.Reason}"
+                    ? $"{d.Sentence} {d.DecisionWord}, decided by {decision.By}: {decision.Reason}"
                     : $"{d.Sentence} Not decided."
             )),
             new("Remark", test.Remark),

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
+using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Security;
 
@@ -17,7 +18,15 @@ public sealed class DecideDepartureForm
     public string? Password { get; set; }
 }
 
-/// <summary>Decides and signs what follows from a pressure test having left its plan.</summary>
+/// <summary>What was typed to have a hold repeated.</summary>
+public sealed class RepeatHoldForm
+{
+    public string? Reason { get; set; }
+
+    public string? Password { get; set; }
+}
+
+/// <summary>Decides and signs what follows from a pressure test having left its plan, or that a hold is repeated.</summary>
 public sealed class DecideDepartureHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
     PasswordCheck passwords,
@@ -38,7 +47,6 @@ public sealed class DecideDepartureHandler(
     )
     {
         ArgumentNullException.ThrowIfNull(form);
-        ArgumentNullException.ThrowIfNull(actor);
         if (form.Choice is not (GoOn or End))
         {
             return Outcome.Refused(
@@ -48,7 +56,46 @@ public sealed class DecideDepartureHandler(
             );
         }
 
-        var proved = await passwords.ForSignatureAsync(actor, form.Password, cancellation);
+        return await ActAsync(
+            id,
+            form.Password,
+            PlanDeparture.DecisionMeaning,
+            actor,
+            (test, design, at) =>
+                test.Decide(form.Choice == GoOn, form.Reason ?? "", design, actor, at),
+            cancellation
+        );
+    }
+
+    public Task<Outcome> RepeatAsync(
+        Guid id,
+        RepeatHoldForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        return ActAsync(
+            id,
+            form.Password,
+            PlanDeparture.RepeatMeaning,
+            actor,
+            (test, design, at) => test.RepeatHold(form.Reason ?? "", design, actor, at),
+            cancellation
+        );
+    }
+
+    private async Task<Outcome> ActAsync(
+        Guid id,
+        string? password,
+        string meaning,
+        Actor actor,
+        Func<PressureTest, VesselDesign, DateTimeOffset, Outcome> act,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        var proved = await passwords.ForSignatureAsync(actor, password, cancellation);
         if (!proved.IsAccepted)
         {
             return proved;
@@ -67,13 +114,13 @@ public sealed class DecideDepartureHandler(
         var at = clock.GetUtcNow();
         var vessel = await db.Vessels.SingleAsync(v => v.Id == test.VesselId, cancellation);
         var design = await db.VesselDesigns.SingleAsync(d => d.Id == vessel.DesignId, cancellation);
-        var outcome = test.Decide(form.Choice == GoOn, form.Reason ?? "", design, actor, at);
+        var outcome = act(test, design, at);
         if (!outcome.IsAccepted)
         {
             return outcome;
         }
 
-        db.Add(Signature.Of(test, actor, PlanDeparture.DecisionMeaning, at));
+        db.Add(Signature.Of(test, actor, meaning, at));
         return await db.SaveAsync(cancellation);
     }
 }

@@ -25,6 +25,16 @@ public sealed class ExaminationForm
 
     public string? Conditions { get; set; }
 
+    /// <summary>Marks of the instruments, with commas between them.</summary>
+    public string? Instruments { get; set; }
+
+    /// <summary>Each mark by itself.</summary>
+    public IReadOnlyList<string> Marks =>
+        (Instruments ?? "").Split(
+            [',', ';', '\n'],
+            StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
+        );
+
     public string? Tested { get; set; }
 
     public string? NotTested { get; set; }

@@ -105,7 +105,17 @@ public sealed class SignOffHandler(
 
         var signed = StepSignOff.Confirm(
             form.Id,
-            facts,
+            facts with
+            {
+                Typed = await db.TypedInstrumentsAsync(
+                    cancellation,
+                    [
+                        .. (examination is null ? [] : form.Examination.Marks).Select(mark =>
+                            (nameof(ExaminationReport.Instruments), (string?)mark)
+                        ),
+                    ]
+                ),
+            },
             weldedBy,
             form.Remark,
             examination,

@@ -104,7 +104,7 @@ public sealed class TakeInSectionHandler(
             nameof(TakeInSectionForm.Limits)
         );
 
-    // The pixels are read to the end before anything is saved: a damaged picture is refused, not shown broken later.
+    // The pixels are read to the end before the save is done: a damaged picture is refused, not shown broken later.
     private async Task<Outcome> SaveAsync(
         WeldTraceDbContext db,
         SectionExamination section,
@@ -112,15 +112,12 @@ public sealed class TakeInSectionHandler(
         CancellationToken cancellation
     )
     {
-        var read = await pictures.TakeInAsync(brought, cancellation);
-        if (!read.IsAccepted)
-        {
-            return read;
-        }
-
         db.Add(section);
         await db.KeepAsync(brought.ToAttachment(), cancellation);
-        return await db.SaveAsync(cancellation);
+        var reading = pictures.TakeInAsync(brought, cancellation);
+        var saved = await db.SaveAsync(reading, cancellation);
+        var read = await reading;
+        return read.IsAccepted ? saved : read;
     }
 
     private static async Task<LimitTable?> FindTableAsync(

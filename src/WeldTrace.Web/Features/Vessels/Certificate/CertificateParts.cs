@@ -80,7 +80,12 @@ internal static class CertificateParts
                 [
                     .. source.History.Runs.Select(r => new SheetRow(
                         [
-                            $"{r.JointCode}, {r.PassNumber}",
+                            $"{r.JointCode}, {r.PassNumber}"
+                                + (
+                                    r.Repair is { } repair
+                                        ? $", repair of {repair.Finding.Label}"
+                                        : ""
+                                ),
                             r.ProcedureLabel,
                             r.MachineName,
                             r.ToolMark,

@@ -16,13 +16,15 @@ namespace WeldTrace.Web.Features.Vessels.Page;
 /// <param name="Mark">Shape of its state or verdict.</param>
 /// <param name="Word">Its state or verdict in words.</param>
 /// <param name="Sentence">What it says, in a sentence.</param>
+/// <param name="IsPaper">Whether the address is of a file.</param>
 public sealed record StationRecord(
     Record Record,
     string Title,
     string? Address,
     Mark Mark,
     string Word,
-    string Sentence
+    string Sentence,
+    bool IsPaper = false
 );
 
 /// <summary>What was recorded at each step.</summary>
@@ -48,11 +50,12 @@ public static class StationRecords
                 .SignOffs.Where(s => s.StepSequence == step.Sequence)
                 .Select(s => new StationRecord(
                     s,
-                    "Sign-off",
-                    null,
+                    s.Examination is { } report ? report.Title : "Sign-off",
+                    s.Examination is null ? null : Routes.ExaminationPaper(s.Id),
                     s.Examination is { Rejected.Count: > 0 } ? Mark.Failed : Mark.Passed,
                     s.Examination is { Rejected.Count: > 0 } ? "signed, rejected" : "signed",
-                    s.Text
+                    s.Text,
+                    IsPaper: true
                 )),
         ];
     }
@@ -67,7 +70,7 @@ public static class StationRecords
             : "";
         return new(
             run,
-            "Weld run",
+            run.Repair is { } repair ? $"Repair weld, {repair.Finding.Label}" : "Weld run",
             Routes.Run(run.Id),
             DomainMarks.Of(run.State),
             WeldRun.StateWord(run.State) + (run.IsSealed ? ", signed" : ", not signed"),

@@ -26,6 +26,16 @@ internal static class FindingMapping
 
     private static IEnumerable<DispositionLine> Decisions(Finding finding)
     {
+        foreach (var earlier in finding.EarlierDecisions ?? [])
+        {
+            yield return new DispositionLine(
+                $"{Finding.DispositionWord(earlier.Kind)}, replaced by a later decision",
+                earlier.Reason,
+                earlier.PrintedName,
+                earlier.At
+            );
+        }
+
         if (finding.Disposition is { } decided)
         {
             yield return new DispositionLine(

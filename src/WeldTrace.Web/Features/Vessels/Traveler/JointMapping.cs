@@ -10,7 +10,7 @@ internal static class JointMapping
     public static JointSheet? Map(TravelerSource source, Joint joint)
     {
         var usedId = source
-            .History.Runs.LastOrDefault(r => r.JointCode == joint.Code)
+            .History.Runs.LastOrDefault(r => r.JointCode == joint.Code && r.Repair is null)
             ?.ProcedureRevisionId;
         var procedure =
             usedId is { } id && source.Procedures.TryGetValue(id, out var used)

@@ -76,7 +76,7 @@ internal static class PressureMapping
 
     private static string Text(PlanDeparture departure) =>
         departure.Decision is { } decision
-            ? $"{departure.Sentence} {(decision.GoesOn ? "Went on" : "Ended")}, decided by {decision.By}: {decision.Reason}"
+            ? $"{departure.Sentence} {departure.DecisionWord}, decided by {decision.By}: {decision.Reason}"
             : $"{departure.Sentence} Not decided.";
 
     private static PressureStageLine Stage(PressurePlan plan, StageResult result) =>

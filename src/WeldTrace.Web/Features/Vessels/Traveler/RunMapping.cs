@@ -6,8 +6,10 @@ using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering.Quantities;
+using WeldTrace.Web.Components.Drawings;
 using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Components.Marks;
+using WeldTrace.Web.Components.Runs;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Vessels.Traveler;
@@ -22,7 +24,9 @@ internal static class RunMapping
         {
             Reference = run.Id.ToString("D")[^12..],
             Joint = run.JointCode,
-            Pass = run.PassNumber.ToString(CultureInfo.InvariantCulture),
+            Pass =
+                run.PassNumber.ToString(CultureInfo.InvariantCulture)
+                + (run.Repair is { } repair ? $", repair of {repair.Finding.Label}" : ""),
             State = PrintedMarks.Of(DomainMarks.Of(run.State), WeldRun.StateWord(run.State)),
             Operator = run.OperatorName,
             Machine = run.MachineName,
@@ -57,6 +61,14 @@ internal static class RunMapping
 
     private static IReadOnlyList<LabelledValue> Particulars(WeldRun run) =>
         [
+            new(
+                "Repairs",
+                run.Repair is { } repair
+                    ? FormattableString.Invariant(
+                        $"{repair.Finding.Label}, attempt {repair.Attempt} at the place, from {repair.Start.Degrees:0.0}° along the travel from the start of the pass, {run.PlannedPath.Millimetres:0.#} mm planned"
+                    )
+                    : null
+            ),
             new("Process log", run.Log?.FileName),
             new("SHA-256 of the original", run.Log?.OriginalSha256),
             new("Samples", run.Log?.Rows.ToString(CultureInfo.InvariantCulture)),
@@ -143,8 +155,9 @@ internal static class RunMapping
         {
             TrackRadius = run.TrackRadius,
             Travel = run.Travel,
-            Start = pass?.Start ?? default,
+            Start = PassPlans.Clockwise(pass?.Start ?? default),
             Overlap = pass?.Overlap ?? default,
+            Repair = RunSeams.RepairOf(run),
             Travelled = run.Travelled,
             Excursions =
             [

@@ -37,7 +37,10 @@ public sealed class SignRunHandler(
         }
 
         var at = clock.GetUtcNow();
-        var outcome = records.Run.Sign(records.Vessel, actor, at);
+        var repaired = records.Run.Repair is { } repair
+            ? await db.Findings.SingleAsync(f => f.Id == repair.Finding.Id, cancellation)
+            : null;
+        var outcome = records.Run.Sign(records.Vessel, actor, at, repaired);
         if (!outcome.IsAccepted)
         {
             return outcome;

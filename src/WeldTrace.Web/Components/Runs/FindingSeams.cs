@@ -2,15 +2,18 @@ using WeldTrace.Documents.Drawings;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Quantities;
+using WeldTrace.Web.Components.Drawings;
 
-namespace WeldTrace.Web.Features.Findings.ShowFinding;
+namespace WeldTrace.Web.Components.Runs;
 
 /// <summary>The place of a finding as the seam drawing wants it.</summary>
-internal static class FindingPlace
+public static class FindingSeams
 {
-    /// <summary>The seam with the finding marked; null when the finding has no angle on a known pass.</summary>
+    /// <summary>The seam with the finding marked, and the stretch of its repair when one is decided; null when the finding has no angle on a known pass.</summary>
     public static SeamPlan? Of(Finding finding, DesignContent content)
     {
+        ArgumentNullException.ThrowIfNull(finding);
+        ArgumentNullException.ThrowIfNull(content);
         if (
             finding.Place is not { Start: { } start } place
             || content.Joint(place.JointCode) is not { } joint
@@ -26,9 +29,11 @@ internal static class FindingPlace
             {
                 TrackRadius = pass.TrackRadius,
                 Travel = pass.Travel,
-                // The drawing counts clockwise from the mark, the design counter-clockwise.
-                Start = Angle.FromDegrees(-pass.Start.Degrees),
+                Start = PassPlans.Clockwise(pass.Start),
                 Overlap = pass.Overlap,
+                Repair = finding.PlannedRepair?.Place is { } repair
+                    ? new SeamStretch(Path(pass, repair.Start), repair.PathOn(pass))
+                    : null,
                 Excursions =
                 [
                     new SeamExcursion(
