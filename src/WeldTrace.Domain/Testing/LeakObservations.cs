@@ -57,6 +57,26 @@ public sealed record BubbleTest(
 {
     /// <summary>Each place on the drawing of the vessel; null in tests recorded before places were marked.</summary>
     public IReadOnlyList<BubblePlace>? Marked { get; init; }
+
+    /// <summary>Every place in words, the marked ones by their numbers on the drawing; null when none was told.</summary>
+    public string? Where
+    {
+        get
+        {
+            IEnumerable<string> told =
+            [
+                .. (Marked ?? []).Select(
+                    (p, i) =>
+                        FormattableString.Invariant(
+                            $"{i + 1}: {p.JointCode ?? "away from the welds"} at {p.Angle}"
+                        )
+                ),
+                Places.Trim(),
+            ];
+            var text = string.Join("; ", told.Where(t => t.Length > 0));
+            return text.Length == 0 ? null : text;
+        }
+    }
 }
 
 /// <summary>Where bubbles rose.</summary>

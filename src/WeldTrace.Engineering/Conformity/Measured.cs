@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using WeldTrace.Engineering.Units;
 
 namespace WeldTrace.Engineering.Conformity;
 
 /// <summary>A measured or computed value with its unit and, when known, its expanded uncertainty.</summary>
-public sealed record Measured
+public sealed partial record Measured
 {
     private const int FinestPlace = -6;
     private const double LargestEveryday = 1e9;
@@ -63,8 +64,22 @@ public sealed record Measured
     /// </summary>
     public override string ToString() =>
         ExpandedUncertainty is { } width and > 0
-            ? $"{WithUncertainty(width)} {Unit}".TrimEnd()
-            : $"{Figures.Format(Value)} {Unit}".TrimEnd();
+            ? $"{WithPowers(WithUncertainty(width))} {Unit}".TrimEnd()
+            : $"{WithPowers(Figures.Format(Value))} {Unit}".TrimEnd();
+
+    // 7.1E-07 is written 7.1 × 10⁻⁷.
+    private static string WithPowers(string digits) =>
+        Exponent()
+            .Replace(
+                digits,
+                found =>
+                    " × 10"
+                    + (found.Groups["sign"].Value == "-" ? "⁻" : "")
+                    + string.Concat(found.Groups["power"].Value.Select(d => "⁰¹²³⁴⁵⁶⁷⁸⁹"[d - '0']))
+            );
+
+    [GeneratedRegex("E(?<sign>[+-]?)0*(?<power>[0-9]+)")]
+    private static partial Regex Exponent();
 
     private string WithUncertainty(double width)
     {

@@ -18,7 +18,7 @@ public sealed class MeasuredTextTests
     [InlineData(0, 0.1, "0.0 ± 0.1 mm")]
     [InlineData(0.18, 0.04, "0.18 ± 0.04 mm")]
     [InlineData(12.34, 5, "12 ± 5 mm")]
-    [InlineData(3.21e-9, 1.4e-10, "3.21E-09 ± 1.4E-10 mm")]
+    [InlineData(3.21e-9, 1.4e-10, "3.21 × 10⁻⁹ ± 1.4 × 10⁻¹⁰ mm")]
     [InlineData(2.5, 0, "2.5 mm")]
     public void ToString_RoundsTheValueToThePlaceOfItsUncertainty(
         double value,

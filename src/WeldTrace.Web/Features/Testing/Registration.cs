@@ -27,6 +27,7 @@ public static class Registration
             .AddScoped<IBookChapters, SectionReportReader>()
             .AddScoped<SectionReportReader>()
             .AddScoped<ExaminationPaperReader>()
+            .AddScoped<IBookChapters, ExaminationPaperReader>()
             .AddScoped<SignOffHandler>()
             .AddScoped<ShowTestHandler>()
             .AddScoped<IWorkings, TestWorkings>()

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
+using WeldTrace.Documents.Book;
 using WeldTrace.Documents.TestReports;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
@@ -25,9 +26,39 @@ internal sealed record PrintedExamination(
 public sealed class ExaminationPaperReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     StampReader stamps
-)
+) : IBookChapters
 {
+    public IReadOnlyList<string> Kinds => ["sign-off"];
+
+    public async Task<BookChapter?> FindChapterAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    ) =>
+        await ModelAsync(id, address, actor, cancellation) is { } model
+            ? BookChapter.Of(model)
+            : null;
+
     public async Task<byte[]?> PrintAsync(
+        Guid id,
+        Uri address,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
+        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
+        {
+            return null;
+        }
+
+        using var pdf = new MemoryStream();
+        TestReportExporter.Write(model, pdf);
+        return pdf.ToArray();
+    }
+
+    /// <summary>What the paper prints; null when there is no such examination: other steps are signed off without one.</summary>
+    private async Task<TestReportModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,
@@ -52,29 +83,24 @@ public sealed class ExaminationPaperReader(
             await stamps.ReadAsync(actor, cancellation)
         );
         var model = ExaminationSheet.Map(source, new Uri(address, Routes.ExaminationPaper(id)));
-        using var pdf = new MemoryStream();
-        TestReportExporter.Write(
-            model with
-            {
-                Tables =
-                [
-                    .. model.Tables,
-                    await db.InstrumentsAsync(report.Instruments, cancellation),
-                    PrintedTests.People(
-                        await db.PersonAsync(
-                            signOff.PersonId,
-                            signOff.PrintedName,
-                            "examined",
-                            report.Certified,
-                            source.Stamp.DayOf(signOff.At),
-                            cancellation
-                        )
-                    ),
-                ],
-                Signatures = await db.SignatureEntriesAsync(signOff, cancellation),
-            },
-            pdf
-        );
-        return pdf.ToArray();
+        return model with
+        {
+            Tables =
+            [
+                .. model.Tables,
+                await db.InstrumentsAsync(report.Instruments, cancellation),
+                PrintedTests.People(
+                    await db.PersonAsync(
+                        signOff.PersonId,
+                        signOff.PrintedName,
+                        "examined",
+                        report.Certified,
+                        source.Stamp.DayOf(signOff.At),
+                        cancellation
+                    )
+                ),
+            ],
+            Signatures = await db.SignatureEntriesAsync(signOff, cancellation),
+        };
     }
 }

@@ -91,7 +91,7 @@ internal static class LeakReport
             new("Observed", FormattableString.Invariant($"{seen.ObservedSeconds} s")),
             new("Bubbles counted", seen.Bubbles.ToString(CultureInfo.InvariantCulture)),
             new("Bubble diameter", seen.BubbleDiameter.ToString()),
-            new("Where", seen.Places.Length == 0 ? null : seen.Places),
+            new("Where", seen.Where),
         ];
 
     private static IEnumerable<LabelledValue> Tracer(TracerObservation seen) =>

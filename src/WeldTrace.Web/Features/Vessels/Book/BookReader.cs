@@ -34,6 +34,7 @@ public sealed class BookReader(
         "leak-test",
         "pressure-test",
         "section",
+        "sign-off",
         "laboratory-test",
         "finding",
         "procedure-revision",
