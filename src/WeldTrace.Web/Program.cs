@@ -46,8 +46,13 @@ app.MapStaticAssets().AllowAnonymous();
 app.MapHealthChecks(Routes.Health).AllowAnonymous();
 app.MapPost(
         Routes.SignOut,
-        async (SignInManager<Account> signIn) =>
+        async (HttpContext http, SignInManager<Account> signIn, SessionBook sessions) =>
         {
+            if (http.User.FindFirst(AccountClaims.Session) is { } session)
+            {
+                sessions.End(session.Value);
+            }
+
             await signIn.SignOutAsync();
             return Results.LocalRedirect(Routes.SignIn);
         }

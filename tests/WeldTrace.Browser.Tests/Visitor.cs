@@ -7,6 +7,8 @@ namespace WeldTrace.Browser.Tests;
 /// <summary>A person at a browser of their own.</summary>
 internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : IAsyncDisposable
 {
+    private string _name = "";
+
     public IPage Page { get; private set; } = page;
 
     public static Task<Visitor> SignInAsync(
@@ -47,6 +49,7 @@ internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : I
 
     public async Task SignInAsync(string name, string password)
     {
+        _name = name;
         await FillAsync("Sign-in name", name);
         await FillAsync("Password", password);
         await PressAsync("Sign in");
@@ -101,11 +104,23 @@ internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : I
     public async Task SignAsync(string button)
     {
         var sign = Page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true });
-        await Page.Locator("form")
-            .Filter(new() { Has = sign })
-            .GetByLabel("Your password", new() { Exact = true })
+        var form = Page.Locator("form").Filter(new() { Has = sign });
+        await form.GetByLabel("Your password", new() { Exact = true })
             .FillAsync(DemoPeople.Password);
+        await NameAsync(form);
         await sign.ClickAsync();
+    }
+
+    /// <summary>Gives the sign-in name where it is asked for: at the first signature.</summary>
+    public Task NameAsync() => NameAsync(Page.Locator("form"));
+
+    private async Task NameAsync(ILocator form)
+    {
+        var name = form.GetByLabel("Your sign-in name", new() { Exact = true });
+        if (await name.CountAsync() > 0)
+        {
+            await name.First.FillAsync(_name);
+        }
     }
 
     /// <summary>Signs, and waits until the form has gone because it was accepted.</summary>

@@ -1,4 +1,5 @@
 using System.Security.Claims;
+using System.Security.Cryptography;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
@@ -12,12 +13,21 @@ namespace WeldTrace.Web.Security;
 public sealed class AccountClaims(
     UserManager<Account> accounts,
     IOptions<IdentityOptions> options,
-    IDbContextFactory<WeldTraceDbContext> contexts
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    TimeProvider clock
 ) : UserClaimsPrincipalFactory<Account>(accounts, options)
 {
     public const string PersonId = "person";
     public const string PersonVersion = "person-version";
     public const string MustChangePassword = "must-change-password";
+
+    /// <summary>One sign-in, until it ends.</summary>
+    public const string Session = "session";
+
+    private const string SignedInAt = "signed-in-at";
+
+    /// <summary>After so long everybody signs in again, busy or not (NIST SP 800-63B 4.2.3).</summary>
+    internal static readonly TimeSpan LongestSession = TimeSpan.FromHours(12);
 
     protected override async Task<ClaimsIdentity> GenerateClaimsAsync(Account user)
     {
@@ -36,6 +46,8 @@ public sealed class AccountClaims(
         identity.AddClaims(
             person.Roles.Select(role => new Claim(identity.RoleClaimType, role.ToString()))
         );
+        identity.AddClaim(new Claim(Session, RandomNumberGenerator.GetHexString(32)));
+        identity.AddClaim(SignIn(clock.GetUtcNow()));
         if (user.MustChangePassword)
         {
             identity.AddClaim(new Claim(MustChangePassword, "true"));
@@ -67,7 +79,17 @@ public sealed class AccountClaims(
         var stamp = context.Principal?.FindFirstValue(
             new ClaimsIdentityOptions().SecurityStampClaimType
         );
-        if (current is null || current.SecurityStamp != stamp)
+        if (
+            current is null
+            || current.SecurityStamp != stamp
+            || HasLastedTooLong(
+                context.Principal!,
+                services.GetRequiredService<TimeProvider>().GetUtcNow()
+            )
+            || services
+                .GetRequiredService<SessionBook>()
+                .HasEnded(context.Principal!.FindFirstValue(Session) ?? "")
+        )
         {
             context.RejectPrincipal();
             await services.GetRequiredService<SignInManager<Account>>().SignOutAsync();
@@ -82,9 +104,37 @@ public sealed class AccountClaims(
             var signIn = services.GetRequiredService<SignInManager<Account>>();
             if (await signIn.UserManager.GetUserAsync(context.Principal!) is { } account)
             {
-                context.ReplacePrincipal(await signIn.CreateUserPrincipalAsync(account));
+                var changed = await signIn.CreateUserPrincipalAsync(account);
+                Carry(context.Principal!, changed);
+                context.ReplacePrincipal(changed);
                 context.ShouldRenew = true;
             }
+        }
+    }
+
+    /// <summary>The claim that somebody signed in at an instant.</summary>
+    public static Claim SignIn(DateTimeOffset at) =>
+        new(SignedInAt, at.ToString("O", System.Globalization.CultureInfo.InvariantCulture));
+
+    /// <summary>Whether a sign-in is so long ago that it no longer counts, or says nothing of when it was.</summary>
+    public static bool HasLastedTooLong(ClaimsPrincipal person, DateTimeOffset now) =>
+        !DateTimeOffset.TryParseExact(
+            person.FindFirstValue(SignedInAt),
+            "O",
+            System.Globalization.CultureInfo.InvariantCulture,
+            System.Globalization.DateTimeStyles.None,
+            out var at
+        )
+        || now - at > LongestSession;
+
+    // A change of roles is no new sign-in: the session goes on, and ends when it would have ended.
+    private static void Carry(ClaimsPrincipal from, ClaimsPrincipal to)
+    {
+        var identity = (ClaimsIdentity)to.Identity!;
+        foreach (var type in (string[])[Session, SignedInAt])
+        {
+            identity.TryRemoveClaim(identity.FindFirst(type));
+            identity.AddClaim(new Claim(type, from.FindFirstValue(type)!));
         }
     }
 }

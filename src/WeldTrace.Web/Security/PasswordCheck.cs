@@ -6,7 +6,12 @@ using WeldTrace.Persistence.Accounts;
 namespace WeldTrace.Web.Security;
 
 /// <summary>Checks a password at sign-in and at each signature, with a delay that grows with each failure.</summary>
-public sealed class PasswordCheck(UserManager<Account> accounts, TimeProvider clock)
+public sealed partial class PasswordCheck(
+    UserManager<Account> accounts,
+    ISigningSession session,
+    TimeProvider clock,
+    ILogger<PasswordCheck> logger
+)
 {
     /// <summary>After so many failures in a row the account waits for the administrator (NIST SP 800-63B 5.2.2).</summary>
     public const int MostFailures = 100;
@@ -35,11 +40,28 @@ public sealed class PasswordCheck(UserManager<Account> accounts, TimeProvider cl
             );
         }
 
-        return await CheckAsync(
+        if (session.AsksForName && !IsNameOf(account, session.TypedName))
+        {
+            return Outcome.Refused(
+                "name",
+                string.IsNullOrWhiteSpace(session.TypedName)
+                    ? "This is your first signature since you signed in: give your sign-in name too."
+                    : "That is not the sign-in name of whoever is signed in here; nothing was signed. Give your own, or sign out first.",
+                ISigningSession.Field
+            );
+        }
+
+        var outcome = await CheckAsync(
             account,
             password,
             "Your password is not right; nothing was signed. Try again."
         );
+        if (outcome.IsAccepted)
+        {
+            session.Begin();
+        }
+
+        return outcome;
     }
 
     /// <summary>Checks a password and counts failures.</summary>
@@ -54,12 +76,14 @@ public sealed class PasswordCheck(UserManager<Account> accounts, TimeProvider cl
                 new Account { PersonId = Guid.Empty },
                 password ?? ""
             );
+            LogUnknown(logger);
             return Outcome.Refused("password", wrong, "Password");
         }
 
         var now = clock.GetUtcNow();
         if (account.AccessFailedCount >= MostFailures)
         {
+            LogLocked(logger, account.PersonId);
             return Outcome.Refused(
                 "locked",
                 "Too many wrong passwords: the account is locked. The administrator can set a new password.",
@@ -96,12 +120,34 @@ public sealed class PasswordCheck(UserManager<Account> accounts, TimeProvider cl
                 ? now + Delay(account.AccessFailedCount)
                 : null;
         await accounts.UpdateAsync(account);
+        LogWrong(logger, account.PersonId, account.AccessFailedCount);
         return Outcome.Refused("password", wrong, "Password");
     }
+
+    private bool IsNameOf(Account? account, string? typed) =>
+        account is not null
+        && !string.IsNullOrWhiteSpace(typed)
+        && accounts.NormalizeName(typed.Trim()) == account.NormalizedUserName;
 
     private static TimeSpan Delay(int failures)
     {
         var seconds = Math.Pow(2, Math.Min(failures - FreeFailures, 16));
         return seconds < LongestDelay.TotalSeconds ? TimeSpan.FromSeconds(seconds) : LongestDelay;
     }
+
+    // What was typed is never logged: a password lands in the field of the name easily.
+    [LoggerMessage(LogLevel.Warning, "A sign-in was refused: no account of that name.")]
+    private static partial void LogUnknown(ILogger logger);
+
+    [LoggerMessage(
+        LogLevel.Warning,
+        "A wrong password was given for person {Person}: {Failures} in a row."
+    )]
+    private static partial void LogWrong(ILogger logger, Guid person, int failures);
+
+    [LoggerMessage(
+        LogLevel.Error,
+        "The account of person {Person} is locked after too many wrong passwords, and was tried again."
+    )]
+    private static partial void LogLocked(ILogger logger, Guid person);
 }

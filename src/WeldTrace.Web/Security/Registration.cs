@@ -18,6 +18,9 @@ public static class Registration
     {
         services.AddCascadingAuthenticationState();
         services.AddScoped<CurrentActor>();
+        services.AddHttpContextAccessor();
+        services.AddSingleton<SessionBook>();
+        services.AddScoped<ISigningSession, SigningSession>();
         services.AddScoped<PasswordCheck>();
         services.AddScoped<ActivePeople>();
         services.AddScoped<NewAccount>();

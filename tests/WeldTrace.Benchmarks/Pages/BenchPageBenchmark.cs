@@ -35,6 +35,7 @@ public class BenchPageBenchmark
             ("In.DimensionBefore", "170.02"),
             ("In.DimensionUncertainty", "0.005"),
             ("In.CautionsRead", "true"),
+            ("In.SignerName", DemoPeople.Inspector.SignInName),
             ("In.Password", DemoPeople.Password)
         );
         var page = await SendAsync("pressure-stage", ("In.StageNumber", "1"));

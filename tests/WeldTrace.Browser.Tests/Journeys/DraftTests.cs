@@ -47,6 +47,7 @@ public sealed class DraftTests(SiteFixture shared)
         await using var visitor = await Visitor.SignInAsync(shared, DemoPeople.Operator, 820);
         await visitor.GoToAsync("/vessels/NR10-0009/sign-off/10");
         await visitor.Page.GetByLabel("Remark").FillAsync(Remark);
+        await visitor.NameAsync();
         await visitor.FillAsync("Your password", DemoPeople.Password);
         await visitor.Page.Context.SetOfflineAsync(true);
 

@@ -156,6 +156,7 @@ public sealed class InspectorJourneyTests(SiteFixture site)
     {
         await using var inspector = await Visitor.SignInAsync(site, DemoPeople.Inspector);
         await inspector.GoToAsync("/vessels/NR10-0002/sign-off/110");
+        await inspector.NameAsync();
         await inspector.FillAsync("Your password", "not the password at all");
         await inspector.PressAsync("Sign");
         await inspector.SeesAsync("Your password is not right; nothing was signed.");

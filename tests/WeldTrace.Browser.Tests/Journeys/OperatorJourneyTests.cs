@@ -33,6 +33,7 @@ public sealed class OperatorJourneyTests(SiteFixture site)
         await visitor.SeesAsync("those that overlap opened one finding");
         await visitor.SeesAsync("Findings that hold the vessel");
         await visitor.FindsAccessibleAsync();
+        await keyboard.TypeAsync("Your sign-in name", DemoPeople.Operator.SignInName);
         await keyboard.TypeAsync("Your password", DemoPeople.Password);
         await page.Keyboard.PressAsync("Enter");
         await page.WaitForURLAsync(url => !url.EndsWith("/sign", StringComparison.Ordinal));

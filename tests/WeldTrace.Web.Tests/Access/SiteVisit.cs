@@ -1,6 +1,7 @@
 using System.Net;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
+using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Tests.Access;
 
@@ -11,6 +12,7 @@ internal sealed class SiteVisit : IDisposable
 
     private readonly HttpClient _http;
     private string? _token;
+    private string? _name;
 
     public SiteVisit(Uri site)
     {
@@ -38,7 +40,10 @@ internal sealed class SiteVisit : IDisposable
         init => _http.DefaultRequestHeaders.ExpectContinue = value;
     }
 
-    public async Task SignInAsync(string name, string password)
+    /// <param name="name">Sign-in name.</param>
+    /// <param name="password">Password.</param>
+    /// <param name="namesItself">Whether the tests give the name at a signature, which is otherwise given by itself.</param>
+    public async Task SignInAsync(string name, string password, bool namesItself = false)
     {
         var answer = await PostAsync(
             Routes.SignIn,
@@ -46,6 +51,7 @@ internal sealed class SiteVisit : IDisposable
             [new("In.Name", name), new("In.Password", password)]
         );
         Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
+        _name = namesItself ? null : name;
         // The token of a form belongs to whoever was signed in when it was given out.
         _token = null;
     }
@@ -65,7 +71,28 @@ internal sealed class SiteVisit : IDisposable
     )
     {
         _token ??= await TokenAsync();
-        return await PostBareAsync(path, form, fields.Append(new(TokenField, _token)));
+        return await PostBareAsync(path, form, Named([.. fields]).Append(new(TokenField, _token)));
+    }
+
+    // Whoever signs for the first time gives the sign-in name beside the password.
+    private IEnumerable<KeyValuePair<string, string>> Named(
+        IReadOnlyList<KeyValuePair<string, string>> fields
+    )
+    {
+        const string name = "." + ISigningSession.Field;
+        var signing = fields.FirstOrDefault(f =>
+            f.Key.EndsWith(".Password", StringComparison.Ordinal)
+        );
+        return _name is null || signing.Key is null || fields.Any(f => IsName(f) && f.Value != "")
+            ? fields
+            :
+            [
+                .. fields.Where(f => !IsName(f)),
+                new(signing.Key.Replace(".Password", name, StringComparison.Ordinal), _name),
+            ];
+
+        static bool IsName(KeyValuePair<string, string> field) =>
+            field.Key.EndsWith(name, StringComparison.Ordinal);
     }
 
     /// <summary>Posts a form as it is, without a token.</summary>

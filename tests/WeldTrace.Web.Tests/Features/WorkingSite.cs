@@ -48,6 +48,7 @@ internal sealed class WorkingSite : IAsyncDisposable
             )
             // Thousands of signatures are checked here; the strength of the site's own hashes has a test of its own.
             .Configure<PasswordHasherOptions>(options => options.IterationCount = 1_000)
+            .AddScoped<ISigningSession, NamedAlready>()
             .AddReading()
             .AddScoped<ActDesk>()
             .BuildServiceProvider();
@@ -59,6 +60,8 @@ internal sealed class WorkingSite : IAsyncDisposable
     public FakeTimeProvider Clock { get; } = new(SampleTime.Start.AddHours(1));
 
     public DateOnly Today => DateOnly.FromDateTime(Clock.GetUtcNow().Date);
+
+    public UserManager<Account> Accounts => Get<UserManager<Account>>();
 
     public ActDesk Desk => Get<ActDesk>();
 

@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Records;
+using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Components.Forms;
 
@@ -17,6 +18,11 @@ public static class Faults
     {
         ArgumentNullException.ThrowIfNull(outcome);
         var known = fields.ToHashSet();
+        if (known.Contains("Password"))
+        {
+            known.Add(ISigningSession.Field);
+        }
+
         return
         [
             .. outcome

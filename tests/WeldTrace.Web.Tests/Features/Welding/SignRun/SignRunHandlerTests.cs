@@ -142,5 +142,6 @@ public sealed class SignRunHandlerTests(PostgresServerFixture server)
                 options.UseWeldTrace(shop.Database.ConnectionString)
             )
             .AddSecurity(shop.Configuration)
+            .AddScoped<ISigningSession, NamedAlready>()
             .BuildServiceProvider();
 }

@@ -1,0 +1,13 @@
+using WeldTrace.Web.Security;
+
+namespace WeldTrace.Web.Tests.Features;
+
+/// <summary>A session in which somebody has signed with name and password, so that the password is enough.</summary>
+internal sealed class NamedAlready : ISigningSession
+{
+    public bool AsksForName => false;
+
+    public string? TypedName => null;
+
+    public void Begin() { }
+}
