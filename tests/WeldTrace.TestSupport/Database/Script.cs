@@ -1,22 +1,25 @@
 using System.Diagnostics;
-using Xunit;
 
-namespace WeldTrace.Persistence.Tests.PrivateServer;
+namespace WeldTrace.TestSupport.Database;
 
 /// <summary>Runs a script of the folder <c>deploy</c>, as an administrator would.</summary>
-internal static class Script
+public static class Script
 {
     public static async Task RunAsync(string name, params string[] words)
     {
         var (exitCode, said) = await StartAsync(name, words);
-        Assert.True(exitCode == 0, said);
+        if (exitCode != 0)
+        {
+            throw new InvalidOperationException($"{name} ended with status {exitCode}: {said}");
+        }
     }
 
     public static async Task<string> RefusalAsync(string name, params string[] words)
     {
         var (exitCode, said) = await StartAsync(name, words);
-        Assert.NotEqual(0, exitCode);
-        return said;
+        return exitCode == 0
+            ? throw new InvalidOperationException($"{name} was not refused: {said}")
+            : said;
     }
 
     private static async Task<(int ExitCode, string Said)> StartAsync(string name, string[] words)
