@@ -59,6 +59,12 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await HoldAsync(visitor, "", "-40.1");
         await visitor.PressAsync("Record stage 1");
         await visitor.SeesAsync("Nothing was saved yet");
+        await HoldAsync(visitor, "40.30", "37.10");
+        await visitor.PressAsync("Record stage 1");
+        await visitor.SeesAsync("may decide on its page");
+        await visitor.FollowAsync("Look at the test and sign it");
+        await RepeatHoldAsync(new Uri(visitor.Page.Url).AbsolutePath);
+        await visitor.GoToAsync("/vessels/NR10-0003/pressure/90");
         await HoldAsync(visitor, "40.30", "40.10");
         await visitor.PressAsync("Record stage 1");
         await visitor.SeesAsync("Stage 2 of 3");
@@ -76,6 +82,7 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         var paper = PdfText.Letters(await visitor.PaperAsync());
         Assert.Contains("Prooftestcertificate", paper, StringComparison.Ordinal);
         Assert.Contains("6040bar", paper, StringComparison.Ordinal);
+        Assert.Contains("Theholdwasrepeated", paper, StringComparison.Ordinal);
         Assert.Contains("outerdiameteratmidlength17002mmbefore", paper, StringComparison.Ordinal);
         Assert.Contains("Permanentsetofouterdiameter", paper, StringComparison.Ordinal);
         Assert.Contains("G31", paper, StringComparison.Ordinal);
@@ -83,6 +90,17 @@ public sealed class InspectorJourneyTests(SiteFixture site)
 
         await visitor.GoToAsync("/vessels/NR10-0003");
         Assert.Equal("/vessels/NR10-0003/steps/100", await NextStepAsync(visitor));
+    }
+
+    // The engineer has found why the hold failed, and signs that it is done again.
+    private async Task RepeatHoldAsync(string test)
+    {
+        await using var engineer = await Visitor.SignInAsync(site, DemoPeople.Engineer);
+        await engineer.GoToAsync(test);
+        await engineer.FindsAccessibleAsync();
+        await engineer.FillAsync("Reason for the repeat", "The fitting at the inlet dripped.");
+        await engineer.SignForGoodAsync("Sign: repeat the hold");
+        await engineer.SeesAsync("The hold was repeated, decided by");
     }
 
     [Fact]
