@@ -188,6 +188,8 @@ public static class Routes
     public static string NewLimitsOf(LimitKind kind) => $"{NewLimits}?kind={kind}";
 
     public const string AcrossRuns = "/procedures/runs";
+    public const string OverlayRuns = "/procedures/runs/overlay";
+    public const string OverlaySamples = "/procedures/runs/overlay/samples";
 
     public static string Run(Guid id) => $"/runs/{id:D}";
 

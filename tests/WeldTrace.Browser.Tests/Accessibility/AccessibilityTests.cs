@@ -5,12 +5,14 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using WeldTrace.Domain.Material;
+using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Persistence;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web;
 using WeldTrace.Web.Demo;
+using WeldTrace.Web.Features.Welding.OverlayRuns;
 
 namespace WeldTrace.Browser.Tests.Accessibility;
 
@@ -111,6 +113,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
             "/vessels/NR10-0009/findings/new",
             "/vessels/NR10-0009/prepare/J1",
             Routes.Machine(machine.Id) + "/test-weld",
+            await OverlayAsync(db),
             Routes.CorrectPhases((await db.WeldRuns.FirstAsync(r => r.Log != null)).Id),
             Routes.Tool(tool.Id),
             Routes.Tool(tool.Id) + "/parts",
@@ -126,6 +129,16 @@ public sealed partial class AccessibilityTests(SiteFixture site)
         db.Add(load);
         Accept.All(await db.SaveAsync(TestContext.Current.CancellationToken));
         return load;
+    }
+
+    private static async Task<string> OverlayAsync(WeldTraceDbContext db)
+    {
+        var runs = db
+            .WeldRuns.Where(r => r.Log != null)
+            .OrderBy(r => r.StartedAt)
+            .Select(r => r.Id);
+        return Routes.OverlayRuns
+            + new OverlayQuery(WeldParameter.AxialForce, await runs.Take(3).ToListAsync()).Words;
     }
 
     private static IEnumerable<string> Planned(QualificationRecord record)

@@ -18,19 +18,22 @@ internal sealed class CopiedRow
 
     private readonly byte[] _bytes;
     private readonly List<Place> _places = [];
+    private readonly (int Row, int Of) _among;
 
     /// <param name="bytes">The row in PostgreSQL's binary format: its number of fields, and each field with its length.</param>
     /// <param name="columns">Its columns.</param>
     /// <param name="ids">Records that are copied: number of the record that a copy has.</param>
     /// <param name="filling">What is filled.</param>
+    /// <param name="among">Which row of how many of its table that are copied together.</param>
     public CopiedRow(
         byte[] bytes,
         IReadOnlyList<CopiedColumn> columns,
         IReadOnlyDictionary<Guid, Func<long, long>> ids,
-        Filling filling
+        Filling filling,
+        (int Row, int Of) among
     )
     {
-        _bytes = bytes;
+        (_bytes, _among) = (bytes, among);
         foreach (var (id, which) in ids)
         {
             Add(id.ToByteArray(bigEndian: true), (n, to) => WriteId(id, which(n), to));
@@ -122,7 +125,7 @@ internal sealed class CopiedRow
                 Put((n, to) => WriteNumber(number, n, to));
                 break;
             case { IsUnique: true } when !_places.Exists(p => p.At >= at && p.At < at + length):
-                Put(WriteText);
+                Put((n, to) => WriteText((n * _among.Of) + _among.Row, to));
                 break;
         }
 
@@ -139,14 +142,14 @@ internal sealed class CopiedRow
             checked((int)(((copy + 1) * NumbersOfOne) + number))
         );
 
-    private static void WriteText(long copy, Span<byte> to)
+    private static void WriteText(long number, Span<byte> to)
     {
-        for (var i = to.Length - 1; i >= 0; i--, copy /= Digits.Length)
+        for (var i = to.Length - 1; i >= 0; i--, number /= Digits.Length)
         {
-            to[i] = (byte)Digits[(int)(copy % Digits.Length)];
+            to[i] = (byte)Digits[(int)(number % Digits.Length)];
         }
 
-        if (copy > 0)
+        if (number > 0)
         {
             throw new InvalidOperationException("A unique text is too short for so many copies.");
         }

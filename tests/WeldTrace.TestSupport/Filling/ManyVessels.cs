@@ -43,7 +43,9 @@ public static class ManyVessels
         {
             CopiedRow[] copied =
             [
-                .. rows.Select(r => new CopiedRow(r, table.Columns, ids, filling)),
+                .. rows.Select(
+                    (r, i) => new CopiedRow(r, table.Columns, ids, filling, (i, rows.Count))
+                ),
             ];
             written += await table.WriteAsync(connection, copied, filling.Count);
         }
@@ -72,7 +74,11 @@ public static class ManyVessels
             var ids = new Dictionary<Guid, Func<long, long>>(all) { [shared.Id] = n => n };
             written += await table.WriteAsync(
                 connection,
-                [.. rows.Select(r => new CopiedRow(r, table.Columns, ids, filling))],
+                [
+                    .. rows.Select(
+                        (r, i) => new CopiedRow(r, table.Columns, ids, filling, (i, rows.Count))
+                    ),
+                ],
                 Enumerable.Range(0, filling.Count).Max(n => shared.Which(n)) + 1
             );
         }

@@ -74,6 +74,8 @@ internal static class AccessTable
 
         # Runs
         /procedures/runs                                      in      yes       yes       yes        yes      yes      yes
+        /procedures/runs/overlay                              in      yes       yes       yes        yes      yes      yes
+        /procedures/runs/overlay/samples                      in      yes       yes       yes        yes      yes      yes
         /runs/{Id}                                            in      yes       yes       yes        yes      yes      yes
         /runs/{Id}/end                                        in      no        yes       no         no       no       no
         /runs/{Id}/interrupt                                  in      no        yes       no         no       no       no

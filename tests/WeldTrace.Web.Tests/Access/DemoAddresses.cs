@@ -113,6 +113,7 @@ internal static class DemoAddresses
         addresses["/runs/{Id}/sign"] = Routes.SignRun(run);
         addresses["/runs/{id}/log.csv"] = Routes.RunLogCsv(run);
         addresses["/runs/{id}/samples"] = Routes.RunLogSamples(run);
+        addresses["/procedures/runs/overlay/samples"] = $"{Routes.OverlaySamples}?run={run:D}";
     }
 
     private static async Task AddProceduresAsync(

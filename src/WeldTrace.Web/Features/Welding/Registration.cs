@@ -5,6 +5,7 @@ using WeldTrace.Web.Features.Welding.BringLog;
 using WeldTrace.Web.Features.Welding.CorrectPhases;
 using WeldTrace.Web.Features.Welding.EndRun;
 using WeldTrace.Web.Features.Welding.InterruptRun;
+using WeldTrace.Web.Features.Welding.OverlayRuns;
 using WeldTrace.Web.Features.Welding.ReadLog;
 using WeldTrace.Web.Features.Welding.ShowRun;
 using WeldTrace.Web.Features.Welding.SignRun;
@@ -27,6 +28,7 @@ public static class Registration
             .AddScoped<ReadLogHandler>()
             .AddScoped<SignRunHandler>()
             .AddScoped<AcrossRunsReader>()
+            .AddScoped<OverlayReader>()
             .AddScoped<RunReader>()
             .AddScoped<IWorkings, RunWorkings>()
             .AddScoped<RunSamplesReader>();
@@ -37,6 +39,7 @@ public static class Registration
         endpoints.MapPushLogs();
         endpoints.MapTakeArrived();
         endpoints.MapRunSamples();
+        endpoints.MapRunOverlay();
         endpoints.MapRunLogCsv();
     }
 }

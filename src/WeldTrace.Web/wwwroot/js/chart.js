@@ -2,6 +2,7 @@
 import uPlot from "../lib/uplot/uPlot.esm.js";
 
 const Ink = ["#1c1a17", "#1d3ec2", "#7a5a10", "#565047"];
+const Dashes = [[], [6, 3], [2, 3], [10, 3, 2, 3]];
 const Alarm = "#9d1f0f";
 const Rule = "#d6ccba";
 const Font = '13px "Source Sans 3", sans-serif';
@@ -80,7 +81,7 @@ function strip(element, horizontal, channels, unit, isLast, setting) {
     ],
     series: [
       { label: setting.axis, value: (plot, value) => number(value) },
-      ...channels.map((channel, index) => ({ label: `${channel.name} in ${unit}`, stroke: Ink[index % Ink.length], width: 1.4, dash: index ? [6, 3] : undefined, value: (plot, value) => number(value) })),
+      ...channels.map((channel, index) => ({ label: `${channel.name} in ${unit}`, stroke: Ink[index % Ink.length], width: 1.4, dash: Dashes[index % Dashes.length], value: (plot, value) => number(value) })),
     ],
     hooks: { drawClear: [(plot) => shade(plot, setting.bands), (plot) => name(plot, setting.phases)], draw: [(plot) => limits(plot, channels)] },
   };

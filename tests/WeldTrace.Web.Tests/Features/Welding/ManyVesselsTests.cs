@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence.Loading;
@@ -38,6 +39,31 @@ public sealed class ManyVesselsTests(PostgresServerFixture server)
         var own = runs.Single(r => r.VesselSerial == shop.Vessel.Serial).StartedAt;
         var first = runs.Single(r => r.VesselSerial == filling.SerialOf(0)).StartedAt;
         Assert.Equal(filling.Span, own - first);
+    }
+
+    [Fact]
+    public async Task AddAsync_TwoPartsOfOneVessel_HaveSerialsOfTheirOwnInEachCopy()
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        var lot = SampleMaterial.Lot();
+        CutComponent[] parts =
+        [
+            SampleMaterial.Component(lot, "S-0001"),
+            SampleMaterial.Component(lot, "S-0002"),
+        ];
+        foreach (var part in parts)
+        {
+            Accept.All(part.BuildInto(shop.Vessel, SamplePeople.Engineer, shop.Clock.GetUtcNow()));
+        }
+
+        await shop.Database.AddAsync(parts);
+
+        await FillAsync(shop);
+
+        var serials = await shop.Database.ReadAsync(db =>
+            db.Components.Select(c => c.Serial).ToListAsync(TestContext.Current.CancellationToken)
+        );
+        Assert.Equal(2 * (Copies + 1), serials.Distinct().Count());
     }
 
     [Fact]
