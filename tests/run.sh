@@ -20,7 +20,9 @@ dotnet csharpier check .
 
 echo "== build ($configuration)"
 dotnet restore WeldTrace.sln --verbosity quiet
-dotnet build WeldTrace.sln --no-restore --configuration "$configuration" --nologo --verbosity quiet -warnaserror
+# One compiler for all projects, where the environment would start one for each; it is sent away before the tests.
+dotnet build WeldTrace.sln --no-restore --configuration "$configuration" --nologo --verbosity quiet -warnaserror -p:UseSharedCompilation=true
+dotnet build-server shutdown >/dev/null
 
 echo "== database structure"
 dotnet ef migrations has-pending-model-changes --no-build --configuration "$configuration" --project src/WeldTrace.Persistence

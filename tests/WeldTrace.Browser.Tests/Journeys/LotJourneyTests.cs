@@ -1,4 +1,3 @@
-using Microsoft.Playwright;
 using WeldTrace.Web.Demo;
 
 namespace WeldTrace.Browser.Tests.Journeys;
@@ -102,7 +101,7 @@ public sealed class LotJourneyTests(SiteFixture site)
             .ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
     [Fact]
-    public async Task Finding_IsContained_Repaired_AndClosedByAnother()
+    public async Task Finding_IsContained_DecidedAndClosedByAnother()
     {
         await using var inspector = await Visitor.SignInAsync(site, DemoPeople.Inspector);
         await inspector.GoToAsync("/vessels/NR10-0018/findings/new");
@@ -126,26 +125,14 @@ public sealed class LotJourneyTests(SiteFixture site)
         await quality.SeesAsync("Stopped by a finding");
         await quality.GoToAsync(address);
         await quality.Page.GetByLabel("repair", new() { Exact = true }).CheckAsync();
-        await quality.FillAsync("Reason", "Blend out and examine.");
+        await quality.FillAsync("Reason", "Not deeper than a scribed line, away from the joint.");
         await quality.SignAsync("Sign the decision");
         await quality.SeesAsync("Choose the qualified and released procedure");
-        await quality
-            .Page.GetByLabel("Procedure to repair by, for a repair (may be left empty)")
-            .SelectOptionAsync(new SelectOptionValue { Index = 1 });
+        await quality.Page.GetByLabel("use as is", new() { Exact = true }).CheckAsync();
         await quality.SignAsync("Sign the decision");
-        await quality.SeesAsync("not yet");
+        await quality.SeesAsync("Verify that the decision was carried out");
         await quality.FindsAccessibleAsync();
-
-        await using var welder = await Visitor.SignInAsync(site, DemoPeople.Operator, 820);
-        await welder.GoToAsync(address);
-        await welder.FindsAccessibleAsync();
-        await welder.FillAsync("Length of seam repaired", "20");
-        await welder.FillAsync("What was done", "Blended out.");
-        await welder.SignAsync("Sign the repair");
-        await welder.SeesAsync("Blended out.");
-
-        await quality.GoToAsync(address);
-        await quality.FillAsync("What you verified", "No dent left; examined.");
+        await quality.FillAsync("What you verified", "Depth measured; nothing to mend.");
         await quality.SignForGoodAsync("Close the finding");
         await quality.SeesAsync("closed");
         Assert.StartsWith(

@@ -133,8 +133,17 @@ public sealed class GenealogyChart
         return Fit(node.Detail, LongestDetail);
     }
 
-    private static string Fit(string text, int most) =>
-        text.Length <= most ? text : $"{text[..(most - 1)].TrimEnd()}…";
+    // Whole words, so that what is seen stands in what is spoken.
+    private static string Fit(string text, int most)
+    {
+        if (text.Length <= most)
+        {
+            return text;
+        }
+
+        var end = text.LastIndexOf(' ', most - 1);
+        return $"{text[..(end > 0 ? end : most - 1)].TrimEnd(' ', ',')}…";
+    }
 
     private static IReadOnlyList<string> LinesOf(
         Domain.Tracing.Genealogy genealogy,
