@@ -32,7 +32,7 @@ public sealed class BundleWriterTests
 
         Assert.Equal(
             [
-                "VERIFY.txt",
+                "VERIFY.md",
                 $"attachments/{SampleBundle.Hash(SampleBundle.Certificate)}.bin",
                 $"attachments/{SampleBundle.Hash(SampleBundle.Photo)}.jpg",
                 "ledger/0000000000.json",

@@ -6,7 +6,7 @@ using Xunit;
 
 namespace WeldTrace.Verify.Tests;
 
-/// <summary>Runs the commands that VERIFY.txt gives, in a shell, on the unpacked bundle.</summary>
+/// <summary>Runs the commands that VERIFY.md gives, in a shell, on the unpacked bundle.</summary>
 public sealed partial class InstructionsTests : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("verify-").FullName;
@@ -18,13 +18,17 @@ public sealed partial class InstructionsTests : IDisposable
     {
         var commands = Commands(await UnpackAsync(_ => { }));
 
-        Assert.Equal(4, commands.Count);
+        Assert.Equal(5, commands.Count);
         Assert.StartsWith(SampleBundle.Key.Fingerprint, Shell(commands[0]).Output);
         Assert.Equal("Verified OK\nVerified OK\n", Shell(commands[1]).Output);
         var (status, sums) = Shell(commands[2]);
         Assert.Equal(0, status);
         Assert.Equal(18, sums.Split(": OK\n").Length - 1);
         Assert.Equal(["./manifest.json", "./manifest.sig"], Lines(Shell(commands[3]).Output));
+        Assert.Equal(
+            "5 entries in the signed ledger, 4 records as their newest entry says\n",
+            Shell(commands[4]).Output
+        );
     }
 
     [Fact]
@@ -48,6 +52,51 @@ public sealed partial class InstructionsTests : IDisposable
         Assert.Contains("./logs/note.txt", Lines(Shell(commands[3]).Output));
     }
 
+    // Such a bundle could bear a good signature of the manifest: its hashes fit.
+    [Fact]
+    public async Task Commands_ChangedHistory_NameTheEntryAndTheRecord()
+    {
+        var entry = BundlePaths.Entry(2);
+        const string record = "records/leak-test/0198c0de-0000-7000-8000-000000000020.json";
+        var commands = Commands(
+            await UnpackAsync(files =>
+            {
+                files[entry] = Replace(files[entry], "1.25", "1.24");
+                files[record] = [.. files[record], (byte)' '];
+            })
+        );
+
+        Assert.Equal(
+            [
+                "3 records as their newest entry says",
+                "4 entries in the signed ledger",
+                $"NOT in the signed ledger: {entry}",
+                $"NOT what its newest entry says: {record}",
+            ],
+            Lines(Shell(commands[4]).Output.Replace(", ", "\n", StringComparison.Ordinal))
+        );
+    }
+
+    // The file was called otherwise, and is listed in the manifest like any other.
+    [Fact]
+    public async Task BundleMadeEarlier_WithItsInstructionsAsText_Verifies()
+    {
+        var files = await BundleFiles.SampleAsync();
+        files.Add("VERIFY.txt", files[BundlePaths.Instructions]);
+        files.Remove(BundlePaths.Instructions);
+        files.RemakeManifest();
+        files.Sign(SampleBundle.Key);
+
+        Assert.True(files.Verify().IsVerified);
+    }
+
+    private static byte[] Replace(byte[] text, string part, string replacement)
+    {
+        var found = Encoding.UTF8.GetString(text);
+        Assert.Contains(part, found, StringComparison.Ordinal);
+        return Encoding.UTF8.GetBytes(found.Replace(part, replacement, StringComparison.Ordinal));
+    }
+
     private async Task<string> UnpackAsync(Action<BundleFiles> change)
     {
         var files = await BundleFiles.SampleAsync();
@@ -62,11 +111,7 @@ public sealed partial class InstructionsTests : IDisposable
     }
 
     private static List<string> Commands(string instructions) =>
-        [
-            .. NumberedStep()
-                .Matches(instructions)
-                .Select(step => step.Groups["commands"].Value.Replace("    ", "")),
-        ];
+        [.. ShellBlock().Matches(instructions).Select(step => step.Groups["commands"].Value)];
 
     private (int Status, string Output) Shell(string commands)
     {
@@ -85,6 +130,9 @@ public sealed partial class InstructionsTests : IDisposable
     private static IEnumerable<string> Lines(string text) =>
         text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal);
 
-    [GeneratedRegex(@"^\d\. [^\n]*\n\n(?<commands>(    [^\n]*\n)+)", RegexOptions.Multiline)]
-    private static partial Regex NumberedStep();
+    [GeneratedRegex(
+        @"^```sh\n(?<commands>.*?)^```$",
+        RegexOptions.Multiline | RegexOptions.Singleline
+    )]
+    private static partial Regex ShellBlock();
 }

@@ -80,7 +80,7 @@ public sealed class TamperTests
 
     [Theory]
     [InlineData("ledger/0000000002.json", "ledger/0000000004.json")]
-    [InlineData("traveler.pdf", "VERIFY.txt")]
+    [InlineData("traveler.pdf", "VERIFY.md")]
     [InlineData("manifest.sig", "ledger/checkpoint.sig")]
     [InlineData(
         "records/section/0198c0de-0000-7000-8000-000000000030.json",

@@ -20,8 +20,8 @@ public static class BundlePaths
     /// <summary>The history book.</summary>
     public const string Book = "history.pdf";
 
-    /// <summary>How to check the bundle.</summary>
-    public const string Instructions = "VERIFY.txt";
+    /// <summary>How to check the bundle; VERIFY.txt in bundles that were made earlier.</summary>
+    public const string Instructions = "VERIFY.md";
 
     /// <summary>The state of the ledger that the proofs lead to.</summary>
     public const string Checkpoint = "ledger/checkpoint.json";

@@ -12,12 +12,7 @@ public sealed class BundleManifestTests
         VesselId = SampleEntries.Vessel,
         SiteName = "Brinefield Reservoirs",
         MadeAt = new DateTimeOffset(2026, 3, 2, 9, 0, 0, TimeSpan.Zero),
-        Files =
-        [
-            File("traveler.pdf", 3),
-            File("VERIFY.txt", 2),
-            File("records/weld-run/1.json", 0),
-        ],
+        Files = [File("traveler.pdf", 3), File("VERIFY.md", 2), File("records/weld-run/1.json", 0)],
     };
 
     private static string Text => Encoding.UTF8.GetString(Sample.ToCanonicalBytes());
@@ -26,11 +21,11 @@ public sealed class BundleManifestTests
     public void ToCanonicalBytes_Manifest_ListsFilesInOrdinalOrder()
     {
         Assert.Equal(
-            ["VERIFY.txt", "records/weld-run/1.json", "traveler.pdf"],
+            ["VERIFY.md", "records/weld-run/1.json", "traveler.pdf"],
             Sample.Files.Select(file => file.Path)
         );
         Assert.StartsWith(
-            "{\"files\":[{\"bytes\":2,\"path\":\"VERIFY.txt\",\"sha256\":\"6e34",
+            "{\"files\":[{\"bytes\":2,\"path\":\"VERIFY.md\",\"sha256\":\"6e34",
             Text
         );
         Assert.Contains("\"format\":\"weldtrace-history-bundle\"", Text);
@@ -53,9 +48,9 @@ public sealed class BundleManifestTests
     [Theory]
     [InlineData("\"version\":1", "\"version\":2")]
     [InlineData("weldtrace-history-bundle", "weldtrace-other")]
-    [InlineData("VERIFY.txt", "../VERIFY.txt")]
-    [InlineData("VERIFY.txt", "zzz")]
-    [InlineData("VERIFY.txt", "traveler.pdf")]
+    [InlineData("VERIFY.md", "../VERIFY.md")]
+    [InlineData("VERIFY.md", "zzz")]
+    [InlineData("VERIFY.md", "traveler.pdf")]
     [InlineData("\"bytes\":2", "\"bytes\":-2")]
     [InlineData("\"bytes\":2,", "")]
     [InlineData("\"files\":[{", "\"files\":[null,{")]
