@@ -20,6 +20,7 @@ if (args is [LedgerCheckCommand.Name, .. var settings])
 }
 
 var builder = WebApplication.CreateBuilder(args);
+builder.Services.AddLogTimes();
 builder.Services.AddPersistence();
 builder.Services.AddSecurity(builder.Configuration);
 builder.Services.AddReading();

@@ -1,8 +1,9 @@
+using System.Net;
 using Microsoft.AspNetCore.Antiforgery;
 
 namespace WeldTrace.Web.Security;
 
-public static class ForgeryGuard
+public static partial class ForgeryGuard
 {
     private const string Forged =
         "Nothing was done: the form was shown to somebody else, or too long ago. Load its page anew, and send it again.";
@@ -23,12 +24,27 @@ public static class ForgeryGuard
 
     private static Task RefuseAsync(HttpContext context, Exception? cause)
     {
+        var isUnread = cause is IOException or InvalidDataException;
+        if (!isUnread)
+        {
+            var logs = context.RequestServices.GetRequiredService<ILoggerFactory>();
+            LogForged(
+                logs.CreateLogger(typeof(ForgeryGuard)),
+                context.Connection.RemoteIpAddress,
+                (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText
+            );
+        }
+
         context.Response.StatusCode = cause is BadHttpRequestException bad
             ? bad.StatusCode
             : StatusCodes.Status400BadRequest;
-        return context.Response.WriteAsync(
-            cause is IOException or InvalidDataException ? Unread : Forged,
-            context.RequestAborted
-        );
+        context.Response.ContentType = "text/plain; charset=utf-8";
+        return context.Response.WriteAsync(isUnread ? Unread : Forged, context.RequestAborted);
     }
+
+    [LoggerMessage(
+        LogLevel.Warning,
+        "A form from {Address} to {Pattern} was refused: its token is not the one of whoever sent it."
+    )]
+    private static partial void LogForged(ILogger logger, IPAddress? address, string? pattern);
 }

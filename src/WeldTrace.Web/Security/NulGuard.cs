@@ -16,6 +16,7 @@ public static class NulGuard
                 if (HasNul(context))
                 {
                     context.Response.StatusCode = StatusCodes.Status400BadRequest;
+                    context.Response.ContentType = "text/plain; charset=utf-8";
                     await context.Response.WriteAsync(Refused, context.RequestAborted);
                     return;
                 }

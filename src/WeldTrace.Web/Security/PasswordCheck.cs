@@ -114,14 +114,22 @@ public sealed partial class PasswordCheck(
             return Outcome.Accepted;
         }
 
-        account.AccessFailedCount++;
-        account.LockoutEnd =
-            account.AccessFailedCount > FreeFailures
-                ? now + Delay(account.AccessFailedCount)
-                : null;
-        await accounts.UpdateAsync(account);
+        await CountAsync(account, now);
         LogWrong(logger, account.PersonId, account.AccessFailedCount);
         return Outcome.Refused("password", wrong, "Password");
+    }
+
+    // The database counts, so that wrong passwords that arrive at the same instant count each.
+    private async Task CountAsync(Account account, DateTimeOffset now)
+    {
+        var row = accounts.Users.Where(a => a.Id == account.Id);
+        await row.ExecuteUpdateAsync(change =>
+            change.SetProperty(a => a.AccessFailedCount, a => a.AccessFailedCount + 1)
+        );
+        var failures = await row.Select(a => a.AccessFailedCount).SingleAsync();
+        DateTimeOffset? until = failures > FreeFailures ? now + Delay(failures) : null;
+        await row.ExecuteUpdateAsync(change => change.SetProperty(a => a.LockoutEnd, until));
+        (account.AccessFailedCount, account.LockoutEnd) = (failures, until);
     }
 
     private bool IsNameOf(Account? account, string? typed) =>

@@ -14,9 +14,10 @@ public sealed class PasswordRules : IPasswordValidator<Account>
 
     private const int FewestDifferentCharacters = 5;
 
-    // Long, well-known and therefore tried first.
+    // Long and well-known, or the name of the program, and therefore tried first.
     private static readonly string[] Common =
     [
+        "weldtrace",
         "passwordpassword",
         "password12345678",
         "correcthorsebatterystaple",

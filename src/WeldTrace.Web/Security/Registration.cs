@@ -1,4 +1,7 @@
+using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authentication;
+using Microsoft.AspNetCore.Authentication.Cookies;
+using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 using WeldTrace.Persistence;
@@ -20,12 +23,14 @@ public static class Registration
         services.AddScoped<CurrentActor>();
         services.AddHttpContextAccessor();
         services.AddSingleton<SessionBook>();
+        services.AddSingleton<SignInLimit>();
         services.AddScoped<ISigningSession, SigningSession>();
         services.AddScoped<PasswordCheck>();
         services.AddScoped<ActivePeople>();
         services.AddScoped<NewAccount>();
         services.AddSingleton<SetUpCode>();
         services.AddAuthorization(Policies.Add);
+        services.AddSingleton<IAuthorizationMiddlewareResultHandler, RefusalLog>();
         var authentication = services.AddAuthentication(IdentityConstants.ApplicationScheme);
         authentication.AddIdentityCookies();
         authentication.AddScheme<AuthenticationSchemeOptions, LogTokenScheme>(
@@ -47,26 +52,36 @@ public static class Registration
             .AddPasswordValidator<PasswordRules>()
             .AddClaimsPrincipalFactory<AccountClaims>();
         services.Configure<PasswordHasherOptions>(options => options.IterationCount = 210_000);
-        services.ConfigureApplicationCookie(options =>
-        {
-            options.Cookie.Name = "weld-records";
-            options.Cookie.SameSite = SameSiteMode.Strict;
-            options.Cookie.HttpOnly = true;
-            options.LoginPath = Routes.SignIn;
-            options.AccessDeniedPath = "/not-allowed";
-            options.ReturnUrlParameter = "from";
-            options.ExpireTimeSpan = IdleTime;
-            options.SlidingExpiration = true;
-            options.Events.OnValidatePrincipal = AccountClaims.ValidateAsync;
-        });
-        services.AddAntiforgery(options =>
-            options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest
-        );
+        AddCookies(services);
         var folder = new DatabaseSettings(configuration).Folder;
         services
             .AddDataProtection()
             .SetApplicationName("WeldTrace")
             .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
         return services;
+    }
+
+    private static void AddCookies(IServiceCollection services)
+    {
+        services
+            .AddOptions<CookieAuthenticationOptions>(IdentityConstants.ApplicationScheme)
+            .Configure<IHttpContextAccessor>(
+                (options, http) =>
+                {
+                    options.Cookie = new HostCookie("weld-records", http);
+                    options.LoginPath = Routes.SignIn;
+                    options.AccessDeniedPath = "/not-allowed";
+                    options.ReturnUrlParameter = "from";
+                    options.ExpireTimeSpan = IdleTime;
+                    options.SlidingExpiration = true;
+                    options.Events.OnValidatePrincipal = AccountClaims.ValidateAsync;
+                }
+            );
+        services.AddAntiforgery();
+        services
+            .AddOptions<AntiforgeryOptions>()
+            .Configure<IHttpContextAccessor>(
+                (options, http) => options.Cookie = new HostCookie("weld-forms", http)
+            );
     }
 }

@@ -15,6 +15,11 @@ public static class SecurityHeaders
                 var headers = context.Response.Headers;
                 headers.ContentSecurityPolicy = ContentSecurityPolicy;
                 headers.XContentTypeOptions = "nosniff";
+                if (context.Request.IsHttps)
+                {
+                    headers.StrictTransportSecurity = "max-age=31536000; includeSubDomains";
+                }
+
                 headers["Referrer-Policy"] = "same-origin";
                 headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
                 headers["Cross-Origin-Opener-Policy"] = "same-origin";

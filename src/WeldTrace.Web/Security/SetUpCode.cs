@@ -37,7 +37,7 @@ public sealed class SetUpCode(DatabaseSettings settings)
                 UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite,
             };
             using var stream = new StreamWriter(file, options);
-            stream.Write(Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(8)));
+            stream.Write(Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)));
         }
 
         return File.ReadAllText(file).Trim();

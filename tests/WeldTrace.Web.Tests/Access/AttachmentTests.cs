@@ -37,7 +37,7 @@ public sealed class AttachmentTests(DemoSite site)
         );
         Assert.Equal("nosniff", answer.Headers.GetValues("X-Content-Type-Options").Single());
         Assert.Equal(
-            "default-src 'none'; sandbox",
+            "default-src 'none'; base-uri 'none'; frame-ancestors 'none'; sandbox",
             answer.Headers.GetValues("Content-Security-Policy").Single()
         );
         Assert.Equal(

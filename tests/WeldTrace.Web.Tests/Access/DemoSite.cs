@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
 using WeldTrace.Domain.Material;
 using WeldTrace.Persistence;
 using WeldTrace.TestSupport.Database;
@@ -23,6 +24,9 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
 
     /// <summary>Makes the signing of a checkpoint fail, as a fault of the program would.</summary>
     public bool IsSigningBroken { get; set; }
+
+    /// <summary>What was logged by the program's own code, of the level of information and above.</summary>
+    public KeptLog Log { get; } = new();
 
     public Uri Address => ClientOptions.BaseAddress;
 
@@ -89,6 +93,9 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
         // As behind a proxy that sets X-Forwarded-Proto itself.
         builder.UseSetting("ForwardedHeaders_Enabled", "true");
         builder.UseSetting("Logging:LogLevel:Default", "Warning");
+        builder.ConfigureLogging(logging =>
+            logging.AddProvider(Log).AddFilter<KeptLog>("WeldTrace", LogLevel.Information)
+        );
         builder.UseEnvironment("Testing");
         builder.UseStaticWebAssets();
         builder.ConfigureTestServices(services =>

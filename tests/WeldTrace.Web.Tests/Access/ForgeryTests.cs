@@ -23,6 +23,7 @@ public sealed class ForgeryTests(DemoSite site)
         var answer = await visit.PostBareAsync(Routes.NewComponent, "components", Components);
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Equal("text/plain; charset=utf-8", answer.Content.Headers.ContentType?.ToString());
         Assert.Equal(before, await site.LedgerSizeAsync());
     }
 

@@ -65,10 +65,11 @@ public sealed class HeaderTests(DemoSite site)
     }
 
     [Theory]
-    [InlineData("http", false)]
-    [InlineData("https", true)]
-    public async Task Cookies_AreForTheServerAndThisSiteOnly_AndForHttpsWhereItIsUsed(
+    [InlineData("http", "", false)]
+    [InlineData("https", "__Host-", true)]
+    public async Task Cookies_AreForTheServerAndThisHostOnly_AndForHttpsWhereItIsUsed(
         string scheme,
+        string prefix,
         bool isSecure
     )
     {
@@ -84,17 +85,36 @@ public sealed class HeaderTests(DemoSite site)
 
         var cookies = Cookies(page).Concat(Cookies(signedIn)).ToList();
 
-        Assert.Contains(cookies, c => c.StartsWith("weld-records=", StringComparison.Ordinal));
-        Assert.Contains(cookies, c => c.Contains("Antiforgery", StringComparison.Ordinal));
+        Assert.Equal(
+            [prefix + "weld-forms", prefix + "weld-records"],
+            cookies.Select(c => c.Split('=')[0]).Distinct().Order(StringComparer.Ordinal)
+        );
         Assert.All(
             cookies,
             c =>
             {
                 Assert.Contains("httponly", c, StringComparison.OrdinalIgnoreCase);
                 Assert.Contains("samesite=strict", c, StringComparison.OrdinalIgnoreCase);
+                // RFC 6265bis 4.1.3.2: a browser takes the prefix only with this path, and for no domain.
+                Assert.Contains("; path=/;", c, StringComparison.OrdinalIgnoreCase);
+                Assert.DoesNotContain("domain=", c, StringComparison.OrdinalIgnoreCase);
                 Assert.Equal(isSecure, c.Contains("; secure", StringComparison.OrdinalIgnoreCase));
             }
         );
+    }
+
+    /// <summary>A year, and for all below the host: OWASP ASVS 5.0, 3.4.1. Over plain HTTP browsers heed no such word (RFC 6797 8.1).</summary>
+    [Theory]
+    [InlineData("http", "none")]
+    [InlineData("https", "max-age=31536000; includeSubDomains")]
+    public async Task Answer_OverHttps_TellsToComeOverHttpsOnly(string scheme, string expected)
+    {
+        using var visit = new SiteVisit(site.Address) { Scheme = scheme };
+
+        foreach (var path in new[] { Routes.SignIn, "/app.css", "/nothing-here" })
+        {
+            Assert.Equal(expected, Header(await visit.GetAsync(path), "Strict-Transport-Security"));
+        }
     }
 
     private static IEnumerable<string> Cookies(HttpResponseMessage answer) =>

@@ -1,7 +1,12 @@
 using System.Buffers.Binary;
 using System.Net;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using WeldTrace.Domain.Records;
+using WeldTrace.Persistence.Accounts;
 using WeldTrace.Web.Demo;
+using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Tests.Access;
 
@@ -107,6 +112,113 @@ public sealed class SignInTests(DemoSite site)
 
         Assert.StartsWith(Routes.SignIn, await LeadsToAsync(visit), StringComparison.Ordinal);
     }
+
+    /// <summary>OWASP ASVS 5.0, 7.4.3: whoever knew the old password is out.</summary>
+    [Fact]
+    public async Task Session_ElsewhereOfSomebodyWithANewPassword_Ends()
+    {
+        const string First = "ten small boats at rest";
+        await EnterAsync("Runa Lie", "runa", First);
+        using var here = new SiteVisit(site.Address);
+        await here.SignInAsync("runa", First);
+        using var elsewhere = new SiteVisit(site.Address);
+        await elsewhere.SignInAsync("runa", First);
+        Assert.Equal(Routes.ChangePassword, await LeadsToAsync(elsewhere));
+
+        await here.PostAsync(
+            Routes.ChangePassword,
+            "change-password",
+            [new("In.Current", First), new("In.New", "eleven soft bells far off")]
+        );
+
+        Assert.StartsWith(Routes.SignIn, await LeadsToAsync(elsewhere), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.OK, (await here.GetAsync(Routes.Home)).StatusCode);
+    }
+
+    /// <summary>OWASP ASVS 5.0, 7.2.4: whoever signs in again leaves no older session behind.</summary>
+    [Fact]
+    public async Task Session_OfSomebodyWhoSignsInAgain_Ends()
+    {
+        using var visit = new SiteVisit(site.Address);
+        await visit.SignInAsync(DemoPeople.Auditor.SignInName, DemoPeople.Password);
+        using var copy = new SiteVisit(site.Address);
+        copy.Cookies.Add(visit.Cookies.GetAllCookies());
+        Assert.Equal(HttpStatusCode.OK, (await copy.GetAsync(Routes.Home)).StatusCode);
+
+        await visit.SignInAsync(DemoPeople.Auditor.SignInName, DemoPeople.Password);
+
+        Assert.StartsWith(Routes.SignIn, await LeadsToAsync(copy), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.OK, (await visit.GetAsync(Routes.Home)).StatusCode);
+    }
+
+    /// <summary>OWASP ASVS 5.0, 6.3.1: one password tried on many accounts is held up, where it comes from and nowhere else.</summary>
+    [Fact]
+    public async Task SignIn_AfterManyWrongOnesFromOneAddress_IsHeldUpThereOnly()
+    {
+        // A demonstration answers its own machine only, which has all of these addresses.
+        using var guesser = new SiteVisit(site.Address) { From = "127.0.0.7" };
+        for (var i = 0; i < SignInLimit.MostWrong; i++)
+        {
+            await TryAsync(guesser, $"guess-{i}", "one password for all");
+        }
+
+        var held = await TryAsync(guesser, DemoPeople.Auditor.SignInName, DemoPeople.Password);
+
+        Assert.Equal(HttpStatusCode.OK, held.StatusCode);
+        Assert.Contains(
+            "Too many wrong sign-ins came from this network address. Wait 5 minutes",
+            (await SiteVisit.PageAsync(held)).Body!.TextContent,
+            StringComparison.Ordinal
+        );
+        using var neighbour = new SiteVisit(site.Address) { From = "127.0.0.8" };
+        await neighbour.SignInAsync(DemoPeople.Auditor.SignInName, DemoPeople.Password);
+    }
+
+    /// <summary>OWASP ASVS 5.0, 6.3.1: guesses that were let in together are not counted as one.</summary>
+    [Fact]
+    public async Task WrongPasswords_AtTheSameInstant_CountEach()
+    {
+        await EnterAsync("Even Dahl", "even", "twelve dry oars ashore");
+        await using var first = site.Services.CreateAsyncScope();
+        await using var second = site.Services.CreateAsyncScope();
+        var asFirstSees = await AccountAsync(first, "even");
+        var asSecondSees = await AccountAsync(second, "even");
+
+        await CheckAsync(first, asFirstSees);
+        await CheckAsync(second, asSecondSees);
+
+        Assert.Equal(
+            2,
+            await site.ReadAsync(db =>
+                db.Users.Where(a => a.UserName == "even")
+                    .Select(a => a.AccessFailedCount)
+                    .SingleAsync()
+            )
+        );
+    }
+
+    private static async Task<Account> AccountAsync(AsyncServiceScope scope, string name) =>
+        (
+            await scope
+                .ServiceProvider.GetRequiredService<UserManager<Account>>()
+                .FindByNameAsync(name)
+        )!;
+
+    private static Task<Outcome> CheckAsync(AsyncServiceScope scope, Account account) =>
+        scope
+            .ServiceProvider.GetRequiredService<PasswordCheck>()
+            .CheckAsync(account, "not the password", "Wrong.");
+
+    private static Task<HttpResponseMessage> TryAsync(
+        SiteVisit visit,
+        string name,
+        string password
+    ) =>
+        visit.PostAsync(
+            Routes.SignIn,
+            "sign-in",
+            [new("In.Name", name), new("In.Password", password)]
+        );
 
     private static async Task<string> LeadsToAsync(SiteVisit visit) =>
         new Uri(visit.Site, (await visit.GetAsync(Routes.Home)).Headers.Location!).PathAndQuery;

@@ -34,6 +34,12 @@ internal sealed class SiteVisit : IDisposable
         init => _http.DefaultRequestHeaders.Add("X-Forwarded-Proto", value);
     }
 
+    /// <summary>The address from which the visitor reached that proxy.</summary>
+    public string From
+    {
+        init => _http.DefaultRequestHeaders.Add("X-Forwarded-For", value);
+    }
+
     /// <summary>Whether the server is asked before a body is sent, so that its refusal is heard.</summary>
     public bool AsksFirst
     {

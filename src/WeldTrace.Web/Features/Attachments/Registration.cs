@@ -34,7 +34,8 @@ public static partial class Registration
         }
 
         // The bytes came from outside: whatever they are, they run nothing, and only photographs are shown in the page.
-        http.Response.Headers.ContentSecurityPolicy = "default-src 'none'; sandbox";
+        http.Response.Headers.ContentSecurityPolicy =
+            "default-src 'none'; base-uri 'none'; frame-ancestors 'none'; sandbox";
         http.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
         var isShown = Shown.Contains(attachment.MediaType);
         return Results.File(

@@ -9,7 +9,12 @@ public static class Registration
 {
     public static IServiceCollection AddLedger(this IServiceCollection services)
     {
-        services.AddHttpClient<TimeStampService>(http => http.Timeout = TimeSpan.FromSeconds(30));
+        services
+            .AddHttpClient<TimeStampService>(http => http.Timeout = TimeSpan.FromSeconds(30))
+            // The service of the settings is asked, and nobody that it may name instead.
+            .ConfigurePrimaryHttpMessageHandler(() =>
+                new SocketsHttpHandler { AllowAutoRedirect = false }
+            );
         return services
             .AddSingleton(provider => new SiteKeyFolder(
                 provider.GetRequiredService<DatabaseSettings>().Folder

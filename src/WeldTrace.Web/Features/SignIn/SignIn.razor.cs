@@ -17,6 +17,9 @@ public sealed partial class SignIn
     [Inject]
     public required DemoMode Demo { get; init; }
 
+    [CascadingParameter]
+    public HttpContext Http { get; set; } = null!;
+
     [SupplyParameterFromForm]
     private SignInForm In { get; set; } = null!;
 
@@ -27,7 +30,7 @@ public sealed partial class SignIn
 
     private async Task EnterAsync()
     {
-        var outcome = await Handler.HandleAsync(In);
+        var outcome = await Handler.HandleAsync(In, Http);
         _faults = Faults.Of<SignInForm>(outcome);
         if (outcome.IsAccepted)
         {
