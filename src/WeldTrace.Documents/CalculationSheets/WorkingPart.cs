@@ -17,7 +17,7 @@ internal static class WorkingPart
     public static IEnumerable<Block> Of(Working working)
     {
         yield return new Heading(working.Title, 3);
-        yield return new Paragraph(working.Formula);
+        yield return new Paragraph(working.Formula, keepsWithNext: true);
         TableRow[] rows =
         [
             .. Rows("given", working.Inputs),

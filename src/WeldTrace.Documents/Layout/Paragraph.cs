@@ -3,9 +3,16 @@ using PdfSharp.UniversalAccessibility;
 namespace WeldTrace.Documents.Layout;
 
 /// <summary>Running text; it may be divided between lines.</summary>
-internal sealed class Paragraph(string? text, TextStyle? style = null, bool struck = false) : Block
+internal sealed class Paragraph(
+    string? text,
+    TextStyle? style = null,
+    bool struck = false,
+    bool keepsWithNext = false
+) : Block
 {
     private readonly TextStyle _style = style ?? Styles.Body;
+
+    public override bool KeepsWithNext => keepsWithNext;
 
     public override double Height(double width) => Lines(width).Count * _style.Leading;
 

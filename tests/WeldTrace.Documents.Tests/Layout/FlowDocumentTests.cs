@@ -63,6 +63,20 @@ public sealed class FlowDocumentTests
     }
 
     [Fact]
+    public void Write_HeadingAndFormulaBeforeATableThatMoves_GoWithIt()
+    {
+        var pages = Pages(
+            new Gap(620),
+            new Heading("Stages", 3),
+            new Paragraph("E = m·c²", keepsWithNext: true),
+            ShortTable(8)
+        );
+
+        Assert.DoesNotContain("Stages", Words(pages[0]));
+        Assert.Contains("Stages", Words(pages[1]));
+    }
+
+    [Fact]
     public void Write_LongParagraph_RunsOverPages()
     {
         var text = string.Join(' ', Enumerable.Range(1, 3000).Select(i => $"word{i}"));
