@@ -33,6 +33,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
         "/runs/*/log/*",
         "/runs/*/sign",
         "/tests/sections/*/measure",
+        "/vessels/*/repair/*",
         "/vessels/*/ship",
     ];
 
