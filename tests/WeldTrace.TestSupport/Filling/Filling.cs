@@ -26,6 +26,9 @@ public sealed record Filling(string Serial, int Count)
     /// <summary>Records that copies have in common; every other record of the vessel is a copy of its own.</summary>
     public IReadOnlyList<SharedRecord> Shared { get; init; } = [];
 
+    /// <summary>Tables whose rows are copied beside the vessel's own; null copies everything that is recorded about it.</summary>
+    public IReadOnlySet<string>? Tables { get; init; }
+
     /// <summary>Serial number of a copy, counted from 0; as long as the one of the vessel, since it stands in texts of known length.</summary>
     public string SerialOf(long copy) =>
         "M"

@@ -18,7 +18,10 @@ public static class ManyVessels
         await connection.OpenAsync();
         var vessel = await VesselAsync(connection, filling.Serial);
         List<(CopiedTable Table, IReadOnlyList<byte[]> Rows)> parts = [];
-        foreach (var (name, where) in await TablesAsync(connection, vessel))
+        var tables = await TablesAsync(connection, vessel);
+        foreach (
+            var (name, where) in tables.Where(t => t.Name == "vessels" || filling.Tables?.Contains(t.Name) != false)
+        )
         {
             var table = await CopiedTable.FindAsync(connection, name);
             if (await table.ReadAsync(connection, where) is { Count: > 0 } rows)
