@@ -20,7 +20,9 @@ public static class ManyVessels
         List<(CopiedTable Table, IReadOnlyList<byte[]> Rows)> parts = [];
         var tables = await TablesAsync(connection, vessel);
         foreach (
-            var (name, where) in tables.Where(t => t.Name == "vessels" || filling.Tables?.Contains(t.Name) != false)
+            var (name, where) in tables.Where(t =>
+                t.Name == "vessels" || filling.Tables?.Contains(t.Name) != false
+            )
         )
         {
             var table = await CopiedTable.FindAsync(connection, name);

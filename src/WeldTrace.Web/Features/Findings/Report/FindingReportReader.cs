@@ -15,38 +15,11 @@ public sealed class FindingReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SiteReader sites,
     StampReader stamps
-) : IBookChapters
+) : RecordPaper<RecordSheetModel>(BookChapter.Of, RecordSheetExporter.Write)
 {
-    public IReadOnlyList<string> Kinds => ["finding"];
+    public override IReadOnlyList<string> Kinds => ["finding"];
 
-    public async Task<BookChapter?> FindChapterAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    ) =>
-        await ModelAsync(id, address, actor, cancellation) is { } model
-            ? BookChapter.Of(model)
-            : null;
-
-    public async Task<byte[]?> PrintAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    )
-    {
-        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
-        {
-            return null;
-        }
-
-        using var pdf = new MemoryStream();
-        RecordSheetExporter.Write(model, pdf);
-        return pdf.ToArray();
-    }
-
-    private async Task<RecordSheetModel?> ModelAsync(
+    protected override async Task<RecordSheetModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,
@@ -82,7 +55,7 @@ public sealed class FindingReportReader(
                     ],
             Particulars = [.. Particulars(finding, site)],
             Parts = [.. FindingParts.Of(finding, site)],
-            Signatures = await SignaturesAsync(db, finding, cancellation),
+            Signatures = await db.SignatureEntriesAsync(finding, cancellation),
         };
     }
 
@@ -94,27 +67,4 @@ public sealed class FindingReportReader(
             new("Place", FindingWords.PlaceText(finding.Place)),
             new("Opened", $"{finding.OpenedBy}, {site.Show(finding.OpenedAt)}"),
         ];
-
-    private static async Task<IReadOnlyList<SignatureEntry>> SignaturesAsync(
-        WeldTraceDbContext db,
-        Finding finding,
-        CancellationToken cancellation
-    )
-    {
-        var signatures = await db
-            .Signatures.AsNoTracking()
-            .Where(s => s.SignedId == finding.Id)
-            .OrderBy(s => s.At)
-            .ToListAsync(cancellation);
-        return
-        [
-            .. signatures.Select(s => new SignatureEntry(
-                s.PrintedName,
-                s.Meaning,
-                s.At,
-                FormattableString.Invariant($"{finding.Label}, version {s.SignedVersion}"),
-                s.SignedSha256
-            )),
-        ];
-    }
 }

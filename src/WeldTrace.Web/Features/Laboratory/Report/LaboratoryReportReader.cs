@@ -16,38 +16,11 @@ namespace WeldTrace.Web.Features.Laboratory.Report;
 public sealed class LaboratoryReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     StampReader stamps
-) : IBookChapters
+) : RecordPaper<TestReportModel>(BookChapter.Of, TestReportExporter.Write)
 {
-    public IReadOnlyList<string> Kinds => ["laboratory-test"];
+    public override IReadOnlyList<string> Kinds => ["laboratory-test"];
 
-    public async Task<BookChapter?> FindChapterAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    ) =>
-        await ModelAsync(id, address, actor, cancellation) is { } model
-            ? BookChapter.Of(model)
-            : null;
-
-    public async Task<byte[]?> PrintAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    )
-    {
-        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
-        {
-            return null;
-        }
-
-        using var pdf = new MemoryStream();
-        TestReportExporter.Write(model, pdf);
-        return pdf.ToArray();
-    }
-
-    private async Task<TestReportModel?> ModelAsync(
+    protected override async Task<TestReportModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,

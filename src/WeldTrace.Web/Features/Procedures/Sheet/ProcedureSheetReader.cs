@@ -17,38 +17,11 @@ public sealed class ProcedureSheetReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     ProcedurePageReader pages,
     StampReader stamps
-) : IBookChapters
+) : RecordPaper<ProcedureSheetModel>(BookChapter.Of, ProcedureSheetExporter.Write)
 {
-    public IReadOnlyList<string> Kinds => ["procedure-revision"];
+    public override IReadOnlyList<string> Kinds => ["procedure-revision"];
 
-    public async Task<BookChapter?> FindChapterAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    ) =>
-        await ModelAsync(id, address, actor, cancellation) is { } model
-            ? BookChapter.Of(model)
-            : null;
-
-    public async Task<byte[]?> PrintAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    )
-    {
-        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
-        {
-            return null;
-        }
-
-        using var pdf = new MemoryStream();
-        ProcedureSheetExporter.Write(model, pdf);
-        return pdf.ToArray();
-    }
-
-    private async Task<ProcedureSheetModel?> ModelAsync(
+    protected override async Task<ProcedureSheetModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,

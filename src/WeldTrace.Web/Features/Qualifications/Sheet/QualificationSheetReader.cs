@@ -19,38 +19,11 @@ public sealed class QualificationSheetReader(
     QualificationReader qualifications,
     IDbContextFactory<WeldTraceDbContext> contexts,
     StampReader stamps
-) : IBookChapters
+) : RecordPaper<QualificationModel>(BookChapter.Of, QualificationExporter.Write)
 {
-    public IReadOnlyList<string> Kinds => ["qualification"];
+    public override IReadOnlyList<string> Kinds => ["qualification"];
 
-    public async Task<BookChapter?> FindChapterAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    ) =>
-        await ModelAsync(id, address, actor, cancellation) is { } model
-            ? BookChapter.Of(model)
-            : null;
-
-    public async Task<byte[]?> PrintAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    )
-    {
-        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
-        {
-            return null;
-        }
-
-        using var pdf = new MemoryStream();
-        QualificationExporter.Write(model, pdf);
-        return pdf.ToArray();
-    }
-
-    private async Task<QualificationModel?> ModelAsync(
+    protected override async Task<QualificationModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,

@@ -26,39 +26,12 @@ internal sealed record PrintedExamination(
 public sealed class ExaminationPaperReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     StampReader stamps
-) : IBookChapters
+) : RecordPaper<TestReportModel>(BookChapter.Of, TestReportExporter.Write)
 {
-    public IReadOnlyList<string> Kinds => ["sign-off"];
-
-    public async Task<BookChapter?> FindChapterAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    ) =>
-        await ModelAsync(id, address, actor, cancellation) is { } model
-            ? BookChapter.Of(model)
-            : null;
-
-    public async Task<byte[]?> PrintAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    )
-    {
-        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
-        {
-            return null;
-        }
-
-        using var pdf = new MemoryStream();
-        TestReportExporter.Write(model, pdf);
-        return pdf.ToArray();
-    }
+    public override IReadOnlyList<string> Kinds => ["sign-off"];
 
     /// <summary>What the paper prints; null when there is no such examination: other steps are signed off without one.</summary>
-    private async Task<TestReportModel?> ModelAsync(
+    protected override async Task<TestReportModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,

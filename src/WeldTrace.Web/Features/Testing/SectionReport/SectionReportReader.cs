@@ -19,38 +19,11 @@ public sealed class SectionReportReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
     PictureStore pictures,
     StampReader stamps
-) : IBookChapters
+) : RecordPaper<TestReportModel>(BookChapter.Of, TestReportExporter.Write)
 {
-    public IReadOnlyList<string> Kinds => ["section"];
+    public override IReadOnlyList<string> Kinds => ["section"];
 
-    public async Task<BookChapter?> FindChapterAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    ) =>
-        await ModelAsync(id, address, actor, cancellation) is { } model
-            ? BookChapter.Of(model)
-            : null;
-
-    public async Task<byte[]?> PrintAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    )
-    {
-        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
-        {
-            return null;
-        }
-
-        using var pdf = new MemoryStream();
-        TestReportExporter.Write(model, pdf);
-        return pdf.ToArray();
-    }
-
-    private async Task<TestReportModel?> ModelAsync(
+    protected override async Task<TestReportModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,

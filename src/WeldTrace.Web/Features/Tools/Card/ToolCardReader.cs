@@ -6,38 +6,12 @@ using WeldTrace.Web.Reading;
 namespace WeldTrace.Web.Features.Tools.Card;
 
 /// <summary>Prints the card of a tool.</summary>
-public sealed class ToolCardReader(ToolReader tools, StampReader stamps) : IBookChapters
+public sealed class ToolCardReader(ToolReader tools, StampReader stamps)
+    : RecordPaper<ToolCardModel>(BookChapter.Of, ToolCardExporter.Write)
 {
-    public IReadOnlyList<string> Kinds => ["tool"];
+    public override IReadOnlyList<string> Kinds => ["tool"];
 
-    public async Task<BookChapter?> FindChapterAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    ) =>
-        await ModelAsync(id, address, actor, cancellation) is { } model
-            ? BookChapter.Of(model)
-            : null;
-
-    public async Task<byte[]?> PrintAsync(
-        Guid id,
-        Uri address,
-        Actor actor,
-        CancellationToken cancellation
-    )
-    {
-        if (await ModelAsync(id, address, actor, cancellation) is not { } model)
-        {
-            return null;
-        }
-
-        using var pdf = new MemoryStream();
-        ToolCardExporter.Write(model, pdf);
-        return pdf.ToArray();
-    }
-
-    private async Task<ToolCardModel?> ModelAsync(
+    protected override async Task<ToolCardModel?> ModelAsync(
         Guid id,
         Uri address,
         Actor actor,
