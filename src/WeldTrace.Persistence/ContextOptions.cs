@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Persistence;
@@ -14,11 +15,19 @@ public static class ContextOptions
     {
         options
             .UseNpgsql(
-                connectionString,
+                WithoutCompilation(connectionString),
                 npgsql => npgsql.EnableRetryOnFailure(Retries, LongestRetryDelay, null)
             )
             .UseSnakeCaseNamingConvention()
             .AddInterceptors(RoundTripInterceptor.Instance);
         return options;
+    }
+
+    // Compiling a long query takes the server ten times as long as answering it, since every answer here is short.
+    private static string WithoutCompilation(string connectionString)
+    {
+        var connection = new NpgsqlConnectionStringBuilder(connectionString);
+        connection.Options ??= "-c jit=off";
+        return connection.ConnectionString;
     }
 }

@@ -29,7 +29,9 @@ internal static class Runner
             .CreateEmpty()
             .AddJob(
                 Job.Default.WithMaxIterationCount(30)
-                    .WithToolchain(new InProcessEmitToolchain(logOutput: true))
+                    .WithToolchain(
+                        new InProcessEmitToolchain(TimeSpan.FromMinutes(30), logOutput: true)
+                    )
             )
             .AddDiagnoser(MemoryDiagnoser.Default)
             .AddColumnProvider(DefaultColumnProviders.Instance)

@@ -60,6 +60,8 @@ internal sealed class JointFitUpMapping : IEntityTypeConfiguration<JointFitUp>
         builder.Property(f => f.Uncertainty).IsJson();
         builder.Property(f => f.MeasuredByName).HasMaxLength(Person.LongestName);
         builder.HasIndex(f => f.VesselId);
-        builder.HasIndex(f => f.InstrumentId);
+        builder
+            .HasIndex(f => new { f.InstrumentId, f.MeasuredAt })
+            .IncludeProperties(f => f.VesselId);
     }
 }

@@ -89,6 +89,7 @@ internal static class TestMapping
         builder.Property(t => t.Withdrawal).IsJson();
         builder.Property(t => t.Instruments).IsJson();
         builder.HasIndex(t => t.Instruments).HasMethod("gin");
+        builder.HasIndex(t => t.TestedAt);
         builder.HasIndex(t => t.VesselId);
         builder
             .HasIndex(t => new { t.VesselId, t.StepSequence })
