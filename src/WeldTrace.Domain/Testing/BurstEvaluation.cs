@@ -86,19 +86,15 @@ internal static class ExpansionEvaluation
         );
     }
 
-    /// <summary>The worse of the permanent set and the permanent expansion, when the design sets a limit for the latter.</summary>
-    public static (Verdict, string, Working) With(
-        (Verdict Verdict, string Sentence, Working Working) set,
-        StageReading reading,
-        PressurePlan plan
-    )
+    /// <summary>Judges the permanent part; null when it wasn't measured or the design sets no limit for it.</summary>
+    public static (Verdict, string, Working)? Judge(StageReading reading, PressurePlan plan)
     {
         if (
             reading.TotalExpansion is null
             || plan.Basis?.PermanentExpansionPercent is not { } limit
         )
         {
-            return set;
+            return null;
         }
 
         var (total, permanent, u) = (
@@ -116,13 +112,10 @@ internal static class ExpansionEvaluation
                 WrittenLimit.Exact((double)limit, "%")
             )
             .Value;
-        var worst = Verdicts.Worst([set.Verdict, expansion.Judgement.Verdict]);
-        return worst == set.Verdict && worst != Verdict.Pass
-            ? set
-            : (
-                worst,
-                $"{set.Sentence} Permanent part of the expansion: {expansion.Judgement.Sentence}",
-                worst == set.Verdict ? set.Working : expansion.Working
-            );
+        return (
+            expansion.Judgement.Verdict,
+            $"Permanent part of the expansion: {expansion.Judgement.Sentence}",
+            expansion.Working
+        );
     }
 }

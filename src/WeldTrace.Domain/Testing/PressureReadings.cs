@@ -26,6 +26,9 @@ public sealed record PressureSetUp(
     bool CautionsRead
 )
 {
+    /// <summary>Most places that are measured before and after.</summary>
+    public const int MostPlaces = 4;
+
     /// <summary>Unit of a strain.</summary>
     public const string StrainUnit = "µm/m";
 
@@ -34,6 +37,13 @@ public sealed record PressureSetUp(
 
     /// <summary>Length that the strain stands for, in mm, the diameter for a gauge round the shell; null for a dimension.</summary>
     public Measured? StrainLength { get; init; }
+
+    /// <summary>Further places, measured with the same instrument in the same unit; null when there is only the one.</summary>
+    public IReadOnlyList<MeasuredPlace>? FurtherPlaces { get; init; }
+
+    /// <summary>Every place that is measured before and after, the first one first.</summary>
+    public IReadOnlyList<MeasuredPlace> Places() =>
+        [new(DimensionName, DimensionBefore, StrainLength), .. FurtherPlaces ?? []];
 
     /// <summary>True for a destructive sample that goes on to burst; null otherwise.</summary>
     public bool? ToBurst { get; init; }
@@ -79,6 +89,13 @@ public sealed record StageReading(
 
     /// <summary>Standard uncertainty of one expansion, in cm³.</summary>
     public Measured? ExpansionUncertainty { get; init; }
+
+    /// <summary>The same at each of <see cref="PressureSetUp.FurtherPlaces"/>; null when there is none.</summary>
+    public IReadOnlyList<Measured>? FurtherDimensions { get; init; }
+
+    /// <summary>What was measured at zero again, in the order of <see cref="PressureSetUp.Places"/>; empty at any other stage.</summary>
+    public IReadOnlyList<Measured> Dimensions() =>
+        Dimension is null ? [] : [Dimension, .. FurtherDimensions ?? []];
 
     /// <summary>Logger file that the readings come from; null when they were read by eye.</summary>
     public LoggerFile? Log { get; init; }

@@ -161,16 +161,26 @@ public sealed partial class PressureTest : TestRecord, ISampleTest
         return Outcome.Accepted;
     }
 
-    /// <summary>The computation behind a recorded stage, for showing how it was worked out.</summary>
+    /// <summary>The computations behind a recorded stage, for showing how it was worked out.</summary>
     /// <param name="result">One of <see cref="Stages"/>.</param>
     /// <param name="design">Design with the ladder.</param>
-    public Working Working(StageResult result, VesselDesign design)
+    public IReadOnlyList<Working> Workings(StageResult result, VesselDesign design)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(design);
         return StageEvaluation
             .Judge(result.Stage, result.Reading, SetUp, design.Content.Pressures)
-            .Working;
+            .Workings;
+    }
+
+    /// <summary>What stayed at each place that was measured before and after; empty for a stage at which nothing was.</summary>
+    /// <param name="result">One of <see cref="Stages"/>.</param>
+    /// <param name="plan">Pressures of the design.</param>
+    public IReadOnlyList<PlaceResult> Places(StageResult result, PressurePlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(plan);
+        return SetEvaluation.Judge(result.Reading, SetUp, plan);
     }
 
     /// <inheritdoc/>
@@ -223,15 +233,15 @@ public sealed partial class PressureTest : TestRecord, ISampleTest
         PressurePlan plan
     )
     {
-        var (verdict, sentence, _) = StageEvaluation.Judge(stage, reading, SetUp, plan);
+        var judged = StageEvaluation.Judge(stage, reading, SetUp, plan);
 
         // A burst can't be done again; what the gauge could not read decides nothing.
         return IsAboveRange(reading.Burst?.Pressure.InUnit())
             ? (
                 Engineering.Conformity.Verdict.Undecided,
-                $"{sentence} This lies above the range of {SetUp.Gauge} ({GaugeRange}), so nothing is decided by it."
+                $"{judged.Sentence} This lies above the range of {SetUp.Gauge} ({GaugeRange}), so nothing is decided by it."
             )
-            : (verdict, sentence);
+            : (judged.Verdict, judged.Sentence);
     }
 
     private void Take(

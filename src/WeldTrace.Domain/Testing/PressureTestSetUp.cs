@@ -82,19 +82,12 @@ public sealed partial class PressureTest
 
     private static void CheckSetUp(Checks checks, PressureSetUp setUp)
     {
-        checks
-            .Text(
-                setUp.DimensionName,
-                80,
-                "Name the dimension that is measured before and after",
-                nameof(setUp.DimensionName)
-            )
-            .That(
-                setUp.CautionsRead,
-                "F14",
-                "Confirm that you have read the cautions and keep the stand-off; nothing is pressurised before.",
-                nameof(setUp.CautionsRead)
-            );
+        checks.That(
+            setUp.CautionsRead,
+            "F14",
+            "Confirm that you have read the cautions and keep the stand-off; nothing is pressurised before.",
+            nameof(setUp.CautionsRead)
+        );
         Reading.Between(
             checks,
             setUp.GaugeUncertainty,

@@ -127,22 +127,34 @@ internal static class StageEvaluation
     }
 
     /// <summary>Verdict of a stage whose readings were checked.</summary>
-    public static (Verdict Verdict, string Sentence, Working Working) Judge(
+    public static StageJudgement Judge(
         PressureStage stage,
         StageReading reading,
         PressureSetUp setUp,
         PressurePlan plan
     ) =>
-        stage.Kind switch
-        {
-            PressureStageKind.ReturnToZero => ExpansionEvaluation.With(
-                SetEvaluation.Judge(reading, setUp, plan),
-                reading,
-                plan
-            ),
-            PressureStageKind.Burst => BurstEvaluation.Judge(stage, reading, setUp, plan),
-            _ => JudgeHold(stage, reading, setUp, plan),
-        };
+        StageJudgement.Worst(
+            stage.Kind switch
+            {
+                PressureStageKind.ReturnToZero => JudgeReturn(reading, setUp, plan),
+                PressureStageKind.Burst => [BurstEvaluation.Judge(stage, reading, setUp, plan)],
+                _ => [JudgeHold(stage, reading, setUp, plan)],
+            }
+        );
+
+    private static IReadOnlyList<(Verdict, string, Working)> JudgeReturn(
+        StageReading reading,
+        PressureSetUp setUp,
+        PressurePlan plan
+    )
+    {
+        var sets = SetEvaluation
+            .Judge(reading, setUp, plan)
+            .Select(p => (p.Verdict, p.Sentence, p.Working));
+        return ExpansionEvaluation.Judge(reading, plan) is { } expansion
+            ? [.. sets, expansion]
+            : [.. sets];
+    }
 
     private static (Verdict, string, Working) JudgeHold(
         PressureStage stage,

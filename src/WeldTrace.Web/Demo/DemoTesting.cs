@@ -72,6 +72,7 @@ internal sealed class DemoTesting(
         )
         {
             ToBurst = facts.Vessel.Sample?.Kind == SampleKind.Burst ? true : null,
+            FurtherPlaces = [new("outer diameter beside J2", Of(170.06, 2, "mm"), null)],
         };
         var test = PressureTest
             .Begin(Guid.CreateVersion7(at), facts, setUp, null, cast.Inspector, at)
@@ -110,7 +111,10 @@ internal sealed class DemoTesting(
                 620,
                 null
             ),
-            new(null, null, null, null, 0, Of(170.03, 2, "mm")),
+            new(null, null, null, null, 0, Of(170.03, 2, "mm"))
+            {
+                FurtherDimensions = [Of(170.07, 2, "mm")],
+            },
             new(
                 Of(60.40, 2, "bar"),
                 Of(18.5, 1, "°C"),

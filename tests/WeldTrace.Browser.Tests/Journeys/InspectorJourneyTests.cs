@@ -69,6 +69,7 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.PressAsync("Record stage 1");
         await visitor.SeesAsync("Stage 2 of 3");
         await visitor.FillAsync("outer diameter at mid-length after the return to zero", "170.03");
+        await visitor.FillAsync("outer diameter beside J2 after the return to zero", "170.07");
         await visitor.PressAsync("Record stage 2");
         await visitor.SeesAsync("Stage 3 of 3");
         await HoldAsync(visitor, "60.40", "60.10");
@@ -84,6 +85,8 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         Assert.Contains("6040bar", paper, StringComparison.Ordinal);
         Assert.Contains("Theholdwasrepeated", paper, StringComparison.Ordinal);
         Assert.Contains("outerdiameteratmidlength17002mmbefore", paper, StringComparison.Ordinal);
+        Assert.Contains("outerdiameterbesideJ217006mmbefore", paper, StringComparison.Ordinal);
+        Assert.Contains("PermanentsetofouterdiameterbesideJ2", paper, StringComparison.Ordinal);
         Assert.Contains("Permanentsetofouterdiameter", paper, StringComparison.Ordinal);
         Assert.Contains("G31", paper, StringComparison.Ordinal);
         Assert.DoesNotContain("Notacertificate", paper, StringComparison.Ordinal);
@@ -222,6 +225,14 @@ public sealed class InspectorJourneyTests(SiteFixture site)
             "outer diameter at mid-length"
         );
         await visitor.FillAsync("Its value before the test", "170.02");
+        var further = visitor.Page.GetByText("Further places, with the same instrument and unit");
+        if (!await visitor.Page.GetByLabel("Place 2: value before").IsVisibleAsync())
+        {
+            await further.ClickAsync();
+        }
+
+        await FillAsync(visitor, "Place 2", "outer diameter beside J2");
+        await FillAsync(visitor, "Place 2: value before", "170.06");
         await visitor.FillAsync("Standard uncertainty of one measurement", "0.005");
         await visitor.SignAsync("Begin the test");
     }

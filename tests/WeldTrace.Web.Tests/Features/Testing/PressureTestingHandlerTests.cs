@@ -81,6 +81,42 @@ public sealed class PressureTestingHandlerTests(PostgresServerFixture server)
         Assert.Empty(await vessel.LedgerProblemsAsync());
     }
 
+    /// <summary>A second place is measured before and at zero again; both are read back, and what is missing is told with its place.</summary>
+    [Fact]
+    public async Task FurtherPlaces_AreKeptAndMeasuredAgain()
+    {
+        await using var vessel = await RoutedVessel.AtAsync(server, 40);
+        Accept.All(
+            await BeginAsync(
+                vessel,
+                SetUp(f =>
+                    f.FurtherPlaces = [
+                        new(),
+                        new() { Name = "height of the head", Before = "250.00" },
+                    ]
+                )
+            ),
+            await StageAsync(vessel, Hold(1, "12.05", "12.04"))
+        );
+
+        var missing = await StageAsync(vessel, Back("130.000"));
+        var back = Back("130.000");
+        back.FurtherDimensions = ["250.01"];
+        Accept.All(await StageAsync(vessel, back));
+
+        Assert.Equal("number:FurtherDimensions", WorkingSite.Text(missing.Refusals));
+        Assert.Contains(
+            "height of the head",
+            missing.Refusals[0].Sentence,
+            StringComparison.Ordinal
+        );
+        var test = await TestAsync(vessel);
+        Assert.Equal("height of the head", Assert.Single(test.SetUp.FurtherPlaces!).Name);
+        Assert.Equal("250.01", Assert.Single(test.Stages[1].Reading.FurtherDimensions!).Digits);
+        Assert.Equal(Verdict.Pass, test.Stages[1].Verdict);
+        Assert.Empty(await vessel.LedgerProblemsAsync());
+    }
+
     [Fact]
     public async Task Begin_ByARoleThatMayNot_OutOfTurn_OrOfAnUnknownStep_IsRefused()
     {

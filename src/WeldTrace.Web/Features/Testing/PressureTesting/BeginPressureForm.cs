@@ -31,6 +31,14 @@ public sealed class BeginPressureForm
 
     public string? StrainLength { get; set; }
 
+    /// <summary>Rows for further places; a row without a name is left out.</summary>
+    // A form sent without any of them arrives as null.
+    public List<PlaceRow> FurtherPlaces
+    {
+        get;
+        set => field = [.. (value ?? []).Take(PressureSetUp.MostPlaces - 1)];
+    } = [];
+
     public bool CautionsRead { get; set; }
 
     /// <summary>Whether the vessel is a sample that goes on to burst.</summary>
@@ -80,6 +88,9 @@ public sealed class BeginPressureForm
         )
         {
             ToBurst = ToBurst ? true : null,
+            FurtherPlaces = ReadPlaces(unit, isStrain, entries) is { Count: > 0 } places
+                ? places
+                : null,
             StrainLength = isStrain
                 ? entries.Number(
                     StrainLength,
@@ -91,5 +102,42 @@ public sealed class BeginPressureForm
         };
     }
 
+    /// <summary>Gives the page its empty rows.</summary>
+    public void AddRows()
+    {
+        while (FurtherPlaces.Count < PressureSetUp.MostPlaces - 1)
+        {
+            FurtherPlaces.Add(new PlaceRow());
+        }
+    }
+
+    private List<MeasuredPlace> ReadPlaces(string unit, bool isStrain, Entries entries) =>
+        [
+            .. FurtherPlaces
+                .Where(p => !string.IsNullOrWhiteSpace(p.Name + p.Before + p.StrainLength))
+                .Select(p => new MeasuredPlace(
+                    p.Name?.Trim() ?? "",
+                    entries.Number(p.Before, unit, $"{p.Name} before", nameof(FurtherPlaces)),
+                    isStrain
+                        ? entries.Number(
+                            p.StrainLength,
+                            Millimetres,
+                            $"{p.Name}: length that the strain stands for",
+                            nameof(FurtherPlaces)
+                        )
+                        : null
+                )),
+        ];
+
     private const string Millimetres = "mm";
+}
+
+/// <summary>A further place that is measured before and after.</summary>
+public sealed class PlaceRow
+{
+    public string? Name { get; set; }
+
+    public string? Before { get; set; }
+
+    public string? StrainLength { get; set; }
 }

@@ -26,6 +26,14 @@ public sealed class PressureStageForm
 
     public string? Dimension { get; set; }
 
+    /// <summary>What was measured at the further places, in their order.</summary>
+    // A form sent without any of them arrives as null.
+    public List<string?> FurtherDimensions
+    {
+        get;
+        set => field = [.. (value ?? []).Take(PressureSetUp.MostPlaces - 1)];
+    } = [];
+
     public string? TotalExpansion { get; set; }
 
     public string? PermanentExpansion { get; set; }
@@ -87,10 +95,11 @@ public sealed class PressureStageForm
     }
 
     /// <summary>The return to zero as typed.</summary>
-    /// <param name="unit">Unit of the dimension or strain, as it was read before.</param>
+    /// <param name="setUp">What was measured before.</param>
     /// <param name="entries">Takes what can't be read.</param>
-    public StageReading ReadReturn(string unit, Entries entries)
+    public StageReading ReadReturn(PressureSetUp setUp, Entries entries)
     {
+        ArgumentNullException.ThrowIfNull(setUp);
         ArgumentNullException.ThrowIfNull(entries);
         var measured = !string.IsNullOrWhiteSpace(TotalExpansion + PermanentExpansion);
         return new StageReading(
@@ -101,12 +110,26 @@ public sealed class PressureStageForm
             0,
             entries.Number(
                 Dimension,
-                unit,
+                setUp.DimensionBefore.Unit,
                 "What was measured after the return to zero",
                 nameof(Dimension)
             )
         )
         {
+            FurtherDimensions = setUp.FurtherPlaces is { } places
+                ?
+                [
+                    .. places.Select(
+                        (p, i) =>
+                            entries.Number(
+                                FurtherDimensions.ElementAtOrDefault(i),
+                                p.Before.Unit,
+                                $"{p.Name} after the return to zero",
+                                nameof(FurtherDimensions)
+                            )
+                    ),
+                ]
+                : null,
             TotalExpansion = measured
                 ? entries.Number(TotalExpansion, "cm³", "Total expansion", nameof(TotalExpansion))
                 : null,

@@ -39,9 +39,7 @@ internal static class StageFiles
         return stage.Kind switch
         {
             PressureStageKind.Burst => await BurstAsync(form, log, cancellation),
-            PressureStageKind.ReturnToZero => Typed(entries =>
-                form.ReadReturn(setUp.DimensionBefore.Unit, entries)
-            ),
+            PressureStageKind.ReturnToZero => Typed(entries => form.ReadReturn(setUp, entries)),
             _ when log is not null => Logged(form, log, stage, plan),
             _ => Typed(entries => form.ReadHold(stage, entries)),
         };

@@ -50,10 +50,12 @@ internal static class PressureReport
                 $"{test.SetUp.Thermometer}, standard uncertainty {test.SetUp.TemperatureUncertainty}"
             ),
             new("Barometer", test.SetUp.AtmosphericPressure.ToString()),
-            new(
-                test.SetUp.IsStrain ? "Strain" : "Dimension",
-                $"{test.SetUp.DimensionName}: {test.SetUp.DimensionBefore} before, standard uncertainty {test.SetUp.DimensionUncertainty}{(test.SetUp.StrainLength is { } length ? $", over {length}" : "")}"
-            ),
+            .. test
+                .SetUp.Places()
+                .Select(p => new LabelledValue(
+                    test.SetUp.IsStrain ? "Strain" : "Dimension",
+                    $"{p.Name}: {p.Before} before, standard uncertainty {test.SetUp.DimensionUncertainty}{(p.StrainLength is { } length ? $", over {length}" : "")}"
+                )),
             .. test
                 .Stages.Select(s => s.Reading.Log)
                 .OfType<LoggerFile>()
@@ -124,7 +126,9 @@ internal static class PressureReport
                             s.Reading.HeldSeconds == 0
                                 ? "–"
                                 : s.Reading.HeldSeconds.ToString(CultureInfo.InvariantCulture),
-                            s.Reading.Dimension?.ToString() ?? "–",
+                            s.Reading.Dimensions() is { Count: > 0 } measured
+                                ? string.Join("; ", measured)
+                                : "–",
                             TestRecord.VerdictWord(s.Verdict),
                         ]
                 ),
@@ -135,7 +139,10 @@ internal static class PressureReport
     {
         foreach (var stage in test.Stages)
         {
-            yield return test.Working(stage, source.Design);
+            foreach (var working in test.Workings(stage, source.Design))
+            {
+                yield return working;
+            }
         }
 
         if (

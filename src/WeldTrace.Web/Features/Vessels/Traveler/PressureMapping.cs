@@ -45,8 +45,8 @@ internal static class PressureMapping
             Dimensions =
             [
                 .. test
-                    .Stages.Where(s => s.Reading.Dimension is not null)
-                    .Select(s => Dimension(plan, test, s)),
+                    .Stages.SelectMany(s => test.Places(s, plan))
+                    .Select(p => Dimension(plan, p)),
             ],
             Chart = WeldTrace.Documents.Drawings.LadderSchedule.Of(plan, test),
             Verdict = PrintedMarks.Of(
@@ -94,20 +94,17 @@ internal static class PressureMapping
             ),
         };
 
-    private static DimensionLine Dimension(PressurePlan plan, PressureTest test, StageResult result)
+    private static DimensionLine Dimension(PressurePlan plan, PlaceResult result)
     {
-        var (before, after) = (
-            test.SetUp.DimensionBefore.InUnit(),
-            result.Reading.Dimension!.InUnit()
-        );
+        var place = result.Place;
         // A strain of one µm/m over L is a set of L/1e6.
         var allowed = plan.AllowedPermanentSet.Millimetres;
-        var limit = test.SetUp.StrainLength is { } over ? allowed / over.InUnit() * 1e6 : allowed;
-        return new DimensionLine(test.SetUp.DimensionName, test.SetUp.DimensionBefore.Unit)
+        var limit = place.StrainLength is { } over ? allowed / over.InUnit() * 1e6 : allowed;
+        return new DimensionLine(place.Name, place.Before.Unit)
         {
-            Before = test.SetUp.DimensionBefore.Digits,
-            After = result.Reading.Dimension.Digits,
-            Change = Texts.Number(after - before, 3),
+            Before = place.Before.Digits,
+            After = result.After.Digits,
+            Change = Texts.Number(result.After.InUnit() - place.Before.InUnit(), 3),
             Limit = Texts.Number(limit, 3),
             Verdict = PrintedMarks.Of(
                 DomainMarks.Of(result.Verdict),
