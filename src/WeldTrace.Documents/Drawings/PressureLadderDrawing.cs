@@ -120,6 +120,12 @@ internal sealed class PressureLadderDrawing(PressureLadderPlot plot, UnitSystem 
     )
     {
         var room = to.X - from.X + 24;
+        if (Styles.Drawing.Width(stage.Name) > room)
+        {
+            surface.Text(stage.Name, to with { Y = to.Y - 9 }, Styles.Drawing, TextAnchor.Right);
+            return;
+        }
+
         var isLow = bottom - from.Y < 14;
         var middle = new Spot((from.X + to.X) / 2, isLow ? from.Y - 9 : from.Y + 9);
         surface.Text(stage.Name, middle, Styles.Drawing, TextAnchor.Middle, Math.Max(20, room));

@@ -18,7 +18,7 @@ internal static class SignaturePart
         }
         else
         {
-            yield return new Paragraph(SignatureTable.Explanation);
+            yield return new Paragraph(SignatureTable.Explanation, keepsWithNext: true);
             yield return SignatureTable.Of(signatures, stamp.TimeZone);
         }
 

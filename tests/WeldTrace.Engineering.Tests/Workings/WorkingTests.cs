@@ -5,7 +5,7 @@ public sealed class WorkingTests
     [Theory]
     [InlineData(0.00176666667, 6, "0.00176667")]
     [InlineData(241.1845662, 6, "241.185")]
-    [InlineData(1.188351589e-10, 6, "1.18835E-10")]
+    [InlineData(1.188351589e-10, 6, "1.18835 × 10⁻¹⁰")]
     [InlineData(224058266.4, 6, "224058000")]
     [InlineData(-0.00002, 3, "-0.00002")]
     [InlineData(0, 3, "0")]

@@ -5,8 +5,6 @@ namespace WeldTrace.Web.Components.Figures;
 /// <summary>Numbers for reading: a stated count of significant digits, a true minus sign, powers of ten for the very small and large.</summary>
 public static class SensibleDigits
 {
-    private const string Superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-
     /// <summary>The number with the given count of significant digits, from 1 to 15.</summary>
     public static string Show(double value, int significant = 4)
     {
@@ -27,7 +25,7 @@ public static class SensibleDigits
         var cut = scientific.IndexOf('E', StringComparison.Ordinal);
         var exponent = int.Parse(scientific.AsSpan(cut + 1), CultureInfo.InvariantCulture);
         return exponent is < -4 or > 8
-            ? Minus(scientific[..cut]) + " × 10" + Raised(exponent)
+            ? Engineering.Figures.TimesTenTo(Minus(scientific[..cut]), exponent)
             : Fixed(value, Math.Max(0, significant - 1 - exponent));
     }
 
@@ -69,12 +67,4 @@ public static class SensibleDigits
     }
 
     private static string Minus(string text) => text.Replace('-', '−');
-
-    private static string Raised(int exponent) =>
-        (exponent < 0 ? "⁻" : "")
-        + string.Concat(
-            Math.Abs(exponent)
-                .ToString(CultureInfo.InvariantCulture)
-                .Select(digit => Superscripts[digit - '0'])
-        );
 }

@@ -115,7 +115,9 @@ public static class LoggedReadings
             field
         );
 
-    private static Measured Bar(Pressure pressure) => Of(pressure.Bar, 4, "bar");
+    // A logger that writes hundredths is not made to look as if it wrote more.
+    private static Measured Bar(Pressure pressure) =>
+        new(pressure.Bar.ToString("0.00##", CultureInfo.InvariantCulture), "bar");
 
     private static Measured Celsius(Temperature temperature) =>
         Of(temperature.DegreesCelsius, 2, "°C");
