@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 using Npgsql;
+using WeldTrace.Domain.Access;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
@@ -89,6 +90,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<LaboratoryTest> LaboratoryTests => Set<LaboratoryTest>();
     public DbSet<StepSignOff> StepSignOffs => Set<StepSignOff>();
     public DbSet<Finding> Findings => Set<Finding>();
+    public DbSet<SystemToken> SystemTokens => Set<SystemToken>();
     public DbSet<Signature> Signatures => Set<Signature>();
     public DbSet<SigningKey> SigningKeys => Set<SigningKey>();
     public DbSet<Attachment> Attachments => Set<Attachment>();

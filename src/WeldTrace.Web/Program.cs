@@ -36,11 +36,16 @@ builder.Host.UseDefaultServiceProvider(provider =>
 var app = builder.Build();
 DemoMode.RequireLoopback(app);
 app.UseExceptionHandler("/failure", createScopeForErrors: true);
+app.UseWhen(
+    context => context.Request.Path.StartsWithSegments("/api"),
+    api => api.UseExceptionHandler()
+);
 app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
 app.UseSecurityHeaders();
 app.UseAuthentication();
 app.UseFirstRun();
 app.UseAuthorization();
+app.UseRateLimiter();
 app.UseForgeryGuard();
 app.UseNulGuard();
 app.MapStaticAssets().AllowAnonymous();

@@ -91,6 +91,8 @@ public static class Routes
     public const string DeskSafety = "/desk/test-safety";
     public const string DeskToolLife = "/desk/tool-life";
     public const string DeskSample = "/desk/sample";
+    public const string SystemTokens = "/site/systems";
+    public const string OpenApi = "/api/openapi.json";
     public const string SiteSettings = "/site";
     public const string Health = "/health";
 

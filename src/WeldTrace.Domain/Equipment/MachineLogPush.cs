@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Access;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 
@@ -17,7 +18,16 @@ public sealed record LogToken(
     string GivenBy,
     DateTimeOffset GivenAt,
     DateTimeOffset? WithdrawnAt = null
-);
+)
+{
+    /// <summary>UTC instant from which it is worth nothing; null in tokens given before they had an end.</summary>
+    public DateTimeOffset? ExpiresAt { get; init; }
+
+    /// <summary>Whether it is worth anything at an instant.</summary>
+    /// <param name="at">UTC instant.</param>
+    public bool HoldsAt(DateTimeOffset at) =>
+        WithdrawnAt is null && !(at >= ExpiresAt);
+}
 
 // Process logs that the machine sends by itself.
 public sealed partial class Machine
@@ -30,30 +40,51 @@ public sealed partial class Machine
 
     /// <summary>Whether a word of this hash lets the machine push its logs.</summary>
     /// <param name="sha256">SHA-256 of the word, hexadecimal.</param>
-    public bool TakesLogsFor(string sha256) =>
-        LogTokens?.Any(t => t.WithdrawnAt is null && t.TokenSha256 == sha256) is true;
+    /// <param name="at">UTC instant.</param>
+    public bool TakesLogsFor(string sha256, DateTimeOffset at) =>
+        LogTokens?.Any(t => t.HoldsAt(at) && t.TokenSha256 == sha256) is true;
 
     /// <summary>Gives the machine a token to push its logs with.</summary>
     /// <param name="label">What it is for; unique among those that hold.</param>
+    /// <param name="days">How long it holds, 1 to 730 days.</param>
     /// <param name="sha256">SHA-256 of the word, hexadecimal.</param>
     /// <param name="actor">An administrator.</param>
     /// <param name="at">UTC instant.</param>
-    public Outcome GiveLogToken(string label, string sha256, Actor actor, DateTimeOffset at)
+    public Outcome GiveLogToken(
+        string label,
+        int days,
+        string sha256,
+        Actor actor,
+        DateTimeOffset at
+    )
     {
         ArgumentNullException.ThrowIfNull(actor);
         var checks = new Checks()
             .Role(actor, Role.Administrator)
             .Text(label, LongestText, "Say what the token is for", nameof(LogToken.Label))
             .That(
-                LogTokens?.Any(t => t.WithdrawnAt is null && t.Label == label?.Trim()) is not true,
+                LogTokens?.Any(t => t.HoldsAt(at) && t.Label == label?.Trim()) is not true,
                 "label",
                 $"A token '{label?.Trim()}' of {Name} holds already; withdraw it first, or choose another name.",
                 nameof(LogToken.Label)
+            )
+            .That(
+                days is >= 1 and <= SystemToken.MostDays,
+                "days",
+                SystemToken.DaysSentence,
+                "Days"
             );
         return Do(
             checks,
             () =>
-                LogTokens = [.. LogTokens ?? [], new(label!.Trim(), sha256, actor.PrintedName, at)],
+                LogTokens =
+                [
+                    .. LogTokens ?? [],
+                    new(label!.Trim(), sha256, actor.PrintedName, at)
+                    {
+                        ExpiresAt = at.AddDays(days),
+                    },
+                ],
             actor,
             at,
             "token for pushing logs given",

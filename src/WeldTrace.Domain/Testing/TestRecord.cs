@@ -86,6 +86,14 @@ public abstract class TestRecord : Record
         Actor actor
     ) => CheckBeginning(facts, kind, null, actor).Refusals;
 
+    /// <summary>What of that is about the step and not about a person; empty when nothing keeps it.</summary>
+    /// <param name="facts">Vessel, step, findings and unsigned tests.</param>
+    /// <param name="kind">Kind of step that the test serves.</param>
+    public static IReadOnlyList<Refusal> RefusalsOfStep(
+        TestFacts facts,
+        VesselDesigns.StepKind kind
+    ) => CheckStep(new Checks(), facts, kind).Refusals;
+
     /// <summary>What else follows for the vessel once the test is signed.</summary>
     private protected virtual void Follow(Vessel vessel, Actor actor, DateTimeOffset at) { }
 
@@ -234,23 +242,29 @@ public abstract class TestRecord : Record
     )
     {
         ArgumentNullException.ThrowIfNull(facts);
-        var step = facts.Step;
-        return new Checks()
+        var checks = new Checks()
             .Role(actor, Role.Inspector)
-            .That(
-                step.Kind == kind,
-                "step",
-                $"Step {step.Sequence} of {facts.Vessel.Serial} is another kind of step: {step.Title}."
-            )
-            .Add(facts.Examiner.Against(MethodOf(kind)))
-            .InTurn(facts)
-            .NonePending(facts)
+            .Add(facts.Examiner.Against(MethodOf(kind)));
+        return CheckStep(checks, facts, kind)
             .That(
                 (remark?.Length ?? 0) <= LongestText,
                 "remark",
                 $"Keep the remark within {LongestText} characters.",
                 nameof(Remark)
             );
+    }
+
+    private static Checks CheckStep(Checks checks, TestFacts facts, VesselDesigns.StepKind kind)
+    {
+        var step = facts.Step;
+        return checks
+            .That(
+                step.Kind == kind,
+                "step",
+                $"Step {step.Sequence} of {facts.Vessel.Serial} is another kind of step: {step.Title}."
+            )
+            .InTurn(facts)
+            .NonePending(facts);
     }
 }
 

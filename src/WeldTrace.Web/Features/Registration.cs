@@ -22,6 +22,7 @@ using WeldTrace.Web.Features.Qualifications;
 using WeldTrace.Web.Features.SignIn;
 using WeldTrace.Web.Features.SiteSettings;
 using WeldTrace.Web.Features.SiteSettings.Key;
+using WeldTrace.Web.Features.Systems;
 using WeldTrace.Web.Features.Testing;
 using WeldTrace.Web.Features.Tools;
 using WeldTrace.Web.Features.Trace;
@@ -63,7 +64,8 @@ public static class Registration
             .AddWelding()
             .AddTesting()
             .AddLaboratory()
-            .AddFindings();
+            .AddFindings()
+            .AddSystems();
 
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
     {
@@ -89,5 +91,6 @@ public static class Registration
         endpoints.MapTesting();
         endpoints.MapLaboratory();
         endpoints.MapFindings();
+        endpoints.MapSystems();
     }
 }

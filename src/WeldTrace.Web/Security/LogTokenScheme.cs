@@ -1,11 +1,8 @@
 using System.Security.Claims;
-using System.Security.Cryptography;
-using System.Text;
 using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Options;
-using Microsoft.Net.Http.Headers;
 using WeldTrace.Persistence;
 
 namespace WeldTrace.Web.Security;
@@ -23,22 +20,10 @@ public sealed class LogTokenScheme(
     /// <summary>Claim that holds the machine.</summary>
     public const string MachineClaim = "machine";
 
-    private const string Bearer = "Bearer ";
-    private const int TokenBytes = 32;
-
-    /// <summary>A new token: 256 random bits, in letters and digits.</summary>
-    public static string NewToken() =>
-        Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(TokenBytes));
-
-    /// <summary>The form in which a token is kept; a word of 256 random bits needs no slow hash.</summary>
-    public static string HashOf(string token) =>
-        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(token)));
-
     protected override async Task<AuthenticateResult> HandleAuthenticateAsync()
     {
-        var header = Request.Headers[HeaderNames.Authorization].ToString();
         if (
-            !header.StartsWith(Bearer, StringComparison.Ordinal)
+            TokenWord.HashFrom(Request) is not { } hash
             || !Guid.TryParse(Request.RouteValues["id"]?.ToString(), out var id)
         )
         {
@@ -49,7 +34,7 @@ public sealed class LogTokenScheme(
         var machine = await db
             .Machines.AsNoTracking()
             .SingleOrDefaultAsync(m => m.Id == id, Context.RequestAborted);
-        if (machine?.TakesLogsFor(HashOf(header[Bearer.Length..].Trim())) is not true)
+        if (machine?.TakesLogsFor(hash, TimeProvider.GetUtcNow()) is not true)
         {
             return AuthenticateResult.Fail("The token is not one of this machine that holds.");
         }
@@ -61,13 +46,13 @@ public sealed class LogTokenScheme(
     // With words of its own, or the page for people would be asked to answer the machine.
     protected override Task HandleChallengeAsync(AuthenticationProperties properties)
     {
-        Response.StatusCode = StatusCodes.Status401Unauthorized;
         Response.Headers.WWWAuthenticate = "Bearer";
-        Response.ContentType = "text/plain; charset=utf-8";
-        return Response.WriteAsync(
-            "The token is missing, withdrawn, or not one of this machine. An administrator makes one on the machine's page.",
-            Context.RequestAborted
-        );
+        return Results
+            .Problem(
+                "The token is missing, withdrawn, past its end, or not one of this machine. An administrator makes one on the machine's page.",
+                statusCode: StatusCodes.Status401Unauthorized
+            )
+            .ExecuteAsync(Context);
     }
 
     protected override Task HandleForbiddenAsync(AuthenticationProperties properties) =>

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Authorization;
+using WeldTrace.Domain.Access;
 using WeldTrace.Domain.People;
 
 namespace WeldTrace.Web.Security;
@@ -20,6 +21,12 @@ public static class Policies
     /// <summary>A machine with its token; no person.</summary>
     public const string PushingLogs = "pushing-logs";
 
+    /// <summary>Another system with its token; no person.</summary>
+    public const string PushingReadings = "pushing-readings";
+
+    /// <summary>Another system with its token; no person.</summary>
+    public const string ReadingHistories = "reading-histories";
+
     public static void Add(AuthorizationOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
@@ -32,6 +39,8 @@ public static class Policies
                 p.AddAuthenticationSchemes(LogTokenScheme.Name)
                     .RequireClaim(LogTokenScheme.MachineClaim)
         );
+        AllowSystem(options, PushingReadings, TokenScope.PushBenchReadings);
+        AllowSystem(options, ReadingHistories, TokenScope.ReadHistories);
         Allow(options, Engineering, Role.Engineer);
         Allow(options, Welding, Role.Operator);
         Allow(options, Inspecting, Role.Inspector);
@@ -43,6 +52,18 @@ public static class Policies
         Allow(options, Witnessing, Role.Auditor, Role.QualityManager, Role.Administrator);
         Allow(options, Accounts, Role.Administrator, Role.QualityManager);
     }
+
+    private static void AllowSystem(
+        AuthorizationOptions options,
+        string policy,
+        TokenScope scope
+    ) =>
+        options.AddPolicy(
+            policy,
+            p =>
+                p.AddAuthenticationSchemes(SystemTokenScheme.Name)
+                    .RequireClaim(SystemTokenScheme.ScopeClaim, scope.ToString())
+        );
 
     private static void Allow(AuthorizationOptions options, string policy, params Role[] roles) =>
         options.AddPolicy(

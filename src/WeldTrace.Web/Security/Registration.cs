@@ -37,6 +37,10 @@ public static class Registration
             LogTokenScheme.Name,
             null
         );
+        authentication.AddScheme<AuthenticationSchemeOptions, SystemTokenScheme>(
+            SystemTokenScheme.Name,
+            null
+        );
         services
             .AddIdentityCore<Account>(options =>
             {

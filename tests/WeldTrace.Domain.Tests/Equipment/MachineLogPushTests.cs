@@ -18,13 +18,14 @@ public sealed class MachineLogPushTests
     public void GiveLogToken_ByAnAdministrator_HoldsUntilItIsWithdrawn()
     {
         var machine = SampleMachines.Entered();
-        Accept.All(machine.GiveLogToken("Bench computer", "aa", Administrator, SampleTime.Start));
-        Assert.True(machine.TakesLogsFor("aa"));
-        Assert.False(machine.TakesLogsFor("ab"));
+        Accept.All(machine.GiveLogToken("Bench computer", 365, "aa", Administrator, SampleTime.Start));
+        Assert.True(machine.TakesLogsFor("aa", SampleTime.Start));
+        Assert.False(machine.TakesLogsFor("ab", SampleTime.Start));
+        Assert.False(machine.TakesLogsFor("aa", SampleTime.Start.AddDays(365)));
 
         Accept.All(machine.WithdrawLogToken("Bench computer", Administrator, SampleTime.Start));
 
-        Assert.False(machine.TakesLogsFor("aa"));
+        Assert.False(machine.TakesLogsFor("aa", SampleTime.Start));
         Assert.Equal(SampleTime.Start, Assert.Single(machine.LogTokens!).WithdrawnAt);
     }
 
@@ -32,7 +33,7 @@ public sealed class MachineLogPushTests
     public void GiveLogToken_ByAnotherRole_Refused()
     {
         var machine = SampleMachines.Entered();
-        var outcome = machine.GiveLogToken("x", "aa", SamplePeople.Engineer, SampleTime.Start);
+        var outcome = machine.GiveLogToken("x", 365, "aa", SamplePeople.Engineer, SampleTime.Start);
 
         Assert.Equal("role", Assert.Single(outcome.Refusals).Code);
         Assert.Null(machine.LogTokens);
@@ -42,13 +43,13 @@ public sealed class MachineLogPushTests
     public void GiveLogToken_LabelThatHolds_RefusedUntilWithdrawn()
     {
         var machine = SampleMachines.Entered();
-        Accept.All(machine.GiveLogToken("x", "aa", Administrator, SampleTime.Start));
+        Accept.All(machine.GiveLogToken("x", 365, "aa", Administrator, SampleTime.Start));
 
-        var again = machine.GiveLogToken(" x ", "ab", Administrator, SampleTime.Start);
+        var again = machine.GiveLogToken(" x ", 365, "ab", Administrator, SampleTime.Start);
 
         Assert.Equal("label", Assert.Single(again.Refusals).Code);
         Accept.All(machine.WithdrawLogToken("x", Administrator, SampleTime.Start));
-        Accept.All(machine.GiveLogToken("x", "ab", Administrator, SampleTime.Start));
+        Accept.All(machine.GiveLogToken("x", 365, "ab", Administrator, SampleTime.Start));
     }
 
     [Fact]

@@ -203,6 +203,11 @@ internal static class AccessTable
         /equipment/heat-treatments/{Id}                       in      yes       yes       yes        yes      yes      yes
 
         # People, ledger and site
+        /site/systems                                         in      no        no        no         no       yes      yes
+        /api/openapi.json                                     in      yes       yes       yes        yes      yes      yes
+        /api/vessels/{serial}                                 401     401       401       401        401      401      401
+        /api/vessels/{serial}/history                         401     401       401       401        401      401      401
+        /api/vessels/{serial}/steps/{sequence}/readings       in      404       404       404        404      404      404
         /people                                               in      yes       yes       yes        yes      yes      yes
         /people.csv                                           in      yes       yes       yes        yes      yes      yes
         /people/new                                           in      no        no        no         no       yes      yes

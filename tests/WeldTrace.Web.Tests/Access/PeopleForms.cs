@@ -42,6 +42,21 @@ internal static class PeopleForms
             ("In.Reason", "The notebook of the key's keeper was lost"),
             ("In.Password", WeldTrace.Web.Demo.DemoPeople.Password)
         ),
+        new(
+            "SystemTokens give-system-token",
+            "admin",
+            Routes.SystemTokens,
+            ("In.SystemName", "Bench computer"),
+            ("In.Scope", SentForm.Choice("push bench readings")),
+            ("In.Days", "30")
+        ),
+        new(
+            "SystemTokens withdraw-system-token",
+            "admin",
+            Routes.SystemTokens,
+            ("Out.Id", SentForm.Choice("Bench computer")),
+            ("Out.Reason", "The computer is replaced")
+        ),
         new("SiteSettings site", "admin", Routes.SiteSettings, ("In.Name", "Halvorsen Bay Works")),
         new(
             "IssueCertificate certificate",

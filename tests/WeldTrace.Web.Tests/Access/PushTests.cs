@@ -92,7 +92,7 @@ public sealed class PushTests(DemoSite site)
         var answer = await visit.PostAsync(
             Routes.PushLogs(machine),
             "give-log-token",
-            [new("In.Label", "Pushing test")]
+            [new("In.Label", "Pushing test"), new("In.Days", "30")]
         );
         return (await SiteVisit.PageAsync(answer)).QuerySelector("code.hash")!.TextContent;
     }

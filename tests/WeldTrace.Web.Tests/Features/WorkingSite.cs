@@ -17,6 +17,8 @@ using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Acts;
 using WeldTrace.Web.Features.People;
 using WeldTrace.Web.Features.People.Import;
+using WeldTrace.Web.Features.Testing.Logs;
+using WeldTrace.Web.Features.Welding;
 using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;
 using Record = WeldTrace.Domain.Records.Record;
@@ -29,23 +31,23 @@ internal sealed class WorkingSite : IAsyncDisposable
     public const string Password = "seven quiet anchors";
 
     private readonly TestFolder _folder = new();
+    private readonly IConfiguration _configuration;
     private readonly ServiceProvider _services;
     private readonly AsyncServiceScope _scope;
 
     private WorkingSite(SiteDatabase database)
     {
         Database = database;
+        _configuration = new ConfigurationBuilder()
+            .AddInMemoryCollection([new("Database:Folder", _folder.Path)])
+            .Build();
         _services = new ServiceCollection()
             .AddLogging()
             .AddSingleton<TimeProvider>(Clock)
             .AddDbContextFactory<WeldTraceDbContext>(options =>
                 options.UseWeldTrace(database.ConnectionString)
             )
-            .AddSecurity(
-                new ConfigurationBuilder()
-                    .AddInMemoryCollection([new("Database:Folder", _folder.Path)])
-                    .Build()
-            )
+            .AddSecurity(_configuration)
             // Thousands of signatures are checked here; the strength of the site's own hashes has a test of its own.
             .Configure<PasswordHasherOptions>(options => options.IterationCount = 1_000)
             .AddScoped<ISigningSession, NamedAlready>()
@@ -72,6 +74,8 @@ internal sealed class WorkingSite : IAsyncDisposable
     public StampReader Stamps => Get<StampReader>();
 
     public PasswordCheck Passwords => Get<PasswordCheck>();
+
+    public ArrivedReadings Arrivals => new(new StagedLogs(_configuration, Clock));
 
     public PeopleHandler People =>
         new(Database, Get<NewAccount>(), Get<IPasswordHasher<Account>>(), Clock);

@@ -1,6 +1,7 @@
 using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Features.Testing.ExaminationPaper;
 using WeldTrace.Web.Features.Testing.ListTests;
+using WeldTrace.Web.Features.Testing.Logs;
 using WeldTrace.Web.Features.Testing.MeasureSection;
 using WeldTrace.Web.Features.Testing.PressureTesting;
 using WeldTrace.Web.Features.Testing.RecordLeakTest;
@@ -20,6 +21,7 @@ public static class Registration
     public static IServiceCollection AddTesting(this IServiceCollection services) =>
         services
             .AddScoped<RecordLeakTestHandler>()
+            .AddScoped<ArrivedReadings>()
             .AddScoped<PressureTestingHandler>()
             .AddSingleton<PictureStore>()
             .AddScoped<TakeInSectionHandler>()

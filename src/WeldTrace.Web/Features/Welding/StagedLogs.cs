@@ -80,6 +80,19 @@ public sealed class StagedLogs(IConfiguration configuration, TimeProvider clock)
             : null;
     }
 
+    /// <summary>The newest file brought under an identity, when one is here.</summary>
+    public async Task<StagedLog?> NewestAsync(Guid runId, CancellationToken cancellation)
+    {
+        var found = Directory.Exists(Folder)
+            ? Directory.EnumerateFiles(Folder, $"{runId:N}-*.json").Max(StringComparer.Ordinal)
+            : null;
+        return found is null
+            ? null
+            : JsonSerializer.Deserialize<StagedLog>(
+                await File.ReadAllTextAsync(found, cancellation)
+            );
+    }
+
     /// <summary>Opens a brought file.</summary>
     public Stream Open(Guid runId, StagedLog staged)
     {

@@ -158,6 +158,7 @@ public sealed class LeakTestHandlerTests(PostgresServerFixture server)
         new RecordLeakTestHandler(
             vessel.Site.Database,
             vessel.Site.Passwords,
+            vessel.Site.Arrivals,
             vessel.Site.Clock
         ).HandleAsync(
             vessel.Serial,

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Microsoft.AspNetCore.Http;
 using Microsoft.EntityFrameworkCore;
@@ -19,10 +18,10 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
     public async Task Stage_FromItsLog_KeepsTheFileAndIsJudged()
     {
         await using var vessel = await RoutedVessel.AtAsync(server, 40);
-        Accept.All(await BeginAsync(vessel));
+        Accept.All(await BenchCsv.BeginAsync(vessel));
 
         // 20,000 samples, ten a second: two minutes up to 12 bar, then held.
-        Accept.All(await StageAsync(vessel, Csv(20_000, 0.1, t => t < 120 ? t / 10 : 12, _ => 20)));
+        Accept.All(await StageAsync(vessel, BenchCsv.Of(20_000, 0.1, t => t < 120 ? t / 10 : 12, _ => 20)));
 
         var test = await vessel.Site.Database.ReadAsync(db => db.PressureTests.SingleAsync());
         var reading = Assert.Single(test.Stages).Reading;
@@ -39,12 +38,12 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
     public async Task Stage_WhoseLogLosesPressure_Fails()
     {
         await using var vessel = await RoutedVessel.AtAsync(server, 40);
-        Accept.All(await BeginAsync(vessel));
+        Accept.All(await BenchCsv.BeginAsync(vessel));
 
         Accept.All(
             await StageAsync(
                 vessel,
-                Csv(
+                BenchCsv.Of(
                     900,
                     1,
                     t =>
@@ -68,12 +67,12 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
     public async Task Log_ThatIsDoubtful_IsRefusedAndNothingIsKept(string what, string words)
     {
         await using var vessel = await RoutedVessel.AtAsync(server, 40);
-        Accept.All(await BeginAsync(vessel));
+        Accept.All(await BenchCsv.BeginAsync(vessel));
         var log = what switch
         {
-            "gap" => Csv(900, 1, _ => 12, _ => 20, t => t > 400 ? t + 300 : t),
-            "low" => Csv(900, 1, _ => 11, _ => 20),
-            "unit" => Csv(900, 1, t => t < 400 ? 12 : 12 * 14.504, _ => 20),
+            "gap" => BenchCsv.Of(900, 1, _ => 12, _ => 20, t => t > 400 ? t + 300 : t),
+            "low" => BenchCsv.Of(900, 1, _ => 11, _ => 20),
+            "unit" => BenchCsv.Of(900, 1, t => t < 400 ? 12 : 12 * 14.504, _ => 20),
             _ => "no log at all",
         };
 
@@ -101,7 +100,7 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
     {
         await using var vessel = await RoutedVessel.AtAsync(server, 30);
         const int Seconds = 86_400;
-        var log = Csv(
+        var log = BenchCsv.Of(
             1441,
             60,
             t =>
@@ -125,7 +124,7 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
     {
         await using var vessel = await RoutedVessel.AtAsync(server, 30);
 
-        var outcome = await LeakAsync(vessel, Csv(1441, 60, _ => 2, t => t < 40_000 ? 20 : 26));
+        var outcome = await LeakAsync(vessel, BenchCsv.Of(1441, 60, _ => 2, t => t < 40_000 ? 20 : 26));
 
         Assert.Equal("sensor", Assert.Single(outcome.Refusals).Code);
         Assert.Equal(0, await vessel.Site.Database.ReadAsync(db => db.LeakTests.CountAsync()));
@@ -136,7 +135,7 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
     {
         await using var vessel = await RoutedVessel.AtAsync(server, 30);
 
-        var outcome = await LeakAsync(vessel, Csv(1441, 60, _ => 2, _ => 20), cautionsRead: false);
+        var outcome = await LeakAsync(vessel, BenchCsv.Of(1441, 60, _ => 2, _ => 20), cautionsRead: false);
 
         Assert.Equal("CautionsRead", Assert.Single(outcome.Refusals).Field);
     }
@@ -149,6 +148,7 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
         new RecordLeakTestHandler(
             vessel.Site.Database,
             vessel.Site.Passwords,
+            vessel.Site.Arrivals,
             vessel.Site.Clock
         ).HandleAsync(
             vessel.Serial,
@@ -174,30 +174,6 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
     private static PressureTestingHandler Handler(RoutedVessel vessel) =>
         new(vessel.Site.Database, vessel.Site.Passwords, vessel.Site.Clock);
 
-    private static Task<Outcome> BeginAsync(RoutedVessel vessel) =>
-        Handler(vessel)
-            .BeginAsync(
-                vessel.Serial,
-                40,
-                new BeginPressureForm
-                {
-                    Id = Guid.CreateVersion7(SampleTime.Start),
-                    Gauge = "G-7",
-                    GaugeUncertainty = "0.01",
-                    Thermometer = "T-2",
-                    DimensionInstrument = "CAL-7",
-                    TemperatureUncertainty = "0.1",
-                    AtmosphericPressure = "1013",
-                    DimensionName = "outer diameter at mid-length",
-                    DimensionBefore = "130.000",
-                    DimensionUncertainty = "0.005",
-                    CautionsRead = true,
-                    Password = WorkingSite.Password,
-                },
-                vessel.Inspector,
-                CancellationToken.None
-            );
-
     private static Task<Outcome> StageAsync(RoutedVessel vessel, string log) =>
         Handler(vessel)
             .RecordStageAsync(
@@ -212,26 +188,5 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
     {
         var bytes = Encoding.UTF8.GetBytes(text);
         return new FormFile(new MemoryStream(bytes), 0, bytes.Length, "In.Log", "log.csv");
-    }
-
-    private static string Csv(
-        int samples,
-        double step,
-        Func<double, double> bar,
-        Func<double, double> celsius,
-        Func<double, double>? clock = null
-    )
-    {
-        var text = new StringBuilder("Time [s],Pressure [bar],Vessel temperature [°C]\n");
-        for (var i = 0; i < samples; i++)
-        {
-            var t = i * step;
-            text.Append(
-                CultureInfo.InvariantCulture,
-                $"{(clock?.Invoke(t) ?? t):0.0},{bar(t):0.000000},{celsius(t):0.0000}\n"
-            );
-        }
-
-        return text.ToString();
     }
 }

@@ -8,6 +8,8 @@ namespace WeldTrace.Web.Features.Equipment.PushLogs;
 public sealed class LogTokenForm
 {
     public string? Label { get; set; }
+
+    public int Days { get; set; } = 365;
 }
 
 /// <summary>Gives a machine a token to push its logs with, and withdraws one.</summary>
@@ -22,14 +24,15 @@ public sealed class PushLogsHandler(ActDesk desk)
     )
     {
         ArgumentNullException.ThrowIfNull(form);
-        var token = LogTokenScheme.NewToken();
+        var token = TokenWord.New();
         var outcome = await desk.DoAsync(
             PostedAct.On<Machine>(
                 machineId,
                 m =>
                     m.Record.GiveLogToken(
                         form.Label ?? "",
-                        LogTokenScheme.HashOf(token),
+                        form.Days,
+                        TokenWord.HashOf(token),
                         actor,
                         m.At
                     )

@@ -3,6 +3,8 @@ using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Web.Components.Forms;
+using WeldTrace.Web.Features.Testing.Logs;
+using WeldTrace.Web.Features.Welding;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Testing.RecordLeakTest;
@@ -17,6 +19,7 @@ public sealed partial class RecordLeakTest
     private const int FirstRows = 4;
 
     private TestFacts? _facts;
+    private StagedLog? _arrived;
     private IReadOnlyList<Refusal> _notNow = [];
     private IReadOnlyList<FieldFault> _faults = [];
     private Actor _actor = null!;
@@ -24,6 +27,9 @@ public sealed partial class RecordLeakTest
 
     [Inject]
     public required RecordLeakTestHandler Handler { get; init; }
+
+    [Inject]
+    public required ArrivedReadings Arrivals { get; init; }
 
     [Inject]
     public required CurrentActor Actors { get; init; }
@@ -72,6 +78,7 @@ public sealed partial class RecordLeakTest
         In ??= new RecordLeakTestForm { Id = FormIdentity.OrNew(Guid.Empty, Clock) };
         In.AddRows(FirstRows - In.Readings.Count);
         In.AddPlaces();
+        _arrived = await Arrivals.FindAsync(_facts.Vessel.Id, CancellationToken.None);
     }
 
     private async Task SaveAsync()

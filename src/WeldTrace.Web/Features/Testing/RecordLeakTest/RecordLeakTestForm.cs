@@ -50,6 +50,9 @@ public sealed class RecordLeakTestForm
     /// <summary>Logger file of a decay test, in the place of typed readings.</summary>
     public IFormFile? Log { get; set; }
 
+    /// <summary>Readings that the bench sent by itself, to be taken in the place of typed ones; null to leave them.</summary>
+    public Guid? Arrived { get; set; }
+
     // A form sent without any of them arrives as null.
     public List<BubblePlaceRow> Marked
     {

@@ -13,6 +13,7 @@ namespace WeldTrace.Web.Features.Testing.RecordLeakTest;
 public sealed class RecordLeakTestHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
     PasswordCheck passwords,
+    ArrivedReadings arrivals,
     TimeProvider clock
 )
 {
@@ -61,17 +62,34 @@ public sealed class RecordLeakTestHandler(
             ),
         };
         form.Id = FormIdentity.OrNew(form.Id, clock);
-        var log = method == LeakMethod.PressureDecay ? form.Log : null;
-        var brought = log is { Length: > 0 }
-            ? await BenchLogReader.ReadAsync(log, nameof(form.Log), cancellation)
-            : null;
+        var brought =
+            method == LeakMethod.PressureDecay
+                ? await BringAsync(form, facts.Vessel.Id, cancellation)
+                : null;
         if (brought is { IsAccepted: false })
         {
             return brought.WithoutValue();
         }
 
-        return await KeepAsync(db, method, form, facts, brought?.Value, actor, cancellation);
+        var kept = await KeepAsync(db, method, form, facts, brought?.Value, actor, cancellation);
+        if (kept.IsAccepted && form.Arrived is { } taken)
+        {
+            arrivals.Remove(facts.Vessel.Id, taken);
+        }
+
+        return kept;
     }
+
+    private async Task<Outcome<BroughtLog>?> BringAsync(
+        RecordLeakTestForm form,
+        Guid vesselId,
+        CancellationToken cancellation
+    ) =>
+        form.Log is { Length: > 0 } log
+            ? await BenchLogReader.ReadAsync(log, nameof(form.Log), cancellation)
+        : form.Arrived is { } arrived
+            ? await arrivals.ReadAsync(vesselId, arrived, nameof(form.Log), cancellation)
+        : null;
 
     private async Task<Outcome> KeepAsync(
         WeldTraceDbContext db,
