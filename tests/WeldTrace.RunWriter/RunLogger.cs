@@ -12,6 +12,7 @@ using WeldTrace.Web.Features.Welding.BringLog;
 using WeldTrace.Web.Features.Welding.EndRun;
 using WeldTrace.Web.Features.Welding.ReadLog;
 using WeldTrace.Web.Features.Welding.SignRun;
+using WeldTrace.Web.Files;
 
 namespace WeldTrace.RunWriter;
 

@@ -75,12 +75,7 @@ public sealed class SystemToken : Record
         var checks = new Checks()
             .Role(actor, Role.Administrator)
             .Text(system, LongestText, "Name the system that gets the token", nameof(SystemName))
-            .That(
-                Enum.IsDefined(scope),
-                "scope",
-                "Choose what the token is for.",
-                nameof(Scope)
-            )
+            .That(Enum.IsDefined(scope), "scope", "Choose what the token is for.", nameof(Scope))
             .That(days is >= 1 and <= MostDays, "days", DaysSentence, "Days");
         if (!checks.AllHold)
         {
@@ -145,5 +140,6 @@ public sealed class SystemToken : Record
         };
 
     /// <summary>What is said of a time that no token holds.</summary>
-    internal static string DaysSentence => $"A token holds 1 to {MostDays} days; give a whole number.";
+    internal static string DaysSentence =>
+        $"A token holds 1 to {MostDays} days; give a whole number.";
 }

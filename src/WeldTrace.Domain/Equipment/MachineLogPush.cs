@@ -25,8 +25,7 @@ public sealed record LogToken(
 
     /// <summary>Whether it is worth anything at an instant.</summary>
     /// <param name="at">UTC instant.</param>
-    public bool HoldsAt(DateTimeOffset at) =>
-        WithdrawnAt is null && !(at >= ExpiresAt);
+    public bool HoldsAt(DateTimeOffset at) => WithdrawnAt is null && !(at >= ExpiresAt);
 }
 
 // Process logs that the machine sends by itself.
@@ -77,8 +76,7 @@ public sealed partial class Machine
         return Do(
             checks,
             () =>
-                LogTokens =
-                [
+                LogTokens = [
                     .. LogTokens ?? [],
                     new(label!.Trim(), sha256, actor.PrintedName, at)
                     {

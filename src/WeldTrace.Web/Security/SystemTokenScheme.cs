@@ -41,10 +41,7 @@ public sealed class SystemTokenScheme(
         }
 
         var identity = new ClaimsIdentity(
-            [
-                new(TokenClaim, token.Id.ToString("D")),
-                new(ScopeClaim, token.Scope.ToString()),
-            ],
+            [new(TokenClaim, token.Id.ToString("D")), new(ScopeClaim, token.Scope.ToString())],
             Name
         );
         return AuthenticateResult.Success(new(new ClaimsPrincipal(identity), Name));

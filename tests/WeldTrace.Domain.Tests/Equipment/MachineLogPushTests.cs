@@ -18,7 +18,9 @@ public sealed class MachineLogPushTests
     public void GiveLogToken_ByAnAdministrator_HoldsUntilItIsWithdrawn()
     {
         var machine = SampleMachines.Entered();
-        Accept.All(machine.GiveLogToken("Bench computer", 365, "aa", Administrator, SampleTime.Start));
+        Accept.All(
+            machine.GiveLogToken("Bench computer", 365, "aa", Administrator, SampleTime.Start)
+        );
         Assert.True(machine.TakesLogsFor("aa", SampleTime.Start));
         Assert.False(machine.TakesLogsFor("ab", SampleTime.Start));
         Assert.False(machine.TakesLogsFor("aa", SampleTime.Start.AddDays(365)));

@@ -207,7 +207,8 @@ internal static class AccessTable
         /api/openapi.json                                     in      yes       yes       yes        yes      yes      yes
         /api/vessels/{serial}                                 401     401       401       401        401      401      401
         /api/vessels/{serial}/history                         401     401       401       401        401      401      401
-        /api/vessels/{serial}/steps/{sequence}/readings       in      404       404       404        404      404      404
+        /api/vessels/{serial}/pressure/{sequence}/stages/{stage}  in      404       404       404        404      404      404
+        /api/vessels/{serial}/leak/{sequence}/readings        in      404       404       404        404      404      404
         /people                                               in      yes       yes       yes        yes      yes      yes
         /people.csv                                           in      yes       yes       yes        yes      yes      yes
         /people/new                                           in      no        no        no         no       yes      yes

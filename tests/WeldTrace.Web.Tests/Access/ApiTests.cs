@@ -2,13 +2,12 @@ using System.Net;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Access;
-using WeldTrace.Domain.People;
-using WeldTrace.Engineering.Conformity;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
-using WeldTrace.Web.Features.Systems;
+using WeldTrace.Web.Systems;
 using WeldTrace.Web.Tests.Features;
 using WeldTrace.Web.Tests.Features.Testing;
+using static WeldTrace.Web.Tests.Access.ApiClients;
 
 namespace WeldTrace.Web.Tests.Access;
 
@@ -16,8 +15,6 @@ namespace WeldTrace.Web.Tests.Access;
 public sealed class ApiTests(PostgresServerFixture server)
 {
     private static readonly string Hold = BenchCsv.Of(900, 1, t => t < 120 ? t / 10 : 12, _ => 20);
-
-    private static readonly string Proof = BenchCsv.Of(900, 1, t => Math.Min(t / 10, 18), _ => 20);
 
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
@@ -48,7 +45,7 @@ public sealed class ApiTests(PostgresServerFixture server)
             {
                 await client.GetAsync($"/api/vessels/{vessel.Serial}", Cancellation),
                 await client.GetAsync($"/api/vessels/{vessel.Serial}/history", Cancellation),
-                await PushAsync(client, vessel.Serial, 40, 1, Hold),
+                await PushStageAsync(client, vessel.Serial, 40, 1, Hold),
                 await client.PostAsync(
                     $"/equipment/machines/{vessel.Shop.Machine.Id:D}/logs?name=a.csv&length=9&sha256={new string('b', 64)}",
                     null,
@@ -61,95 +58,6 @@ public sealed class ApiTests(PostgresServerFixture server)
                 Assert.NotEmpty(await DetailAsync(refused));
             }
         }
-    }
-
-    [Fact]
-    public async Task Readings_OfAStage_AreRecordedOnce_UnderTheNameOfTheSystem()
-    {
-        await using var vessel = await RoutedVessel.AtAsync(server, 40);
-        await using var site = new RunningSite(vessel.Site);
-        using var admin = await AdministratorAsync(vessel, site);
-        using var bench = await TokenAsync(site, admin, TokenScope.PushBenchReadings);
-
-        await RefusedAsync(HttpStatusCode.Conflict, 40, 1, Hold, "No pressure test");
-        Accept.All(await BenchCsv.BeginAsync(vessel));
-        await RefusedAsync(HttpStatusCode.Conflict, 40, 3, Proof, "comes next");
-        await RefusedAsync(HttpStatusCode.UnprocessableEntity, 40, null, Hold, "Name the stage");
-        await RefusedAsync(HttpStatusCode.UnprocessableEntity, 40, 1, "no log at all", "");
-        await RefusedAsync(HttpStatusCode.NotFound, 45, 1, Hold, "no vessel");
-        await RefusedAsync(HttpStatusCode.Conflict, 30, null, Hold, "");
-        await RefusedAsync(HttpStatusCode.Conflict, 60, null, Hold, "takes no such readings");
-        foreach (var _ in Enumerable.Range(0, 2))
-        {
-            var answer = await PushAsync(bench, vessel.Serial, 40, 1, Hold);
-            Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-            Assert.Equal("pass", (await JsonAsync(answer)).GetProperty("verdict").GetString());
-        }
-
-        var test = await vessel.Site.Database.ReadAsync(db => db.PressureTests.SingleAsync());
-        var stage = Assert.Single(test.Stages);
-        Assert.Equal(
-            (Verdict.Pass, "Bench computer (system)", "hold.csv", 900),
-            (stage.Verdict, stage.By, stage.Reading.Log!.FileName, stage.Reading.Log.Samples)
-        );
-        Assert.Equal(2, await vessel.Site.EntriesAsync(test.Id));
-        Assert.Empty(await vessel.LedgerProblemsAsync());
-
-        async Task RefusedAsync(
-            HttpStatusCode status,
-            int step,
-            int? number,
-            string csv,
-            string words
-        )
-        {
-            var answer = await PushAsync(bench, vessel.Serial, step, number, csv);
-            Assert.Equal(status, answer.StatusCode);
-            Assert.Contains(words, await DetailAsync(answer), StringComparison.Ordinal);
-        }
-    }
-
-    [Fact]
-    public async Task Readings_OfALeakTest_WaitUntilTheInspectorTakesThem()
-    {
-        await using var vessel = await RoutedVessel.AtAsync(server, 30);
-        await using var site = new RunningSite(vessel.Site);
-        using var admin = await AdministratorAsync(vessel, site);
-        using var bench = await TokenAsync(site, admin, TokenScope.PushBenchReadings);
-        var decay = BenchCsv.Of(1441, 60, _ => 2, _ => 20);
-
-        var pushed = await PushAsync(bench, vessel.Serial, 30, null, decay);
-        Assert.Equal(HttpStatusCode.OK, pushed.StatusCode);
-        using var inspector = await site.SignInAsync(vessel.Inspector.PrintedName);
-        var address = Routes.LeakStep(vessel.Serial, 30);
-        var page = await SiteVisit.PageAsync(await inspector.GetAsync(address));
-        var box = page.QuerySelector("#In-Arrived");
-        Assert.True(box is not null, page.Body!.TextContent);
-        var answer = await inspector.PostAsync(
-            address,
-            "leak-test",
-            [
-                new("In.Arrived", box.GetAttribute("value")!),
-                new("In.AtmosphericPressure", "1013"),
-                new("In.GaugeUncertainty", "0.1"),
-                new("In.TemperatureUncertainty", "0.01"),
-                new("In.VolumeUncertaintyPercent", "1"),
-                new("In.Gauge", "G-4"),
-                new("In.Thermometer", "T-2"),
-                new("In.CautionsRead", "true"),
-                new("In.Password", WorkingSite.Password),
-            ]
-        );
-
-        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
-        var test = await vessel.Site.Database.ReadAsync(db => db.LeakTests.SingleAsync());
-        Assert.Equal(
-            (vessel.Inspector.PrintedName, "Bench computer, hold.csv", 1441),
-            (test.InspectorName, test.Decay!.Log!.FileName, test.Decay.Log.Samples)
-        );
-        Assert.Empty(await vessel.LedgerProblemsAsync());
-        var again = await PushAsync(bench, vessel.Serial, 30, null, decay);
-        Assert.Equal(HttpStatusCode.Conflict, again.StatusCode);
     }
 
     [Fact]
@@ -262,91 +170,18 @@ public sealed class ApiTests(PostgresServerFixture server)
             [
                 "/api/vessels/{serial}",
                 "/api/vessels/{serial}/history",
-                "/api/vessels/{serial}/steps/{sequence}/readings",
+                "/api/vessels/{serial}/leak/{sequence}/readings",
+                "/api/vessels/{serial}/pressure/{sequence}/stages/{stage}",
                 "/equipment/machines/{id}/logs",
                 "/equipment/machines/{id}/logs/{arrival}",
                 "/equipment/machines/{id}/logs/{arrival}/pieces",
             ],
             document.GetProperty("paths").EnumerateObject().Select(p => p.Name).Order()
         );
-        Assert.StartsWith("3.", document.GetProperty("openapi").GetString(), StringComparison.Ordinal);
-    }
-
-    private static async Task<SiteVisit> AdministratorAsync(RoutedVessel vessel, RunningSite site)
-    {
-        await vessel.Site.EnterAsync("Ada Voss", Role.Administrator);
-        return await site.SignInAsync("Ada Voss");
-    }
-
-    private static async Task<HttpClient> TokenAsync(
-        RunningSite site,
-        SiteVisit admin,
-        TokenScope scope
-    ) =>
-        Client(
-            site,
-            await WordAsync(
-                await admin.PostAsync(
-                    Routes.SystemTokens,
-                    "give-system-token",
-                    [
-                        new("In.SystemName", "Bench computer"),
-                        new("In.Scope", scope.ToString()),
-                        new("In.Days", "30"),
-                    ]
-                )
-            )
+        Assert.StartsWith(
+            "3.",
+            document.GetProperty("openapi").GetString(),
+            StringComparison.Ordinal
         );
-
-    private static async Task<HttpClient> MachineTokenAsync(
-        RunningSite site,
-        SiteVisit admin,
-        RoutedVessel vessel
-    ) =>
-        Client(
-            site,
-            await WordAsync(
-                await admin.PostAsync(
-                    Routes.PushLogs(vessel.Shop.Machine.Id),
-                    "give-log-token",
-                    [new("In.Label", "Machine"), new("In.Days", "30")]
-                )
-            )
-        );
-
-    private static async Task<string> WordAsync(HttpResponseMessage answer) =>
-        (await SiteVisit.PageAsync(answer)).QuerySelector("code.hash")!.TextContent;
-
-    private static HttpClient Client(RunningSite site, string? word)
-    {
-        var client = new HttpClient { BaseAddress = site.Address };
-        if (word is not null)
-        {
-            client.DefaultRequestHeaders.Authorization = new("Bearer", word);
-        }
-
-        return client;
     }
-
-    private static Task<HttpResponseMessage> PushAsync(
-        HttpClient client,
-        string serial,
-        int step,
-        int? stage,
-        string csv
-    ) =>
-        client.PostAsync(
-            $"/api/vessels/{serial}/steps/{step}/readings?name=hold.csv{(stage is null ? "" : $"&stage={stage}")}",
-            new StringContent(csv, System.Text.Encoding.UTF8, "text/csv"),
-            Cancellation
-        );
-
-    private static async Task<string> DetailAsync(HttpResponseMessage answer)
-    {
-        Assert.Equal("application/problem+json", answer.Content.Headers.ContentType?.MediaType);
-        return (await JsonAsync(answer)).GetProperty("detail").GetString()!;
-    }
-
-    private static async Task<JsonElement> JsonAsync(HttpResponseMessage answer) =>
-        JsonElement.Parse(await answer.Content.ReadAsStringAsync(Cancellation));
 }

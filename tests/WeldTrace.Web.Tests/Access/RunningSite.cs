@@ -28,10 +28,7 @@ internal sealed class RunningSite : WebApplicationFactory<Program>
     public async Task<SiteVisit> SignInAsync(string name)
     {
         var visit = new SiteVisit(Address);
-        await visit.SignInAsync(
-            name.ToLowerInvariant().Replace(' ', '.'),
-            WorkingSite.Password
-        );
+        await visit.SignInAsync(name.ToLowerInvariant().Replace(' ', '.'), WorkingSite.Password);
         return visit;
     }
 

@@ -6,7 +6,7 @@ using WeldTrace.Persistence;
 using WeldTrace.Persistence.Roles;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Demo;
-using WeldTrace.Web.Features.Welding;
+using WeldTrace.Web.Files;
 using WeldTrace.Web.Tests.Access;
 
 namespace WeldTrace.Web.Tests.BadInput;

@@ -18,7 +18,7 @@ using WeldTrace.Web.Acts;
 using WeldTrace.Web.Features.People;
 using WeldTrace.Web.Features.People.Import;
 using WeldTrace.Web.Features.Testing.Logs;
-using WeldTrace.Web.Features.Welding;
+using WeldTrace.Web.Files;
 using WeldTrace.Web.Reading;
 using WeldTrace.Web.Security;
 using Record = WeldTrace.Domain.Records.Record;

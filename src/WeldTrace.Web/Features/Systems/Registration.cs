@@ -1,6 +1,6 @@
 using WeldTrace.Web.Features.Systems.Histories;
-using WeldTrace.Web.Features.Systems.Readings;
 using WeldTrace.Web.Features.Systems.Tokens;
+using WeldTrace.Web.Systems;
 
 namespace WeldTrace.Web.Features.Systems;
 
@@ -10,14 +10,12 @@ public static class Registration
     public static IServiceCollection AddSystems(this IServiceCollection services) =>
         services
             .AddScoped<SystemTokensHandler>()
-            .AddScoped<PushReadingsHandler>()
             .AddScoped<HistoryReader>()
             .AddApiDocument()
             .AddApiLimit();
 
     public static void MapSystems(this IEndpointRouteBuilder endpoints)
     {
-        endpoints.MapPushReadings();
         endpoints.MapHistories();
         endpoints.MapOpenApi(Routes.OpenApi);
     }

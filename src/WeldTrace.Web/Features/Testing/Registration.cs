@@ -42,6 +42,8 @@ public static class Registration
     public static void MapTesting(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapTestsCsv();
+        endpoints.MapPushStage();
+        endpoints.MapPushDecay();
         endpoints.MapTestReports();
         endpoints.MapSectionPictures();
         endpoints.MapSectionReport();

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text.Json;
 using WeldTrace.Persistence.Roles;
+using WeldTrace.Web.Files;
 
 namespace WeldTrace.Web.Features.Welding;
 

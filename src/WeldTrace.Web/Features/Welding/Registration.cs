@@ -9,6 +9,7 @@ using WeldTrace.Web.Features.Welding.OverlayRuns;
 using WeldTrace.Web.Features.Welding.ReadLog;
 using WeldTrace.Web.Features.Welding.ShowRun;
 using WeldTrace.Web.Features.Welding.SignRun;
+using WeldTrace.Web.Files;
 
 namespace WeldTrace.Web.Features.Welding;
 

@@ -10,28 +10,31 @@ namespace WeldTrace.Web.Tests.Features.Testing;
 internal static class BenchCsv
 {
     public static Task<Outcome> BeginAsync(RoutedVessel vessel) =>
-        new PressureTestingHandler(vessel.Site.Database, vessel.Site.Passwords, vessel.Site.Clock)
-            .BeginAsync(
-                vessel.Serial,
-                40,
-                new BeginPressureForm
-                {
-                    Id = Guid.CreateVersion7(SampleTime.Start),
-                    Gauge = "G-7",
-                    GaugeUncertainty = "0.01",
-                    Thermometer = "T-2",
-                    DimensionInstrument = "CAL-7",
-                    TemperatureUncertainty = "0.1",
-                    AtmosphericPressure = "1013",
-                    DimensionName = "outer diameter at mid-length",
-                    DimensionBefore = "130.000",
-                    DimensionUncertainty = "0.005",
-                    CautionsRead = true,
-                    Password = WorkingSite.Password,
-                },
-                vessel.Inspector,
-                CancellationToken.None
-            );
+        new PressureTestingHandler(
+            vessel.Site.Database,
+            vessel.Site.Passwords,
+            vessel.Site.Clock
+        ).BeginAsync(
+            vessel.Serial,
+            40,
+            new BeginPressureForm
+            {
+                Id = Guid.CreateVersion7(SampleTime.Start),
+                Gauge = "G-7",
+                GaugeUncertainty = "0.01",
+                Thermometer = "T-2",
+                DimensionInstrument = "CAL-7",
+                TemperatureUncertainty = "0.1",
+                AtmosphericPressure = "1013",
+                DimensionName = "outer diameter at mid-length",
+                DimensionBefore = "130.000",
+                DimensionUncertainty = "0.005",
+                CautionsRead = true,
+                Password = WorkingSite.Password,
+            },
+            vessel.Inspector,
+            CancellationToken.None
+        );
 
     public static string Of(
         int samples,

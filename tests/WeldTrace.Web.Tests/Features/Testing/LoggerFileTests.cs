@@ -21,7 +21,9 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
         Accept.All(await BenchCsv.BeginAsync(vessel));
 
         // 20,000 samples, ten a second: two minutes up to 12 bar, then held.
-        Accept.All(await StageAsync(vessel, BenchCsv.Of(20_000, 0.1, t => t < 120 ? t / 10 : 12, _ => 20)));
+        Accept.All(
+            await StageAsync(vessel, BenchCsv.Of(20_000, 0.1, t => t < 120 ? t / 10 : 12, _ => 20))
+        );
 
         var test = await vessel.Site.Database.ReadAsync(db => db.PressureTests.SingleAsync());
         var reading = Assert.Single(test.Stages).Reading;
@@ -124,7 +126,10 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
     {
         await using var vessel = await RoutedVessel.AtAsync(server, 30);
 
-        var outcome = await LeakAsync(vessel, BenchCsv.Of(1441, 60, _ => 2, t => t < 40_000 ? 20 : 26));
+        var outcome = await LeakAsync(
+            vessel,
+            BenchCsv.Of(1441, 60, _ => 2, t => t < 40_000 ? 20 : 26)
+        );
 
         Assert.Equal("sensor", Assert.Single(outcome.Refusals).Code);
         Assert.Equal(0, await vessel.Site.Database.ReadAsync(db => db.LeakTests.CountAsync()));
@@ -135,7 +140,11 @@ public sealed class LoggerFileTests(PostgresServerFixture server)
     {
         await using var vessel = await RoutedVessel.AtAsync(server, 30);
 
-        var outcome = await LeakAsync(vessel, BenchCsv.Of(1441, 60, _ => 2, _ => 20), cautionsRead: false);
+        var outcome = await LeakAsync(
+            vessel,
+            BenchCsv.Of(1441, 60, _ => 2, _ => 20),
+            cautionsRead: false
+        );
 
         Assert.Equal("CautionsRead", Assert.Single(outcome.Refusals).Field);
     }

@@ -15,6 +15,7 @@ using WeldTrace.Web.Features.Welding;
 using WeldTrace.Web.Features.Welding.BringLog;
 using WeldTrace.Web.Features.Welding.EndRun;
 using WeldTrace.Web.Features.Welding.ReadLog;
+using WeldTrace.Web.Files;
 using WeldTrace.Web.LogJudging;
 
 namespace WeldTrace.Web.Tests.Features.Welding;

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Web.Security;
+using WeldTrace.Web.Systems;
 
 namespace WeldTrace.Web.Features.Systems.Histories;
 
@@ -30,9 +31,7 @@ public sealed record VesselStanding(
 public sealed record StepStanding(int Number, string Title, string State)
 {
     internal static StepStanding? Of(RouteStep? step) =>
-        step is null
-            ? null
-            : new(step.Sequence, step.Title, RouteStep.StateWord(step.State));
+        step is null ? null : new(step.Sequence, step.Title, RouteStep.StateWord(step.State));
 }
 
 /// <summary>All records that speak of a vessel, with their ledger entries.</summary>

@@ -1,6 +1,6 @@
 using WeldTrace.Domain.Records;
 using WeldTrace.ProcessLogs;
-using WeldTrace.Web.Features.Welding;
+using WeldTrace.Web.Files;
 
 namespace WeldTrace.Web.Features.Testing.Logs;
 

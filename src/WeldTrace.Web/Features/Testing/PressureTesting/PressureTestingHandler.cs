@@ -144,6 +144,36 @@ public sealed class PressureTestingHandler(
         return await db.SaveAsync(cancellation);
     }
 
+    /// <summary>What another system is told of a stage that it recorded.</summary>
+    public async Task<PushedStage> PushedAsync(
+        string serial,
+        int sequence,
+        int stage,
+        CancellationToken cancellation
+    )
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var test = await db
+            .PressureTests.AsNoTracking()
+            .SingleAsync(
+                t =>
+                    t.VesselSerial == serial
+                    && t.StepSequence == sequence
+                    && t.SignedAt == null
+                    && t.Withdrawal == null,
+                cancellation
+            );
+        var result = test.Stages.ElementAtOrDefault(stage - 1);
+        return new PushedStage(
+            serial,
+            sequence,
+            stage,
+            result?.Verdict.ToString().ToLowerInvariant(),
+            result?.Sentence
+                ?? $"The test stands: {test.OpenDeparture?.Sentence} An engineer or the quality manager decides first."
+        );
+    }
+
     /// <summary>The logged samples of the stages of a test, thinned for drawing.</summary>
     public async Task<
         IReadOnlyDictionary<int, IReadOnlyList<Engineering.PressureTesting.TraceSample>>

@@ -4,7 +4,7 @@ using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Features.Testing.Logs;
-using WeldTrace.Web.Features.Welding;
+using WeldTrace.Web.Files;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Testing.RecordLeakTest;

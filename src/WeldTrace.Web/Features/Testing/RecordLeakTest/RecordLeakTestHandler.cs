@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
+using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.Loading;
@@ -78,6 +80,47 @@ public sealed class RecordLeakTestHandler(
         }
 
         return kept;
+    }
+
+    /// <summary>Keeps the readings of another system until an inspector takes them.</summary>
+    public async Task<Outcome<PushedDecay>> PushAsync(
+        string serial,
+        int sequence,
+        string system,
+        IFormFile log,
+        CancellationToken cancellation
+    )
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var nobody = new ExaminerFacts([], default);
+        if (await db.FindTestFactsAsync(serial, sequence, nobody, cancellation) is not { } facts)
+        {
+            return StepNotFound.Outcome(serial, sequence).Refusals.ToList();
+        }
+
+        if (TestRecord.RefusalsOfStep(facts, StepKind.LeakTest) is { Count: > 0 } refusals)
+        {
+            return refusals.ToList();
+        }
+
+        var brought = await BenchLogReader.ReadAsync(log, "log", cancellation);
+        var readings = brought.IsAccepted
+            ? LoggedReadings.Decay(brought.Value, "log")
+            : brought.Refusals.ToList();
+        if (!readings.IsAccepted)
+        {
+            return readings.Refusals.ToList();
+        }
+
+        var kept = await arrivals.KeepAsync(facts.Vessel.Id, system, log, cancellation);
+        return kept.IsAccepted
+            ? new PushedDecay(
+                serial,
+                sequence,
+                brought.Value!.Trace.Samples.Count,
+                "They wait for a day, until the inspector takes them into the leak test."
+            )
+            : kept.Refusals.ToList();
     }
 
     private async Task<Outcome<BroughtLog>?> BringAsync(

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using WeldTrace.Web.Files;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Welding.Arrivals;

@@ -6,6 +6,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 using WeldTrace.Persistence;
+using WeldTrace.Web.Files;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Welding.BringLog;

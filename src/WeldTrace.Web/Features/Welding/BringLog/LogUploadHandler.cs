@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
+using WeldTrace.Web.Files;
 
 namespace WeldTrace.Web.Features.Welding.BringLog;
 

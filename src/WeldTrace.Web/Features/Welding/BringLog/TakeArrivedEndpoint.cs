@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Persistence;
+using WeldTrace.Web.Files;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Welding.BringLog;

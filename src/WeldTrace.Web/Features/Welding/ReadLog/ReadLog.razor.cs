@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using WeldTrace.Domain.Welding;
 using WeldTrace.ProcessLogs;
 using WeldTrace.Web.Components.Forms;
+using WeldTrace.Web.Files;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Welding.ReadLog;

@@ -8,6 +8,7 @@ using WeldTrace.Persistence.Loading;
 using WeldTrace.Persistence.ProcessLogStore;
 using WeldTrace.Persistence.RunFigures;
 using WeldTrace.ProcessLogs;
+using WeldTrace.Web.Files;
 using WeldTrace.Web.LogJudging;
 
 namespace WeldTrace.Web.Features.Welding.ReadLog;

@@ -1,6 +1,7 @@
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Welding;
 using WeldTrace.ProcessLogs;
+using WeldTrace.Web.Files;
 
 namespace WeldTrace.Web.Features.Welding.ReadLog;
 

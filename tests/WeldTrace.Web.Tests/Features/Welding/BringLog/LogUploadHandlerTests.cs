@@ -1,8 +1,8 @@
 using WeldTrace.Domain.Records;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
-using WeldTrace.Web.Features.Welding;
 using WeldTrace.Web.Features.Welding.BringLog;
+using WeldTrace.Web.Files;
 
 namespace WeldTrace.Web.Tests.Features.Welding.BringLog;
 

@@ -2,7 +2,7 @@ using System.Text.Json;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence.Roles;
 
-namespace WeldTrace.Web.Features.Welding;
+namespace WeldTrace.Web.Files;
 
 /// <summary>A process log that was brought and not taken yet.</summary>
 /// <param name="Id">Identity of the upload.</param>

@@ -1,7 +1,7 @@
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
 
-namespace WeldTrace.Web.Features.Systems;
+namespace WeldTrace.Web.Systems;
 
 /// <summary>Refusals as problem details (RFC 9457) that a person reads in the log of the other system.</summary>
 internal static class ApiRefusal
@@ -28,5 +28,4 @@ internal static class ApiRefusal
         refusals.Any(r => r.Code == "missing" && r.Field is null) ? StatusCodes.Status404NotFound
         : refusals.Any(r => States.Contains(r.Code)) ? StatusCodes.Status409Conflict
         : StatusCodes.Status422UnprocessableEntity;
-
 }

@@ -2,7 +2,7 @@ using System.Threading.RateLimiting;
 using Microsoft.AspNetCore.RateLimiting;
 using WeldTrace.Web.Security;
 
-namespace WeldTrace.Web.Features.Systems;
+namespace WeldTrace.Web.Systems;
 
 /// <summary>How many requests a token may send: a program that loops leaves the server to the people.</summary>
 internal static class ApiLimit
@@ -33,9 +33,7 @@ internal static class ApiLimit
     )
     {
         var http = rejected.HttpContext;
-        http.Response.Headers.RetryAfter = FormattableString.Invariant(
-            $"{Window.TotalSeconds:0}"
-        );
+        http.Response.Headers.RetryAfter = FormattableString.Invariant($"{Window.TotalSeconds:0}");
         await Results
             .Problem(
                 $"More than {MostPerMinute} requests came with this token within a minute. Wait a minute, then send fewer.",

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
-namespace WeldTrace.Web.Features.Systems;
+namespace WeldTrace.Web.Systems;
 
 /// <summary>The OpenAPI document of what machines and other systems may ask.</summary>
 internal static class ApiDocument
