@@ -12,7 +12,7 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Persistence.Migrations
 {
     [DbContext(typeof(WeldTraceDbContext))]
-    [Migration("20261127134617_SystemTokens")]
+    [Migration("20261127142702_SystemTokens")]
     partial class SystemTokens
     {
         /// <inheritdoc />
@@ -1218,11 +1218,13 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasKey("Id")
                         .HasName("pk_joint_fit_ups");
 
-                    b.HasIndex("InstrumentId")
-                        .HasDatabaseName("ix_joint_fit_ups_instrument_id");
-
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_joint_fit_ups_vessel_id");
+
+                    b.HasIndex("InstrumentId", "MeasuredAt")
+                        .HasDatabaseName("ix_joint_fit_ups_instrument_id_measured_at");
+
+                    NpgsqlIndexBuilderExtensions.IncludeProperties(b.HasIndex("InstrumentId", "MeasuredAt"), new[] { "VesselId" });
 
                     b.ToTable("joint_fit_ups", (string)null);
                 });
@@ -1835,6 +1837,9 @@ namespace WeldTrace.Persistence.Migrations
 
                     NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("Instruments"), "gin");
 
+                    b.HasIndex("TestedAt")
+                        .HasDatabaseName("ix_sections_tested_at");
+
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_sections_vessel_id");
 
@@ -1989,6 +1994,9 @@ namespace WeldTrace.Persistence.Migrations
 
                     NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("Instruments"), "gin");
 
+                    b.HasIndex("TestedAt")
+                        .HasDatabaseName("ix_leak_tests_tested_at");
+
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_leak_tests_vessel_id");
 
@@ -2090,6 +2098,9 @@ namespace WeldTrace.Persistence.Migrations
                         .HasDatabaseName("ix_pressure_tests_instruments");
 
                     NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("Instruments"), "gin");
+
+                    b.HasIndex("TestedAt")
+                        .HasDatabaseName("ix_pressure_tests_tested_at");
 
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_pressure_tests_vessel_id");
