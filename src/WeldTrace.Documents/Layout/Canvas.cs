@@ -14,6 +14,7 @@ internal sealed class Canvas
     private readonly StructureBuilder _structure;
     private readonly Dictionary<(string Family, double Size), XFont> _fonts = [];
     private readonly BookmarkTree _bookmarks;
+    private readonly ParentTree _parents;
     private PdfPage? _page;
     private XGraphics? _graphics;
 
@@ -22,6 +23,7 @@ internal sealed class Canvas
         _document = document;
         _structure = UAManager.ForDocument(document).StructureBuilder;
         _bookmarks = new BookmarkTree(document);
+        _parents = new ParentTree(document);
     }
 
     public XGraphics Graphics => _graphics ?? throw new InvalidOperationException("No page begun.");
@@ -29,13 +31,18 @@ internal sealed class Canvas
     public void BeginPage()
     {
         _graphics?.Dispose();
+        _parents.FinishPage();
         _page = _document.AddPage();
         _page.Width = XUnit.FromPoint(PageGeometry.Width);
         _page.Height = XUnit.FromPoint(PageGeometry.Height);
         _graphics = XGraphics.FromPdfPage(_page);
     }
 
-    public void End() => _graphics?.Dispose();
+    public void End()
+    {
+        _graphics?.Dispose();
+        _parents.Restore();
+    }
 
     public void Tagged(PdfBlockLevelElementTag tag, Action draw)
     {
