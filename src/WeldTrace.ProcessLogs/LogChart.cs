@@ -28,16 +28,52 @@ public static class LogChart
         double fromSeconds,
         double toSeconds,
         int mostBuckets
+    ) => Envelopes(log, [column], fromSeconds, toSeconds, mostBuckets)[0];
+
+    /// <summary>The whole run; a run that the pyramid is fine enough for needs no samples.</summary>
+    public static IReadOnlyList<ChartBucket> Envelope(
+        ProcessLog log,
+        LogColumn column,
+        int mostBuckets
+    ) => Envelope(log, column, double.NegativeInfinity, double.PositiveInfinity, mostBuckets);
+
+    /// <summary>The same of several columns at once: what lies at which time is found once for all.</summary>
+    /// <param name="log">The log.</param>
+    /// <param name="columns">Some of its columns.</param>
+    /// <param name="fromSeconds">Time stamp as logged; before the start means the start.</param>
+    /// <param name="toSeconds">Time stamp as logged; after the end means the end.</param>
+    /// <param name="mostBuckets">One or more.</param>
+    /// <returns>In the order of the columns.</returns>
+    public static IReadOnlyList<IReadOnlyList<ChartBucket>> Envelopes(
+        ProcessLog log,
+        IReadOnlyList<LogColumn> columns,
+        double fromSeconds,
+        double toSeconds,
+        int mostBuckets
     )
     {
         ArgumentNullException.ThrowIfNull(log);
-        ArgumentNullException.ThrowIfNull(column);
+        ArgumentNullException.ThrowIfNull(columns);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(mostBuckets);
         var time = log.Header.Columns.First(known => known.Channel == LogChannel.Time);
         using var samples = new SampleAccess(log);
         var first = samples.FirstNotBefore(time, fromSeconds);
         var count = samples.FirstAfter(time, toSeconds) - first;
-        return count <= 0 ? [] : Envelope(log, column, samples, first, count, mostBuckets);
+        if (count <= 0)
+        {
+            return [.. columns.Select(_ => Array.Empty<ChartBucket>())];
+        }
+
+        var stretch = new BucketedStretch(first, count, (count + mostBuckets - 1) / mostBuckets);
+        var times = ColumnReduction.Of(log, samples, time, stretch);
+        return
+        [
+            .. columns.Select(column =>
+                column.Ordinal == time.Ordinal
+                    ? Join(time, times, column, times)
+                    : Join(time, times, column, ColumnReduction.Of(log, samples, column, stretch))
+            ),
+        ];
     }
 
     /// <summary>Samples between two times, both included; needs the chunks of the time at both ends only.</summary>
@@ -52,49 +88,39 @@ public static class LogChart
         return samples.FirstAfter(time, toSeconds) - samples.FirstNotBefore(time, fromSeconds);
     }
 
-    /// <summary>The whole run; a run that the pyramid is fine enough for needs no samples.</summary>
-    public static IReadOnlyList<ChartBucket> Envelope(
-        ProcessLog log,
+    private static ChartBucket[] Join(
+        LogColumn time,
+        BucketExtremes times,
         LogColumn column,
-        int mostBuckets
+        BucketExtremes values
     )
     {
-        ArgumentNullException.ThrowIfNull(log);
-        ArgumentNullException.ThrowIfNull(column);
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(mostBuckets);
-        using var samples = new SampleAccess(log);
-        return Envelope(log, column, samples, 0, log.Header.SampleCount, mostBuckets);
-    }
+        var (seconds, si) = (
+            time.Conversion with
+            {
+                DigitsPerUnit = 1,
+            },
+            column.Conversion with
+            {
+                DigitsPerUnit = 1,
+            }
+        );
+        var joined = new ChartBucket[times.Minima.Length];
+        var count = 0;
+        for (var i = 0; i < joined.Length; i++)
+        {
+            if (double.IsFinite(times.Minima[i]))
+            {
+                var (one, other) = (si.Convert(values.Minima[i]), si.Convert(values.Maxima[i]));
+                joined[count++] = new(
+                    seconds.Convert(times.Minima[i]),
+                    seconds.Convert(times.Maxima[i]),
+                    Math.Min(one, other),
+                    Math.Max(one, other)
+                );
+            }
+        }
 
-    private static ChartBucket[] Envelope(
-        ProcessLog log,
-        LogColumn column,
-        SampleAccess samples,
-        long first,
-        long count,
-        int mostBuckets
-    )
-    {
-        var time = log.Header.Columns.First(known => known.Channel == LogChannel.Time);
-        var perBucket = (count + mostBuckets - 1) / mostBuckets;
-        var (starts, ends) = ColumnReduction.Of(log, samples, time, first, count, perBucket);
-        var (minima, maxima) = ColumnReduction.Of(log, samples, column, first, count, perBucket);
-        return
-        [
-            .. Enumerable
-                .Range(0, minima.Length)
-                .Where(i => double.IsFinite(starts[i]))
-                .Select(i =>
-                    Bucket(
-                        time.ToSi(starts[i]),
-                        time.ToSi(ends[i]),
-                        column.ToSi(minima[i]),
-                        column.ToSi(maxima[i])
-                    )
-                ),
-        ];
+        return count == joined.Length ? joined : joined[..count];
     }
-
-    private static ChartBucket Bucket(double from, double to, double one, double other) =>
-        new(from, to, Math.Min(one, other), Math.Max(one, other));
 }

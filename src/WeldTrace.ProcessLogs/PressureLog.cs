@@ -131,9 +131,9 @@ public static class PressureLog
         for (var at = 0; at < values.Length; )
         {
             var chunk = access.Chunk(column, at / Storage.ColumnBuffer.Capacity);
-            foreach (var value in chunk)
+            for (var i = 0; i < chunk.Count; i++)
             {
-                values[at++] = column.ToSi(value);
+                values[at++] = column.ToSi(chunk.AsLogged(i));
             }
         }
 

@@ -9,6 +9,9 @@ namespace WeldTrace.ProcessLogs;
 /// <param name="OffsetSi">Added at last.</param>
 internal readonly record struct SiConversion(double DigitsPerUnit, double Scale, double OffsetSi)
 {
+    /// <summary>Converts one number.</summary>
+    public double Convert(double digits) => (digits / DigitsPerUnit * Scale) + OffsetSi;
+
     /// <summary>Converts many numbers by one factor, within their last bits: good enough for sums, and without a division each.</summary>
     public void ConvertNearly(ReadOnlySpan<double> digits, Span<double> si) =>
         new SiConversion(1, Scale / DigitsPerUnit, OffsetSi).Scaled(digits, si);

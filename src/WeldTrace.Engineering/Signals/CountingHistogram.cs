@@ -1,6 +1,8 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace WeldTrace.Engineering.Signals;
 
@@ -35,36 +37,49 @@ public sealed class CountingHistogram
     /// <param name="samples">Finite samples; may be empty.</param>
     public void Add(ReadOnlySpan<double> samples)
     {
-        Span<long> classes = stackalloc long[Batch];
+        Span<int> classes = stackalloc int[Batch];
         Count += samples.Length;
         for (; !samples.IsEmpty; samples = samples[Math.Min(Batch, samples.Length)..])
         {
             var batch = samples[..Math.Min(Batch, samples.Length)];
             Classes(batch, classes);
-            CountClasses(classes[..batch.Length]);
+            CountClasses(classes[..batch.Length], 0);
         }
     }
 
-    /// <summary>The class of each sample, as many at once as the processor takes.</summary>
-    private void Classes(ReadOnlySpan<double> samples, Span<long> classes)
+    /// <summary>Counts a batch of whole numbers without turning them into fractions first; for classes of width 1 whose lowest is a whole number.</summary>
+    /// <param name="samples">Samples; may be empty.</param>
+    /// <exception cref="InvalidOperationException">The classes are of another width, or begin between two whole numbers.</exception>
+    public void Add(ReadOnlySpan<int> samples)
     {
-        var (perWidth, top) = (1 / _width, (double)(_counts.Length - 1));
-        var vectors = MemoryMarshal.Cast<double, Vector<double>>(samples);
-        var found = MemoryMarshal.Cast<long, Vector<long>>(classes);
-        var (lowest, half) = (new Vector<double>(_lowest), new Vector<double>(0.5));
-        for (var i = 0; i < vectors.Length; i++)
+        if (_width != 1 || _lowest != Math.Floor(_lowest))
         {
-            var place = ((vectors[i] - lowest) * perWidth) + half;
-            place = Vector.MinNative(
-                Vector.MaxNative(place, Vector<double>.Zero),
-                new Vector<double>(top)
-            );
-            found[i] = Vector.ConvertToInt64Native(place);
+            throw new InvalidOperationException("The classes are not whole numbers.");
         }
 
-        for (var i = vectors.Length * Vector<double>.Count; i < samples.Length; i++)
+        Count += samples.Length;
+        CountClasses(samples, (int)_lowest);
+    }
+
+    /// <summary>The class of each sample, as many at once as the processor takes.</summary>
+    private void Classes(ReadOnlySpan<double> samples, Span<int> classes)
+    {
+        var (perWidth, top) = (1 / _width, (double)(_counts.Length - 1));
+        ref var sample = ref MemoryMarshal.GetReference(samples);
+        ref var found = ref MemoryMarshal.GetReference(classes);
+        var lowest = Vector256.Create(_lowest);
+        var (half, tops) = (Vector256.Create(0.5), Vector256.Create(top));
+        var i = 0;
+        for (; Avx.IsSupported && i <= samples.Length - Vector256<double>.Count; i += 4)
         {
-            classes[i] = (long)Math.Clamp(((samples[i] - _lowest) * perWidth) + 0.5, 0, top);
+            var place = ((Vector256.LoadUnsafe(ref sample, (nuint)i) - lowest) * perWidth) + half;
+            place = Vector256.MinNative(Vector256.MaxNative(place, Vector256<double>.Zero), tops);
+            Avx.ConvertToVector128Int32WithTruncation(place).StoreUnsafe(ref found, (nuint)i);
+        }
+
+        for (; i < samples.Length; i++)
+        {
+            classes[i] = (int)Math.Clamp(((samples[i] - _lowest) * perWidth) + 0.5, 0, top);
         }
     }
 
@@ -111,28 +126,43 @@ public sealed class CountingHistogram
             );
     }
 
-    private void CountClasses(ReadOnlySpan<long> classes)
+    private void CountClasses(ReadOnlySpan<int> numbers, int lowest)
     {
+        ref var first = ref MemoryMarshal.GetReference(numbers);
         ref var counts = ref MemoryMarshal.GetArrayDataReference(_counts);
-        var vectors = MemoryMarshal.Cast<long, Vector<long>>(classes);
-        foreach (var vector in vectors)
+        var vectors = MemoryMarshal.Cast<int, Vector<int>>(numbers);
+        var lowests = new Vector<int>(lowest);
+        var tops = new Vector<uint>((uint)_counts.Length - 1);
+        for (var i = 0; i < vectors.Length; i++)
         {
-            // A channel that stands still would else wait for its own last count each time.
-            if (vector == new Vector<long>(vector[0]))
+            var places = vectors[i] - lowests;
+            if (Vector.GreaterThanAny(Vector.AsVectorUInt32(places), tops))
             {
-                Unsafe.Add(ref counts, (nint)vector[0]) += (uint)Vector<long>.Count;
-                continue;
+                Clamped(numbers.Slice(i * Vector<int>.Count, Vector<int>.Count), lowest);
             }
-
-            for (var lane = 0; lane < Vector<long>.Count; lane++)
+            else if (Vector.EqualsAll(places, new Vector<int>(places[0])))
             {
-                Unsafe.Add(ref counts, (nint)vector[lane])++;
+                // A channel that stands still would else wait for its own last count each time.
+                Unsafe.Add(ref counts, (nint)places[0]) += (uint)Vector<int>.Count;
+            }
+            else
+            {
+                ref var number = ref Unsafe.Add(ref first, i * Vector<int>.Count);
+                for (var lane = 0; lane < Vector<int>.Count; lane++)
+                {
+                    Unsafe.Add(ref counts, (nint)(Unsafe.Add(ref number, lane) - lowest))++;
+                }
             }
         }
 
-        foreach (var index in classes[(vectors.Length * Vector<long>.Count)..])
+        Clamped(numbers[(vectors.Length * Vector<int>.Count)..], lowest);
+    }
+
+    private void Clamped(ReadOnlySpan<int> numbers, int lowest)
+    {
+        foreach (var number in numbers)
         {
-            _counts[index]++;
+            _counts[Math.Clamp((long)number - lowest, 0, _counts.Length - 1)]++;
         }
     }
 

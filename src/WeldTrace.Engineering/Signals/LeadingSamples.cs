@@ -36,11 +36,12 @@ public static class LeadingSamples
     /// <summary>
     /// Leading samples none of which begins a stretch of five or more equal ones; a few of those that begin none may be left out.
     /// </summary>
-    public static int Restless(ReadOnlySpan<double> samples)
+    public static int Restless<T>(ReadOnlySpan<T> samples)
+        where T : struct
     {
         ref var first = ref MemoryMarshal.GetReference(samples);
         var count = 0;
-        for (; count <= samples.Length - Vector<double>.Count - 4; count += Vector<double>.Count)
+        for (; count <= samples.Length - Vector<T>.Count - 4; count += Vector<T>.Count)
         {
             var at = (nuint)count;
             var second = Vector.LoadUnsafe(ref first, at + 1);
@@ -51,7 +52,7 @@ public static class LeadingSamples
                 & Vector.Equals(second, third)
                 & Vector.Equals(third, fourth)
                 & Vector.Equals(fourth, Vector.LoadUnsafe(ref first, at + 4));
-            if (equal != Vector<long>.Zero)
+            if (equal != Vector<T>.Zero)
             {
                 break;
             }

@@ -130,11 +130,23 @@ internal sealed class RunFigureMapping : IEntityTypeConfiguration<RunFigureRow>
         builder.ToTable("run_figures");
         builder.HasKey(f => new { f.RunId, f.Parameter });
         builder.Property(f => f.Parameter).IsWord();
-        builder.HasIndex(f => new
-        {
-            f.ProcedureRevisionId,
-            f.Parameter,
-            f.StartedAt,
-        });
+        // A look across many runs is answered by the index alone.
+        builder
+            .HasIndex(f => new
+            {
+                f.ProcedureRevisionId,
+                f.Parameter,
+                f.StartedAt,
+            })
+            .IncludeProperties(f => new
+            {
+                f.RunId,
+                f.MachineId,
+                f.ToolId,
+                f.OperatorId,
+                f.MeanSi,
+                f.StandardDeviationSi,
+                f.ToolMetres,
+            });
     }
 }

@@ -3033,6 +3033,8 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasIndex("ProcedureRevisionId", "Parameter", "StartedAt")
                         .HasDatabaseName("ix_run_figures_procedure_revision_id_parameter_started_at");
 
+                    NpgsqlIndexBuilderExtensions.IncludeProperties(b.HasIndex("ProcedureRevisionId", "Parameter", "StartedAt"), new[] { "RunId", "MachineId", "ToolId", "OperatorId", "MeanSi", "StandardDeviationSi", "ToolMetres" });
+
                     b.ToTable("run_figures", (string)null);
                 });
 

@@ -1,4 +1,4 @@
-using Microsoft.EntityFrameworkCore;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.ProcessLogs;
 
 namespace WeldTrace.Persistence.ProcessLogStore;
@@ -29,47 +29,63 @@ public static class LogWindow
     {
         ArgumentNullException.ThrowIfNull(db);
         ArgumentNullException.ThrowIfNull(wanted);
-        if (await db.FindLogHeaderAsync(runId, cancellation) is not { } header)
+        var (from, to) = (
+            fromSeconds ?? double.NegativeInfinity,
+            toSeconds ?? double.PositiveInfinity
+        );
+        var isWhole = double.IsNegativeInfinity(from) && double.IsPositiveInfinity(to);
+        if (await HeadAsync(db, runId, !isWhole, cancellation) is not { } head)
         {
             return null;
         }
 
-        var time = header.Columns.First(c => c.Channel == LogChannel.Time);
-        var places = await db
-            .ProcessLogChunks.AsNoTracking()
-            .Where(c => c.RunId == runId && c.Ordinal == time.Ordinal)
-            .OrderBy(c => c.Position)
-            .Select(c => new Place(c.Position, c.Count, c.Minimum, c.Maximum))
-            .ToListAsync(cancellation);
-        var (first, last) = Stretch(places, time, fromSeconds, toSeconds);
-        int[] ends = [first, Math.Max(first, last - 1), last];
-        var chunks = await ChunksAsync(db, runId, [time.Ordinal], ends, cancellation);
-        var bare = new ProcessLog(header, Sparse(header, places, chunks, time), []);
-        var count = LogChart.CountBetween(
-            bare,
-            fromSeconds ?? double.NegativeInfinity,
-            toSeconds ?? double.PositiveInfinity
-        );
-        int[] ordinals = [.. wanted(header).Append(time.Ordinal).Distinct()];
-        if (BucketSize(header.SampleCount, (count + buckets - 1) / buckets) is { } size)
+        var samples = new LogRows(db, runId, cancellation);
+        int[] ordinals = [.. wanted(head.Header).Append(head.Time.Ordinal).Distinct()];
+        if (isWhole && BucketSize(head.Header, head.Header.SampleCount, buckets) is { } whole)
         {
-            var levels = await LevelsAsync(db, runId, ordinals, size, cancellation);
-            return bare with { Pyramid = levels };
+            return new(head.Header, [], await samples.LevelsAsync(ordinals, whole));
+        }
+
+        head = isWhole ? (await HeadAsync(db, runId, true, cancellation))! : head;
+        return await StretchAsync(samples, head, ordinals, (from, to), buckets);
+    }
+
+    private static async Task<ProcessLog> StretchAsync(
+        LogRows samples,
+        LogHead head,
+        int[] ordinals,
+        (double From, double To) seconds,
+        int buckets
+    )
+    {
+        var header = head.Header;
+        var (first, last) = head.Stretch(seconds.From, seconds.To);
+        var most = head.Places.Skip(first).Take(last - first + 1).Sum(p => (long)p.Count);
+        if (BucketSize(header, most, buckets) is not null)
+        {
+            // Which level will do is told by the samples between both times, and those by the time at both ends.
+            var ends = await samples.ChunksAsync([head.Time.Ordinal], [first, last]);
+            var bare = new ProcessLog(header, head.Sparse(ends), []);
+            var count = LogChart.CountBetween(bare, seconds.From, seconds.To);
+            if (BucketSize(header, count, buckets) is { } size)
+            {
+                return bare with { Pyramid = await samples.LevelsAsync(ordinals, size) };
+            }
         }
 
         int[] stretch = [.. Enumerable.Range(first, last - first + 1)];
-        chunks = await ChunksAsync(db, runId, ordinals, stretch, cancellation);
-        return bare with { Chunks = Sparse(header, places, chunks, time) };
+        return new(header, head.Sparse(await samples.ChunksAsync(ordinals, stretch)), []);
     }
 
     // The stored bucket size that is fine enough; none when only the samples are.
-    private static int? BucketSize(long sampleCount, long samplesPerBucket)
+    private static int? BucketSize(LogHeader header, long samples, int buckets)
     {
+        var perBucket = (samples + buckets - 1) / buckets;
         int? size = null;
-        for (var next = 256; next <= samplesPerBucket; next *= 4)
+        for (var next = 256; next <= perBucket; next *= 4)
         {
             size = next;
-            if (sampleCount / next <= 512)
+            if (header.SampleCount / next <= 512)
             {
                 break;
             }
@@ -78,81 +94,36 @@ public static class LogWindow
         return size;
     }
 
-    private static (int First, int Last) Stretch(
-        List<Place> places,
-        LogColumn time,
-        double? from,
-        double? to
+    private const string HeaderOfRun = "SELECT header::text FROM process_logs WHERE run_id = $1";
+
+    private const string PlacesOfTime = """
+        SELECT position, count, minimum, maximum FROM process_log_chunks
+        WHERE run_id = $1 AND ordinal = (
+            SELECT (found ->> 'ordinal')::int
+            FROM process_logs, jsonb_array_elements(header -> 'columns') found
+            WHERE run_id = $1 AND found ->> 'channel' = 'time'
+            LIMIT 1)
+        ORDER BY position
+        """;
+
+    private static async Task<LogHead?> HeadAsync(
+        WeldTraceDbContext db,
+        Guid runId,
+        bool withPlaces,
+        CancellationToken cancellation
     )
     {
-        var first = from is { } f ? places.FindIndex(p => time.ToSi(p.Maximum) >= f) : 0;
-        var last = to is { } t ? places.FindLastIndex(p => time.ToSi(p.Minimum) <= t) : -1;
-        last = last < 0 ? places.Count - 1 : Math.Min(last + 1, places.Count - 1);
-        first = first < 0 ? places.Count - 1 : first;
-        return (Math.Min(first, last), last);
+        Statement<LogHeader> header = new(
+            HeaderOfRun,
+            row => HeaderJson.Read(row.GetString(0)),
+            runId
+        );
+        Statement<ChunkPlace> places = new(
+            PlacesOfTime,
+            row => new(row.GetInt32(0), row.GetInt32(1), row.GetDouble(2), row.GetDouble(3)),
+            runId
+        );
+        await db.ReadPreparedAsync(withPlaces ? [header, places] : [header], cancellation);
+        return header.Rows is [var found] ? new LogHead(found, places.Rows) : null;
     }
-
-    private static async Task<IReadOnlyList<PyramidLevel>> LevelsAsync(
-        WeldTraceDbContext db,
-        Guid runId,
-        int[] ordinals,
-        int size,
-        CancellationToken cancellation
-    ) =>
-        [
-            .. (
-                await db
-                    .ProcessLogLevels.AsNoTracking()
-                    .Where(l =>
-                        l.RunId == runId
-                        && l.SamplesPerBucket == size
-                        && ordinals.Contains(l.Ordinal)
-                    )
-                    .ToListAsync(cancellation)
-            ).Select(ProcessLogStorage.Level),
-        ];
-
-    private static async Task<Dictionary<(int Ordinal, int Position), EncodedChunk>> ChunksAsync(
-        WeldTraceDbContext db,
-        Guid runId,
-        int[] ordinals,
-        int[] positions,
-        CancellationToken cancellation
-    ) =>
-        (
-            await db
-                .ProcessLogChunks.AsNoTracking()
-                .Where(c =>
-                    c.RunId == runId
-                    && ordinals.Contains(c.Ordinal)
-                    && positions.Contains(c.Position)
-                )
-                .ToListAsync(cancellation)
-        ).ToDictionary(c => (c.Ordinal, c.Position), ProcessLogStorage.Chunk);
-
-    private static EncodedChunk[] Sparse(
-        LogHeader header,
-        List<Place> places,
-        Dictionary<(int, int), EncodedChunk> chunks,
-        LogColumn time
-    ) =>
-        [
-            .. places.SelectMany(p =>
-                header.Columns.Select(column =>
-                    chunks.GetValueOrDefault((column.Ordinal, p.Position))
-                    ?? new EncodedChunk(
-                        column.Ordinal,
-                        p.Position,
-                        p.Count,
-                        column == time ? p.Minimum : 0,
-                        column == time ? p.Maximum : 0,
-                        0,
-                        ChunkCodec.Int32Zstd,
-                        default
-                    )
-                )
-            ),
-        ];
-
-    private sealed record Place(int Position, int Count, double Minimum, double Maximum);
 }

@@ -1,13 +1,26 @@
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Welding;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Persistence.RunFigures;
 
 /// <summary>Keeps the figures of runs beside them and finds those of many runs at once.</summary>
 public static class RunFigureStorage
 {
+    // Answered by the index alone, which holds these columns too.
+    private const string Latest = """
+        SELECT run_id, started_at, machine_id, tool_id, operator_id, mean_si, standard_deviation_si, tool_metres
+        FROM run_figures
+        WHERE procedure_revision_id = $1 AND parameter = $2
+            AND ($3::uuid IS NULL OR machine_id = $3) AND ($4::uuid IS NULL OR tool_id = $4)
+            AND ($5::uuid IS NULL OR operator_id = $5)
+        ORDER BY started_at DESC
+        LIMIT $6
+        """;
+
     /// <summary>Keeps the figures of a judged run with the next save; those of an earlier judgement are replaced. A repair weld is short and of its own kind: it has none.</summary>
     /// <param name="db">Context that holds the run.</param>
     /// <param name="run">The run with its log.</param>
@@ -81,23 +94,35 @@ public static class RunFigureStorage
     {
         ArgumentNullException.ThrowIfNull(db);
         ArgumentNullException.ThrowIfNull(filter);
-        var figures = db
-            .RunFigures.AsNoTracking()
-            .Where(f => f.ProcedureRevisionId == revision && f.Parameter == parameter);
-        figures = filter.MachineId is { } machine
-            ? figures.Where(f => f.MachineId == machine)
-            : figures;
-        figures = filter.ToolId is { } tool ? figures.Where(f => f.ToolId == tool) : figures;
-        figures = filter.OperatorId is { } welder
-            ? figures.Where(f => f.OperatorId == welder)
-            : figures;
-        var latest = await figures
-            .OrderByDescending(f => f.StartedAt)
-            .Take(most)
-            .ToListAsync(cancellation);
-        latest.Reverse();
-        return latest;
+        Statement<RunFigureRow> latest = new(
+            Latest,
+            row => Row(row, revision, parameter),
+            revision,
+            parameter.ToString(),
+            filter.MachineId,
+            filter.ToolId,
+            filter.OperatorId,
+            most
+        );
+        await db.ReadPreparedAsync([latest], cancellation);
+        latest.Rows.Reverse();
+        return latest.Rows;
     }
+
+    private static RunFigureRow Row(NpgsqlDataReader row, Guid revision, WeldParameter parameter) =>
+        new()
+        {
+            Parameter = parameter,
+            ProcedureRevisionId = revision,
+            RunId = row.GetGuid(0),
+            StartedAt = row.GetFieldValue<DateTimeOffset>(1),
+            MachineId = row.GetGuid(2),
+            ToolId = row.GetGuid(3),
+            OperatorId = row.GetGuid(4),
+            MeanSi = row.GetDouble(5),
+            StandardDeviationSi = row.GetDouble(6),
+            ToolMetres = row.GetDouble(7),
+        };
 }
 
 /// <summary>What runs share beside their procedure revision; null means any.</summary>

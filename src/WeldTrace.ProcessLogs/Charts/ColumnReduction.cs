@@ -5,51 +5,68 @@ namespace WeldTrace.ProcessLogs.Charts;
 /// <summary>Smallest and largest sample of stretches of equally many samples, in the unit as logged.</summary>
 internal static class ColumnReduction
 {
-    public static (double[] Minima, double[] Maxima) Of(
+    public static BucketExtremes Of(
         ProcessLog log,
         SampleAccess samples,
         LogColumn column,
-        long first,
-        long count,
-        long perBucket
+        BucketedStretch stretch
     )
     {
-        var buckets = new Buckets((int)((count + perBucket - 1) / perBucket));
-        var level = log
-            .Pyramid.Where(known =>
-                known.Ordinal == column.Ordinal && known.SamplesPerBucket <= perBucket
-            )
-            .MaxBy(known => known.SamplesPerBucket);
-        if (level is null)
+        var found = BucketExtremes.None(stretch.Buckets);
+        if (LevelOf(log, column, stretch.PerBucket) is { } level)
         {
-            FromSamples(samples, column, first, count, perBucket, buckets);
+            FromLevel(level, samples.Block(level.Bytes.Span), stretch, found);
         }
         else
         {
-            FromLevel(level, first, count, perBucket, buckets);
+            FromSamples(samples, column, stretch, found);
         }
 
-        return (buckets.Minima, buckets.Maxima);
+        return found;
+    }
+
+    private static PyramidLevel? LevelOf(ProcessLog log, LogColumn column, long perBucket)
+    {
+        PyramidLevel? coarsest = null;
+        foreach (var level in log.Pyramid)
+        {
+            if (
+                level.Ordinal == column.Ordinal
+                && level.SamplesPerBucket <= perBucket
+                && level.SamplesPerBucket > (coarsest?.SamplesPerBucket ?? 0)
+            )
+            {
+                coarsest = level;
+            }
+        }
+
+        return coarsest;
     }
 
     private static void FromSamples(
         SampleAccess samples,
         LogColumn column,
-        long first,
-        long count,
-        long perBucket,
-        Buckets buckets
+        BucketedStretch stretch,
+        BucketExtremes found
     )
     {
-        for (var done = 0L; done < count; )
+        for (var done = 0L; done < stretch.Count; )
         {
-            var at = first + done;
-            var chunk = samples.Chunk(column, (int)(at / ColumnBuffer.Capacity));
-            var inChunk = chunk[(int)(at % ColumnBuffer.Capacity)..];
-            var taken = (int)Math.Min(inChunk.Length, count - done);
-            for (var i = 0; i < taken; i++)
+            var at = stretch.First + done;
+            var block = samples.Chunk(column, (int)(at / ColumnBuffer.Capacity));
+            var from = (int)(at % ColumnBuffer.Capacity);
+            var taken = (int)Math.Min(block.Count - from, stretch.Count - done);
+            for (var next = from; next < from + taken; )
             {
-                buckets.Add((done + i) / perBucket, inChunk[i], inChunk[i]);
+                var bucket = (done + next - from) / stretch.PerBucket;
+                var length = (int)
+                    Math.Min(
+                        ((bucket + 1) * stretch.PerBucket) - (done + next - from),
+                        from + taken - next
+                    );
+                var (minimum, maximum) = block.ExtremesOf(next, length);
+                found.Add(bucket, minimum, maximum);
+                next += length;
             }
 
             done += taken;
@@ -58,49 +75,25 @@ internal static class ColumnReduction
 
     private static void FromLevel(
         PyramidLevel level,
-        long first,
-        long count,
-        long perBucket,
-        Buckets buckets
+        SampleBlock pairs,
+        BucketedStretch stretch,
+        BucketExtremes found
     )
     {
-        var pairs = Decode(level);
-        var from = first / level.SamplesPerBucket;
-        var to = (first + count - 1) / level.SamplesPerBucket;
-        for (var i = from; i <= to; i++)
+        var size = level.SamplesPerBucket;
+        var last = (int)((stretch.First + stretch.Count - 1) / size);
+        for (var i = (int)(stretch.First / size); i <= last; )
         {
-            var bucket = Math.Max(0, (i * level.SamplesPerBucket) - first) / perBucket;
-            buckets.Add(bucket, pairs[i], pairs[i + level.Count]);
-        }
-    }
-
-    private static double[] Decode(PyramidLevel level)
-    {
-        using var codec = new ChannelCodec();
-        var block = new SampleBlock();
-        codec.Decode(level.Bytes.Span, block);
-        var pairs = new double[block.Count];
-        block.CopyValuesTo(pairs);
-        return pairs;
-    }
-
-    private sealed class Buckets
-    {
-        public Buckets(int count)
-        {
-            (Minima, Maxima) = (new double[count], new double[count]);
-            Array.Fill(Minima, double.PositiveInfinity);
-            Array.Fill(Maxima, double.NegativeInfinity);
-        }
-
-        public double[] Minima { get; }
-
-        public double[] Maxima { get; }
-
-        public void Add(long bucket, double minimum, double maximum)
-        {
-            Minima[bucket] = Math.Min(Minima[bucket], minimum);
-            Maxima[bucket] = Math.Max(Maxima[bucket], maximum);
+            // All of the level's buckets that begin in the same bucket of the chart.
+            var bucket = Math.Max(0, ((long)i * size) - stretch.First) / stretch.PerBucket;
+            var end = stretch.First + ((bucket + 1) * stretch.PerBucket);
+            var next = (int)Math.Min(last + 1, (end + size - 1) / size);
+            found.Add(
+                bucket,
+                pairs.ExtremesOf(i, next - i).Minimum,
+                pairs.ExtremesOf(i + level.Count, next - i).Maximum
+            );
+            i = next;
         }
     }
 }

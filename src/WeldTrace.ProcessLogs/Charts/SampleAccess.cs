@@ -7,30 +7,38 @@ internal sealed class SampleAccess(ProcessLog log) : IDisposable
 {
     private readonly ChannelCodec _codec = new();
     private readonly SampleBlock _block = new();
-    private readonly double[] _values = new double[ColumnBuffer.Capacity];
     private EncodedChunk? _decoded;
 
     private int ChunkCount => log.Chunks.Count / log.Header.Columns.Count;
 
-    /// <summary>Samples of the chunk, in the unit as logged; valid until the next call.</summary>
-    public ReadOnlySpan<double> Chunk(LogColumn column, int index)
+    /// <summary>The chunk unpacked; valid until the next call.</summary>
+    public SampleBlock Chunk(LogColumn column, int index)
     {
         var chunk = Encoded(column, index);
-        if (chunk != _decoded)
+        if (!ReferenceEquals(chunk, _decoded))
         {
             _codec.Decode(chunk.Bytes.Span, _block);
-            _block.CopyValuesTo(_values);
             _decoded = chunk;
         }
 
-        return _values.AsSpan(0, chunk.Count);
+        return _block;
+    }
+
+    /// <summary>Other bytes unpacked; valid until the next call.</summary>
+    public SampleBlock Block(ReadOnlySpan<byte> bytes)
+    {
+        _decoded = null;
+        _codec.Decode(bytes, _block);
+        return _block;
     }
 
     public long FirstNotBefore(LogColumn time, double seconds) =>
-        First(time, sample => sample >= seconds);
+        double.IsNegativeInfinity(seconds) ? 0 : First(time, sample => sample >= seconds);
 
     public long FirstAfter(LogColumn time, double seconds) =>
-        First(time, sample => sample > seconds);
+        double.IsPositiveInfinity(seconds)
+            ? log.Header.SampleCount
+            : First(time, sample => sample > seconds);
 
     public void Dispose() => _codec.Dispose();
 
@@ -38,27 +46,26 @@ internal sealed class SampleAccess(ProcessLog log) : IDisposable
     {
         for (var index = 0; index < ChunkCount; index++)
         {
-            if (isBeyond(time.ToSi(Encoded(time, index).MaximumAsLogged)))
+            var chunk = Encoded(time, index);
+            if (isBeyond(time.ToSi(chunk.MaximumAsLogged)))
             {
-                return ((long)index * ColumnBuffer.Capacity)
-                    + FirstIn(Chunk(time, index), time, isBeyond);
+                var start = (long)index * ColumnBuffer.Capacity;
+                return isBeyond(time.ToSi(chunk.MinimumAsLogged))
+                    ? start
+                    : start + FirstIn(Chunk(time, index), time, isBeyond);
             }
         }
 
         return log.Header.SampleCount;
     }
 
-    private static int FirstIn(
-        ReadOnlySpan<double> asLogged,
-        LogColumn time,
-        Func<double, bool> isBeyond
-    )
+    private static int FirstIn(SampleBlock block, LogColumn time, Func<double, bool> isBeyond)
     {
-        var (low, high) = (0, asLogged.Length);
+        var (low, high) = (0, block.Count);
         while (low < high)
         {
             var middle = (low + high) / 2;
-            (low, high) = isBeyond(time.ToSi(asLogged[middle]))
+            (low, high) = isBeyond(time.ToSi(block.AsLogged(middle)))
                 ? (low, middle)
                 : (middle + 1, high);
         }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 using WeldTrace.Engineering.Signals;
 
 namespace WeldTrace.ProcessLogs.Evaluation;
@@ -36,11 +37,12 @@ internal sealed class ColumnObserver
     public LogColumn Column => _column;
 
     /// <summary>Takes samples in which the tool is in the work.</summary>
-    public void Add(long first, ReadOnlySpan<double> seconds, ReadOnlySpan<double> values)
+    public void Add<T>(long first, ReadOnlySpan<double> seconds, ReadOnlySpan<T> values)
+        where T : struct, INumber<T>
     {
         for (var i = 0; i < values.Length; )
         {
-            if (_still.Count > 0 && values[i] == _still.Value)
+            if (_still.Count > 0 && double.CreateTruncating(values[i]) == _still.Value)
             {
                 _still.Count++;
                 i++;
@@ -49,7 +51,7 @@ internal sealed class ColumnObserver
 
             End(first + i, i > 0 ? seconds[i - 1] : seconds[0]);
             i += LeadingSamples.Restless(values[i..]);
-            _still = new Stretch(values[i], first + i, seconds[i], 1);
+            _still = new Stretch(double.CreateTruncating(values[i]), first + i, seconds[i], 1);
             i++;
         }
     }

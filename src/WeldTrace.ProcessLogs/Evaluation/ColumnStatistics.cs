@@ -36,16 +36,25 @@ internal sealed class ColumnStatistics
 
     public LogColumn Column => _column;
 
-    /// <summary>Takes the digits of a piece of a frame.</summary>
-    public void Add(FramePiece piece, ReadOnlySpan<double> digits)
+    /// <summary>Takes a piece of a frame.</summary>
+    public void Add(LogFrames frames, FramePiece piece)
     {
+        var rows = piece.From..piece.To;
         if (piece.Steady is null)
         {
-            _phases[(int)piece.Phase].Add(digits);
+            _phases[(int)piece.Phase].Add(frames.Digits(_column)[rows]);
             return;
         }
 
         _steadyPhase = piece.Phase;
+        if (_histogramIsExact && frames.Whole(_column) is { IsEmpty: false } whole)
+        {
+            _histogram.Add(whole[rows]);
+            _line.Add(whole[rows]);
+            return;
+        }
+
+        var digits = frames.Digits(_column)[rows];
         _histogram.Add(digits);
         _line.Add(digits);
         if (!_histogramIsExact)

@@ -125,7 +125,7 @@ internal sealed class JudgePass
         {
             if (piece.Phase != WeldPhase.Idle)
             {
-                column.Add(piece, frames.Digits(column.Column)[rows]);
+                column.Add(frames, piece);
             }
         }
 

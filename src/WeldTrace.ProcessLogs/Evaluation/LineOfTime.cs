@@ -7,6 +7,7 @@ namespace WeldTrace.ProcessLogs.Evaluation;
 internal sealed class LineOfTime
 {
     private const int Wide = 4;
+    private const int Block = 4096;
 
     private double _count;
     private double _sum;
@@ -32,10 +33,57 @@ internal sealed class LineOfTime
 
         // Near zero, so that the sums keep their digits.
         _shift = double.IsNaN(_shift) ? samples[0] : _shift;
-        var (sum, product) = Sums(samples, _shift);
-        _product += product + (_count * sum);
-        _sum += sum;
-        _count += samples.Length;
+        Add(samples.Length, Sums(samples, _shift));
+    }
+
+    /// <summary>The same of whole numbers, in whole numbers.</summary>
+    public void Add(ReadOnlySpan<int> samples)
+    {
+        for (; !samples.IsEmpty; samples = samples[Math.Min(Block, samples.Length)..])
+        {
+            _shift = double.IsNaN(_shift) ? samples[0] : _shift;
+            var block = samples[..Math.Min(Block, samples.Length)];
+            var (sum, product) = WholeSums(block);
+            var places = (block.Length - 1.0) * block.Length / 2;
+            Add(block.Length, (sum - (_shift * block.Length), product - (_shift * places)));
+        }
+    }
+
+    private void Add(int count, (double Sum, double Product) found)
+    {
+        _product += found.Product + (_count * found.Sum);
+        _sum += found.Sum;
+        _count += count;
+    }
+
+    /// <summary>Sum of the samples, and of each times its place: exact, for a block's products fit 64 bits.</summary>
+    private static (double Sum, double Product) WholeSums(ReadOnlySpan<int> samples)
+    {
+        var vectors = MemoryMarshal.Cast<int, Vector<int>>(samples);
+        var later = Vector<long>.Zero;
+        var (first, second) = (
+            Vector.CreateSequence(0L, 1L),
+            Vector.CreateSequence((long)Vector<long>.Count, 1L)
+        );
+        var (lows, highs) = (Vector<long>.Zero, Vector<long>.Zero);
+        foreach (ref readonly var vector in vectors)
+        {
+            Vector.Widen(vector, out var low, out var high);
+            (lows, highs) = (lows + low, highs + high);
+            later += lows + highs;
+        }
+
+        var within = (lows * first) + (highs * second);
+        var (sum, width) = (Vector.Sum(lows + highs), Vector<int>.Count);
+        // Each running sum was added once per vector from its own on: so often it is missing from the end.
+        var product = Vector.Sum(within) + (width * ((vectors.Length * sum) - Vector.Sum(later)));
+        for (var rest = vectors.Length * width; rest < samples.Length; rest++)
+        {
+            sum += samples[rest];
+            product += (long)samples[rest] * rest;
+        }
+
+        return (sum, product);
     }
 
     /// <summary>

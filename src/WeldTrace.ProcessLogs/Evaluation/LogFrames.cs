@@ -52,6 +52,15 @@ internal sealed class LogFrames
         return digits.AsSpan(0, Count);
     }
 
+    /// <summary>The same as whole numbers, as they are kept; none for a column that is no fixed decimal, or where a frame has fewer decimals than the column.</summary>
+    public ReadOnlySpan<int> Whole(LogColumn column)
+    {
+        var block = _samples.Get(_frame, column.Ordinal);
+        return block.IsFixedDecimal && column.IsFixedDecimal && block.Decimals == column.Decimals
+            ? block.Codes
+            : [];
+    }
+
     /// <summary>The numbers of this frame in SI.</summary>
     public void CopySi(LogColumn column, Span<double> si) =>
         _conversions[column.Ordinal].Convert(Digits(column), si);

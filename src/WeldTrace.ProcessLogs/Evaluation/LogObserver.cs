@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using WeldTrace.Engineering.Signals;
 
 namespace WeldTrace.ProcessLogs.Evaluation;
@@ -13,6 +14,7 @@ internal sealed class LogObserver
     private RowObserver? _rows;
     private LogColumn? _telling;
     private ColumnObserver[]? _restless;
+    private uint[] _folded = [];
 
     public LogObserver(ProcessLog log, LogColumn time)
     {
@@ -37,7 +39,11 @@ internal sealed class LogObserver
         IReadOnlyList<FramePiece> pieces
     )
     {
-        _rows ??= new RowObserver(Median(seconds) ?? _header.SamplePeriodSeconds, _found);
+        _rows ??= new RowObserver(
+            Median(seconds) ?? _header.SamplePeriodSeconds,
+            _header.SampleCount,
+            _found
+        );
         foreach (var piece in pieces)
         {
             if (piece.Phase == WeldPhase.Idle)
@@ -50,8 +56,7 @@ internal sealed class LogObserver
             }
         }
 
-        var telling = frames.Digits(_telling ?? _time);
-        _rows.Add(frames.First, seconds, telling, row => Hash(frames, row));
+        _rows.Add(frames.First, seconds, Telling(frames), row => Hash(frames, row));
     }
 
     private void Interrupt(LogFrames frames, ReadOnlySpan<double> seconds, int row)
@@ -77,12 +82,36 @@ internal sealed class LogObserver
 
         foreach (var column in _restless)
         {
-            column.Add(
-                frames.First + from,
-                seconds[from..to],
-                frames.Digits(column.Column)[from..to]
-            );
+            var first = frames.First + from;
+            if (frames.Whole(column.Column) is { IsEmpty: false } whole)
+            {
+                column.Add(first, seconds[from..to], whole[from..to]);
+            }
+            else
+            {
+                column.Add(first, seconds[from..to], frames.Digits(column.Column)[from..to]);
+            }
         }
+    }
+
+    private ReadOnlySpan<uint> Telling(LogFrames frames)
+    {
+        var column = _telling ?? _time;
+        if (frames.Whole(column) is { IsEmpty: false } whole)
+        {
+            return MemoryMarshal.Cast<int, uint>(whole);
+        }
+
+        var digits = frames.Digits(column);
+        _folded = _folded.Length < digits.Length ? new uint[digits.Length] : _folded;
+        for (var i = 0; i < digits.Length; i++)
+        {
+            _folded[i] = column.IsFixedDecimal
+                ? unchecked((uint)(long)digits[i])
+                : (uint)digits[i].GetHashCode();
+        }
+
+        return _folded.AsSpan(0, digits.Length);
     }
 
     private ulong Hash(LogFrames frames, int row)
@@ -90,7 +119,9 @@ internal sealed class LogObserver
         var hash = 0xCBF29CE484222325UL;
         foreach (var column in _columns)
         {
-            var bits = BitConverter.DoubleToUInt64Bits(frames.Digits(column.Column)[row]);
+            var bits = frames.Whole(column.Column) is { IsEmpty: false } whole
+                ? BitConverter.DoubleToUInt64Bits(whole[row])
+                : BitConverter.DoubleToUInt64Bits(frames.Digits(column.Column)[row]);
             hash = unchecked((hash ^ bits) * 0x100000001B3);
             hash ^= hash >> 29;
         }

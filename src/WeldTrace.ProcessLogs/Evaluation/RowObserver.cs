@@ -1,22 +1,23 @@
 using System.Globalization;
 using System.Numerics;
-using System.Runtime.InteropServices;
 
 namespace WeldTrace.ProcessLogs.Evaluation;
 
 /// <summary>Looks for gaps and changes of the sample period, and for rows that come again.</summary>
-internal sealed class RowObserver(double periodSeconds, ObservationList found)
+internal sealed class RowObserver(double periodSeconds, long rows, ObservationList found)
 {
     private const double GapPeriods = 5;
     private const double RateTolerance = 0.2;
     private const int RateBlock = 64;
     private const int BlocksUntilChange = 3;
-    private const ulong AnchorMask = 31;
-    private const int AnchorShift = 40;
-    private const ulong Spread = 0x9E3779B97F4A7C15;
+    private const long ManyRows = 500_000;
+    private const uint Spread = 0x9E3779B1;
     private const int RepeatsUntilSure = 3;
 
     private readonly Dictionary<ulong, long> _anchors = [];
+
+    // One row in 32 is remembered, of a long log one in 128: what comes again there is longer too.
+    private readonly int _anchorShift = 32 - (rows > ManyRows ? 7 : 5);
     private double _last = double.NaN;
     private double _blockStart;
     private int _inBlock;
@@ -31,12 +32,12 @@ internal sealed class RowObserver(double periodSeconds, ObservationList found)
     /// <summary>Takes the next rows.</summary>
     /// <param name="first">Index of the first.</param>
     /// <param name="seconds">Their time stamps.</param>
-    /// <param name="telling">The samples of the channel that changes most; rows are known again by it.</param>
+    /// <param name="telling">The samples of the channel that changes most, as whole numbers of any kind; rows are known again by it.</param>
     /// <param name="rowHash">A hash of all channels but time of one of these rows.</param>
     public void Add(
         long first,
         ReadOnlySpan<double> seconds,
-        ReadOnlySpan<double> telling,
+        ReadOnlySpan<uint> telling,
         Func<int, ulong> rowHash
     )
     {
@@ -54,23 +55,19 @@ internal sealed class RowObserver(double periodSeconds, ObservationList found)
     }
 
     /// <summary>The next row that is remembered: its number alone decides, so that it is chosen again when it comes again.</summary>
-    private static int NextAnchor(ReadOnlySpan<double> telling, int from)
+    private int NextAnchor(ReadOnlySpan<uint> numbers, int from)
     {
-        var numbers = MemoryMarshal.Cast<double, ulong>(telling);
-        var (mask, factor) = (new Vector<ulong>(AnchorMask), new Vector<ulong>(Spread));
-        for (; from <= numbers.Length - Vector<ulong>.Count; from += Vector<ulong>.Count)
+        var factor = new Vector<uint>(Spread);
+        for (; from <= numbers.Length - Vector<uint>.Count; from += Vector<uint>.Count)
         {
-            var vector = new Vector<ulong>(numbers[from..]) * factor;
-            if (Vector.EqualsAny((vector >> AnchorShift) & mask, Vector<ulong>.Zero))
+            var vector = new Vector<uint>(numbers[from..]) * factor;
+            if (Vector.EqualsAny(vector >> _anchorShift, Vector<uint>.Zero))
             {
                 break;
             }
         }
 
-        while (
-            from < numbers.Length
-            && ((unchecked(numbers[from] * Spread) >> AnchorShift) & AnchorMask) != 0
-        )
+        while (from < numbers.Length && unchecked(numbers[from] * Spread) >> _anchorShift != 0)
         {
             from++;
         }

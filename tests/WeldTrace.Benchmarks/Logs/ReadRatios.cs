@@ -57,16 +57,13 @@ internal sealed class ReadRatios(SiteDatabase database, Guid runId, ProcessLog l
             Buckets,
             CancellationToken.None
         );
-        foreach (var column in found!.Header.Columns)
-        {
-            LogChart.Envelope(
-                found,
-                column,
-                from ?? double.NegativeInfinity,
-                to ?? double.PositiveInfinity,
-                Buckets
-            );
-        }
+        LogChart.Envelopes(
+            found!,
+            found!.Header.Columns,
+            from ?? double.NegativeInfinity,
+            to ?? double.PositiveInfinity,
+            Buckets
+        );
     }
 
     private async Task ChannelAsync(double[] samples)

@@ -54,20 +54,24 @@ public sealed class RunSamplesReader(IDbContextFactory<WeldTraceDbContext> conte
     )
     {
         var time = log.Header.Columns.First(c => c.Channel == LogChannel.Time);
-        var times = LogChart.Envelope(log, time, from, to, Buckets);
+        var drawn = LogChart.Envelopes(
+            log,
+            [time, .. channels.Select(c => c.Column)],
+            from,
+            to,
+            Buckets
+        );
         return ChartColumns.Write(
-            [.. times.SelectMany(b => Pair(b.FromSeconds, (b.FromSeconds + b.ToSeconds) / 2))],
-            [.. channels.Select(channel => Column(log, channel, from, to))]
+            [.. drawn[0].SelectMany(b => Pair(b.FromSeconds, (b.FromSeconds + b.ToSeconds) / 2))],
+            [.. channels.Select((channel, i) => Column(channel, drawn[i + 1]))]
         );
     }
 
-    private static double[] Column(ProcessLog log, ChartChannel channel, double from, double to) =>
+    private static double[] Column(ChartChannel channel, IReadOnlyList<ChartBucket> buckets) =>
         [
-            .. LogChart
-                .Envelope(log, channel.Column, from, to, Buckets)
-                .SelectMany(b =>
-                    Pair(channel.Unit.FromSi(b.MinimumSi), channel.Unit.FromSi(b.MaximumSi))
-                ),
+            .. buckets.SelectMany(b =>
+                Pair(channel.Unit.FromSi(b.MinimumSi), channel.Unit.FromSi(b.MaximumSi))
+            ),
         ];
 
     private static double[] Pair(double first, double second) => [first, second];
