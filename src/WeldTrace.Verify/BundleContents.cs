@@ -44,7 +44,9 @@ internal sealed class BundleContents
                 or BundlePaths.SiteKey
                 or BundlePaths.Checkpoint
                 or BundlePaths.CheckpointSignature
-                or BundlePaths.Proofs;
+                or BundlePaths.Proofs
+                or BundlePaths.Events
+                or BundlePaths.Lineage;
 
     private void ReadEntry(UnpackedFile file, ProblemList problems)
     {

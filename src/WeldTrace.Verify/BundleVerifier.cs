@@ -79,6 +79,7 @@ public static class BundleVerifier
         var (key, signed) = SignatureCheck.Run(contents, expectedFingerprint, problems);
         var checkpoint = LedgerCheck.Run(contents, signed, problems);
         RecordCheck.Run(contents, manifest, problems);
+        ExchangeCheck.Run(contents, manifest, problems);
         if (manifest is not null && checkpoint is not null)
         {
             CompareSites(manifest, checkpoint, problems);

@@ -9,6 +9,8 @@ internal sealed class LedgerFacts
 {
     private readonly Dictionary<long, byte[]> _leafHashes = [];
     private readonly Dictionary<string, NewestEntry> _newest = new(StringComparer.Ordinal);
+    private readonly HashSet<(Guid Record, int Version)> _versions = [];
+    private readonly HashSet<Guid> _actors = [];
     private readonly HashSet<string> _named = new(StringComparer.Ordinal);
 
     public IReadOnlyDictionary<long, byte[]> LeafHashes => _leafHashes;
@@ -19,6 +21,8 @@ internal sealed class LedgerFacts
     public void Add(LedgerEntry entry)
     {
         _leafHashes[entry.Number] = entry.LeafHash();
+        _versions.Add((entry.RecordId, entry.RecordVersion));
+        _actors.Add(entry.ActorId);
         var named = NamedHashes.In(entry.Content);
         _named.UnionWith(named.Attachments.Select(hash => "attachments/" + hash));
         _named.UnionWith(named.Logs.Select(hash => "logs/" + hash));
@@ -35,6 +39,14 @@ internal sealed class LedgerFacts
             entry.Vessels.ToHashSet()
         );
     }
+
+    /// <summary>Whether any entry is of that version of the record; of any version when none is given, or by that person.</summary>
+    /// <param name="id">Record or person.</param>
+    /// <param name="version">Version; null for any.</param>
+    public bool Knows(Guid id, int? version) =>
+        version is { } one
+            ? _versions.Contains((id, one))
+            : _versions.Contains((id, 1)) || _actors.Contains(id);
 
     /// <summary>Whether any entry, old or new, names a file of that hash.</summary>
     /// <param name="folder">"attachments/" or "logs/".</param>

@@ -25,7 +25,7 @@ internal static class RecordCheck
         }
     }
 
-    private static bool IsOfEntry(BundleProblem problem) =>
+    internal static bool IsOfEntry(BundleProblem problem) =>
         BundleContents.IsEntry(problem.Path) && problem.Kind != ProblemKind.Proof;
 
     private static void CompareRecords(

@@ -28,6 +28,57 @@ public sealed class ForgeryTests
         );
     }
 
+    [Theory]
+    [InlineData("#v2", "#v7")]
+    [InlineData(
+        "0198c0de-0000-7000-8000-000000000010#act1",
+        "0198c0de-0000-7000-8000-000000000019#act1"
+    )]
+    public async Task Verify_LineageNamesWhatIsNotThere_AndIsSigned_IsMissing(
+        string name,
+        string other
+    )
+    {
+        var files = await BundleFiles.SampleAsync();
+        Replace(files, BundlePaths.Lineage, name, other);
+        files.RemakeManifest();
+        files.Sign(SampleBundle.Key);
+
+        var problem = Assert.Single(files.Verify().Problems);
+
+        Assert.Equal((ProblemKind.Missing, BundlePaths.Lineage), (problem.Kind, problem.Path));
+        Assert.Contains(other, problem.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(BundlePaths.Events)]
+    [InlineData(BundlePaths.Lineage)]
+    public async Task Verify_FileForOtherSystemsLeftOutAndSigned_IsRemoved(string path)
+    {
+        var files = await BundleFiles.SampleAsync();
+        files.Remove(path);
+        files.RemakeManifest();
+        files.Sign(SampleBundle.Key);
+
+        var problem = Assert.Single(files.Verify().Problems);
+
+        Assert.Equal((ProblemKind.Removed, path), (problem.Kind, problem.Path));
+    }
+
+    // The two files came with the second version of the bundle's form.
+    [Fact]
+    public async Task Verify_BundleOfTheFirstVersion_NeedsNoFilesForOtherSystems()
+    {
+        var files = await BundleFiles.SampleAsync();
+        files.Remove(BundlePaths.Events);
+        files.Remove(BundlePaths.Lineage);
+        Replace(files, BundlePaths.Manifest, "\"version\":2", "\"version\":1");
+        files.RemakeManifest();
+        files.Sign(SampleBundle.Key);
+
+        Assert.True(files.Verify().IsVerified);
+    }
+
     [Fact]
     public async Task Verify_RecordChangedAndManifestRemade_NamesTheRecordToo()
     {

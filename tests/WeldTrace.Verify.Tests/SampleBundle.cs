@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using WeldTrace.Documents.Bundle;
+using WeldTrace.Documents.Exchange;
 using WeldTrace.Domain.Ledger;
 
 namespace WeldTrace.Verify.Tests;
@@ -49,9 +50,21 @@ internal static class SampleBundle
             .Append("leak test recorded", "leak-test", 0x20, 1, LeakTest, SampleLedger.Vessel)
             .Append("section recorded", "section", 0x30, 1, Section, SampleLedger.Vessel);
 
+    private static ExchangeSource Exchange(SampleLedger ledger) =>
+        new(
+            SampleLedger.Vessel,
+            [],
+            [.. ledger.Of(SampleLedger.Vessel).Select(e => e.Entry)],
+            new HashSet<string> { Hash(Csv), Hash(Photo), Hash(Certificate) },
+            TimeZoneInfo.Utc,
+            new DateTimeOffset(2026, 3, 2, 17, 0, 0, TimeSpan.Zero)
+        );
+
     public static HistoryBundleInput Input(SampleLedger ledger) =>
         new()
         {
+            Events = EpcisHistory.Write(Exchange(ledger)),
+            Lineage = ProvLineage.Write(Exchange(ledger)),
             VesselSerial = "NR-0142",
             VesselId = SampleLedger.Vessel,
             SiteName = Site,

@@ -18,6 +18,12 @@ public sealed record HistoryBundleInput
     /// <summary>The history book; null to leave it out.</summary>
     public ReadOnlyMemory<byte>? BookPdf { get; init; }
 
+    /// <summary>What happened to the vessel, as EPCIS 2.0.</summary>
+    public required ReadOnlyMemory<byte> Events { get; init; }
+
+    /// <summary>What was made from what, as PROV-JSON.</summary>
+    public required ReadOnlyMemory<byte> Lineage { get; init; }
+
     /// <summary>The newest version of every record that speaks of the vessel, and of what they rest on.</summary>
     public required IReadOnlyList<BundledRecord> Records { get; init; }
 

@@ -80,6 +80,8 @@ public static class HistoryBundleWriter
         CancellationToken cancellation
     )
     {
+        await archive.AddAsync(BundlePaths.Events, input.Events, cancellation);
+        await archive.AddAsync(BundlePaths.Lineage, input.Lineage, cancellation);
         var records = input.Records.Select(record =>
             (Path: BundlePaths.Record(record.Kind, record.Id), record.Json)
         );

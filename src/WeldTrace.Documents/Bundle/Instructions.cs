@@ -33,6 +33,8 @@ internal static class Instructions
         | --- | --- |
         | `traveler.pdf` | the printed record of the vessel |
         | `history.pdf` | the history book: everything on record, with contents |
+        | `history.epcis.jsonld` | what happened to the vessel, as events of GS1 EPCIS 2.0 with private names |
+        | `records.prov.json` | which version came from which, and by whom, as W3C PROV-JSON |
         | `records/` | the newest version of each record, as JSON |
         | `ledger/<number>.json` | every change of those records: who, when, what, why |
         | `ledger/proofs.json` | proof that each entry stands in the site's ledger (RFC 9162) |
@@ -41,6 +43,11 @@ internal static class Instructions
         | `attachments/` | photographs and certificates, named by their SHA-256 |
         | `site-key.pem` | the site's public key |
         | `manifest.json` | every file above with its length and SHA-256; its signature is `manifest.sig` |
+
+        In the two files for other systems `urn:uuid:<id>` is the record `records/<kind>/<id>.json` or a person,
+        `#v3` its third version and `#act3` the act that made it: the ledger entry with that `recordId` and
+        `recordVersion`. `ni:///sha-256;` stands before the SHA-256 of a file of the bundle, in base64url. An event that
+        was wrong is told twice: as it was told at first, and again under the same name with an `errorDeclaration`.
 
         ## Check everything with one command
 

@@ -7,7 +7,21 @@ namespace WeldTrace.Domain.Ledger;
 public sealed record BundleManifest
 {
     private const string Format = "weldtrace-history-bundle";
-    private const int Version = 1;
+
+    /// <summary>Newest version of the bundle's form.</summary>
+    public const int NewestVersion = 2;
+
+    /// <summary>Version of the bundle's form: from 2 it holds <see cref="BundlePaths.Events"/> and <see cref="BundlePaths.Lineage"/>.</summary>
+    public int Version
+    {
+        get;
+        init
+        {
+            ArgumentOutOfRangeException.ThrowIfLessThan(value, 1, nameof(Version));
+            ArgumentOutOfRangeException.ThrowIfGreaterThan(value, NewestVersion, nameof(Version));
+            field = value;
+        }
+    } = NewestVersion;
 
     /// <summary>Serial number of the vessel; one line, 1 to 100 characters.</summary>
     public required string VesselSerial
@@ -82,6 +96,7 @@ public sealed record BundleManifest
     private static BundleManifest Read(JsonElement json) =>
         new()
         {
+            Version = json.GetProperty("version").GetInt32(),
             VesselSerial = json.Text("vesselSerial"),
             VesselId = json.GetProperty("vesselId").GetGuid(),
             SiteName = json.Text("site"),

@@ -20,6 +20,12 @@ public static class BundlePaths
     /// <summary>The history book.</summary>
     public const string Book = "history.pdf";
 
+    /// <summary>What happened to the vessel, as events of GS1 EPCIS 2.0.</summary>
+    public const string Events = "history.epcis.jsonld";
+
+    /// <summary>What was made from what and by whom, as W3C PROV-JSON.</summary>
+    public const string Lineage = "records.prov.json";
+
     /// <summary>How to check the bundle; VERIFY.txt in bundles that were made earlier.</summary>
     public const string Instructions = "VERIFY.md";
 

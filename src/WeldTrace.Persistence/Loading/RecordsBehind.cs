@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Storage;
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 
@@ -119,12 +120,14 @@ public static class RecordsBehind
     )
     {
         var ids = procedures.Select(p => p.Qualified?.Id).OfType<Guid>().ToList();
+        var qualifications = await db
+            .Qualifications.AsNoTracking()
+            .Where(q => ids.Contains(q.Id))
+            .ToListAsync(cancellation);
         return
         [
-            .. await db
-                .Qualifications.AsNoTracking()
-                .Where(q => ids.Contains(q.Id))
-                .ToListAsync(cancellation),
+            .. qualifications,
+            .. await QualifiedByTestAsync(db, procedures, qualifications, cancellation),
             .. await db
                 .TestPieces.AsNoTracking()
                 .Where(p => ids.Contains(p.QualificationId))
@@ -134,6 +137,24 @@ public static class RecordsBehind
                 .Where(t => ids.Contains(t.QualificationId))
                 .ToListAsync(cancellation),
         ];
+    }
+
+    /// <summary>The revisions that were welded for the qualification records, where a later one rests on the same record.</summary>
+    private static async Task<IReadOnlyList<ProcedureRevision>> QualifiedByTestAsync(
+        WeldTraceDbContext db,
+        IReadOnlyList<ProcedureRevision> procedures,
+        IReadOnlyList<QualificationRecord> qualifications,
+        CancellationToken cancellation
+    )
+    {
+        var known = procedures.Select(p => p.Id);
+        var ids = qualifications.Select(q => q.ProcedureRevisionId).Except(known).ToList();
+        return ids.Count == 0
+            ? []
+            : await db
+                .ProcedureRevisions.AsNoTracking()
+                .Where(p => ids.Contains(p.Id))
+                .ToListAsync(cancellation);
     }
 
     /// <summary>A read-only transaction in which everything read is of one moment. Ended by disposing it.</summary>

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents.Bundle;
+using WeldTrace.Documents.Exchange;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
@@ -99,8 +100,23 @@ public sealed class BundleReader(
         var (now, site) = (clock.GetUtcNow(), await sites.GetAsync(cancellation));
         var records = await db.LoadRecordsBehindAsync(history, cancellation);
         var ledger = await db.ReadLedgerAsync([.. records.Select(r => r.Id)], cancellation);
+        var attachments = await AttachmentsAsync(db, records, cancellation);
+        var logs = history.Runs.Where(r => r.Log is not null).ToList();
+        var exchange = new ExchangeSource(
+            history.Vessel.Id,
+            records,
+            [.. ledger.Entries.Select(e => e.Entry)],
+            attachments
+                .Select(a => a.Sha256)
+                .Concat(logs.Select(r => r.Log!.CsvSha256))
+                .ToHashSet(StringComparer.Ordinal),
+            site.TimeZone,
+            now
+        );
         return new HistoryBundleInput
         {
+            Events = EpcisHistory.Write(exchange),
+            Lineage = ProvLineage.Write(exchange),
             VesselSerial = history.Vessel.Serial,
             VesselId = history.Vessel.Id,
             SiteName = site.Name,
@@ -122,14 +138,12 @@ public sealed class BundleReader(
             ),
             Logs =
             [
-                .. history
-                    .Runs.Where(r => r.Log is not null)
-                    .Select(r => new BundledLog(
-                        r.Id,
-                        (stream, token) => WriteLogAsync(db, r.Id, stream, token)
-                    )),
+                .. logs.Select(r => new BundledLog(
+                    r.Id,
+                    (stream, token) => WriteLogAsync(db, r.Id, stream, token)
+                )),
             ],
-            Attachments = await AttachmentsAsync(db, records, cancellation),
+            Attachments = attachments,
         };
     }
 
