@@ -97,6 +97,9 @@ public sealed record PhaseStatistics
 
     /// <summary>Change over the steady traverse, from its start to its end, by the straight line of least squares.</summary>
     public double? DriftSi { get; init; }
+
+    /// <summary>Mean of the last samples less that of the first: 256 of each, of a short phase a tenth of it.</summary>
+    public double? ChangeSi { get; init; }
 }
 
 /// <summary>What a log says about its run.</summary>
@@ -118,6 +121,9 @@ public sealed record LogEvaluation
     public required bool? OverlapCompleted { get; init; }
 
     public required IReadOnlyList<PhaseStatistics> Statistics { get; init; }
+
+    /// <summary>Figures of each phase as the trade names them, in the order of a run.</summary>
+    public required IReadOnlyList<PhaseFigures> PhaseFigures { get; init; }
 
     public required IReadOnlyList<ChannelExcursion> Excursions { get; init; }
 

@@ -148,6 +148,64 @@ public sealed class JudgementTests
         Assert.Equal(0.5, force.Line.LowBandRatio!.Value, 0.02);
     }
 
+    [Fact]
+    public async Task Evaluate_ForceThatRisesInEveryPhase_TellsItPhaseByPhase()
+    {
+        // Once round is 400 mm of 500: the overlap lasts from 45 s to 55 s. The force rises by 10 N each second from contact on.
+        var plan = Plan() with
+        {
+            Track = new CircularTrack(
+                Length.FromMillimetres(400 / (2 * Math.PI)),
+                Angle.Zero,
+                RotationSense.CounterClockwise
+            ),
+        };
+
+        var found = await JudgeAsync(
+            plan,
+            (at, row) => row.Force > 0 ? row with { Force = 8 + ((at - 1) * 0.01) } : row
+        );
+
+        Assert.Equal(
+            [.. Enum.GetValues<TradePhase>().Where(p => p != TradePhase.Ramp)],
+            found.PhaseFigures.Select(f => f.Phase).Where(p => p != TradePhase.Ramp)
+        );
+        foreach (
+            var (phase, from, to) in new[]
+            {
+                (TradePhase.Plunge, 1.0, 3.0),
+                (TradePhase.Dwell, 3, 5),
+                (TradePhase.Overlap, 45, 55),
+                (TradePhase.Exit, 55, 57),
+            }
+        )
+        {
+            var figures = found.PhaseFigures.Single(f => f.Phase == phase);
+            var force = figures.Columns.Single(c => c.Channel == LogChannel.AxialForce);
+            var middle = 8000 + (10 * (((from + to) / 2) - 1));
+            Assert.Equal(to - from, figures.Seconds, 0.15);
+            Assert.Equal(middle, force.MeanSi, 1.5);
+            Assert.Equal(middle, force.MedianSi!.Value, 2.5);
+            Assert.Equal(10 * (to - from), force.DriftSi!.Value, 1.5);
+            // The means of the first and last tenth lie nine tenths of the phase apart.
+            Assert.Equal(9 * (to - from), force.ChangeSi!.Value, 1.5);
+        }
+
+        var traverse = found.PhaseFigures.Single(f => f.Phase == TradePhase.Traverse);
+        Assert.Equal(400, traverse.Path.Millimetres, 5.0);
+        Assert.Equal(
+            found
+                .Statistics.Single(s => s is { IsSteady: true, Channel: LogChannel.AxialForce })
+                .Count,
+            traverse.Columns.Single(c => c.Channel == LogChannel.AxialForce).Count
+                + found
+                    .PhaseFigures.Single(f => f.Phase == TradePhase.Overlap)
+                    .Columns.Single(c => c.Channel == LogChannel.AxialForce)
+                    .Count,
+            60.0
+        );
+    }
+
     private static EvaluationPlan Plan(params IReadOnlyList<ChannelWindow> windows) =>
         new() { Windows = windows, ProgrammedSpeed = Speed.FromMillimetresPerMinute(600) };
 

@@ -36,6 +36,15 @@ internal static class WeldRunPart
             yield return WindowTable(run.Windows, struck);
         }
 
+        if (run.PhaseFigures.Count > 0)
+        {
+            yield return new Heading("Figures of each phase", 4);
+            foreach (var block in PhaseFigureTable.Blocks(run, struck))
+            {
+                yield return block;
+            }
+        }
+
         foreach (var block in SeamBlocks(run, stamp, struck))
         {
             yield return block;

@@ -76,6 +76,12 @@ public sealed record WeldRunSheet
 
     public IReadOnlyList<PhaseLine> Phases { get; init; } = [];
 
+    /// <summary>What each parameter did in each phase.</summary>
+    public IReadOnlyList<PhaseFigureLine> PhaseFigures { get; init; } = [];
+
+    /// <summary>What else is known of each phase, and the margin of the plunge depth, in words.</summary>
+    public IReadOnlyList<string> PhaseNotes { get; init; } = [];
+
     public IReadOnlyList<WindowLine> Windows { get; init; } = [];
 
     public IReadOnlyList<ExcursionLine> Excursions { get; init; } = [];
@@ -89,6 +95,18 @@ public sealed record WeldRunSheet
 
 /// <summary>A phase of a run, in seconds of the log.</summary>
 public sealed record PhaseLine(string Name, TimeSpan From, TimeSpan To);
+
+/// <summary>One parameter in one phase; numbers as text in its unit.</summary>
+/// <param name="Phase">Trade word.</param>
+/// <param name="Parameter">Parameter in words.</param>
+/// <param name="Unit">Unit of the numbers.</param>
+/// <param name="Figures">Mean, standard deviation, 1 % below, median, 99 % below, drift, end less start.</param>
+public sealed record PhaseFigureLine(
+    string Phase,
+    string Parameter,
+    string Unit,
+    IReadOnlyList<string> Figures
+);
 
 /// <summary>A parameter window of the procedure beside what was observed during the traverse; numbers as text in <paramref name="Unit"/>.</summary>
 public sealed record WindowLine(string Parameter, string Unit)

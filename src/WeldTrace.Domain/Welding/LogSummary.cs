@@ -42,6 +42,7 @@ public sealed record LoggedPhase(string Phase, double StartSeconds, double EndSe
 /// <param name="MedianSi">Median, SI; null when that was not kept.</param>
 /// <param name="P99Si">Value below which 99 hundredths of the samples lie, SI; null when that was not kept.</param>
 /// <param name="DriftSi">Change from start to end by the straight line of least squares, SI difference; null when that was not kept.</param>
+/// <param name="ChangeSi">Mean of the last samples less that of the first, SI difference; null when that was not kept.</param>
 public sealed record LoggedParameter(
     WeldParameter Parameter,
     int Samples,
@@ -52,8 +53,35 @@ public sealed record LoggedParameter(
     double? P1Si = null,
     double? MedianSi = null,
     double? P99Si = null,
-    double? DriftSi = null
+    double? DriftSi = null,
+    double? ChangeSi = null
 );
+
+/// <summary>What a run did in one phase; stretches of the same phase are taken together.</summary>
+/// <param name="Phase">Trade word, as of <see cref="LoggedPhase"/>.</param>
+/// <param name="Seconds">How long it lasted.</param>
+/// <param name="Metres">Path along the seam, in m.</param>
+/// <param name="SpindleJoules">Mechanical energy of the spindle, in J; null without torque and spindle speed.</param>
+/// <param name="PitchMetres">Travel per turn by the mean speeds, in m; null where the tool doesn't travel, or without both speeds.</param>
+/// <param name="Parameters">Behaviour of each watched parameter in the phase.</param>
+/// <param name="DeepestMetres">Greatest plunge depth, in m, also without a window for it; null when it was not logged.</param>
+public sealed record LoggedPhaseFigures(
+    string Phase,
+    double Seconds,
+    double Metres,
+    double? SpindleJoules,
+    double? PitchMetres,
+    IReadOnlyList<LoggedParameter> Parameters,
+    double? DeepestMetres = null
+)
+{
+    /// <summary>Energy per length, in J/m; null without energy, or where the tool doesn't travel.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public double? LineEnergyJoulesPerMetre =>
+        SpindleJoules is { } joules && PitchMetres is not null && Metres > 0
+            ? joules / Metres
+            : null;
+}
 
 /// <summary>A stretch of the traverse outside a window for longer than the debounce.</summary>
 /// <param name="Parameter">Parameter.</param>
@@ -98,6 +126,7 @@ public sealed record LoggedExcursion(
 /// <param name="PitchMetres">Travel per turn over the judged traverse; null without both speeds.</param>
 /// <param name="Closure">How the path by speed and another one close; null without another one.</param>
 /// <param name="Signatures">Low-frequency content of forces and torque; null when it was not looked for.</param>
+/// <param name="PhaseFigures">Figures of each phase; null when they were not kept.</param>
 public sealed record LogSummary(
     string FileName,
     string OriginalSha256,
@@ -116,7 +145,8 @@ public sealed record LogSummary(
     double? LineEnergyJoulesPerMetre = null,
     double? PitchMetres = null,
     LoggedClosure? Closure = null,
-    IReadOnlyList<LoggedSignature>? Signatures = null
+    IReadOnlyList<LoggedSignature>? Signatures = null,
+    IReadOnlyList<LoggedPhaseFigures>? PhaseFigures = null
 )
 {
     /// <summary>Excursions beyond a limit; warnings are left out.</summary>

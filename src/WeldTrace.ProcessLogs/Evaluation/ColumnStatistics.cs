@@ -26,12 +26,17 @@ internal sealed class ColumnStatistics
     private readonly bool _histogramIsExact;
     private RunningStatistics _steady;
     private WeldPhase _steadyPhase;
+    private readonly SeriesEnds _ends = new();
+    private readonly PhaseMeter?[] _meters = new PhaseMeter?[Enum.GetValues<TradePhase>().Length];
+    private readonly (double Lowest, double Range) _extent;
+    private SeriesFigures? _traverse;
 
     public ColumnStatistics(LogColumn column, ProcessLog log)
     {
         _column = column;
         _siPerDigit = column.ScaleToSi / column.DigitsPerUnit;
-        (_histogram, _histogramIsExact) = Histogram(column, log);
+        _extent = Extent(column, log);
+        (_histogram, _histogramIsExact) = Histogram(column, _extent);
     }
 
     public LogColumn Column => _column;
@@ -40,6 +45,15 @@ internal sealed class ColumnStatistics
     public void Add(LogFrames frames, FramePiece piece)
     {
         var rows = piece.From..piece.To;
+        if (piece.Trade is { } trade and not TradePhase.Traverse)
+        {
+            // What was steady up to here is the traverse.
+            _traverse ??= trade == TradePhase.Overlap ? SteadyFigures() : null;
+            ref var meter = ref _meters[(int)trade];
+            meter ??= new(_extent.Lowest, _extent.Range, _column.IsFixedDecimal);
+            meter.Add(frames.Digits(_column)[rows]);
+        }
+
         if (piece.Steady is null)
         {
             _phases[(int)piece.Phase].Add(frames.Digits(_column)[rows]);
@@ -51,16 +65,53 @@ internal sealed class ColumnStatistics
         {
             _histogram.Add(whole[rows]);
             _line.Add(whole[rows]);
+            _ends.Add(whole[rows]);
             return;
         }
 
         var digits = frames.Digits(_column)[rows];
         _histogram.Add(digits);
         _line.Add(digits);
+        _ends.Add(digits);
         if (!_histogramIsExact)
         {
             _steady.Add(digits);
         }
+    }
+
+    /// <summary>Figures of a phase; none when the run had no such phase.</summary>
+    public PhaseStatistics? Of(TradePhase phase) =>
+        (
+            phase == TradePhase.Traverse
+                ? _traverse ?? SteadyFigures()
+                : _meters[(int)phase]?.Complete()
+        )
+            is { } found
+            ? Describe(PhaseOf(phase), found) with
+            {
+                IsSteady = phase == TradePhase.Traverse,
+            }
+            : null;
+
+    private static WeldPhase PhaseOf(TradePhase phase) =>
+        phase switch
+        {
+            TradePhase.Plunge => WeldPhase.Plunge,
+            TradePhase.Dwell => WeldPhase.Dwell,
+            TradePhase.Exit => WeldPhase.Exit,
+            _ => WeldPhase.Traverse,
+        };
+
+    private SeriesFigures? SteadyFigures()
+    {
+        var steady = _histogramIsExact ? _histogram.Statistics() : _steady;
+        return steady.Count == 0
+            ? null
+            : new(
+                SteadyStatistics.From(steady, _histogram),
+                _line.SlopePerSample * (steady.Count - 1),
+                _ends.Change
+            );
     }
 
     public IEnumerable<PhaseStatistics> Complete()
@@ -72,12 +123,12 @@ internal sealed class ColumnStatistics
             yield return Describe(phase, _phases[(int)phase]);
         }
 
-        if (_steady.Count > 0)
+        if (SteadyFigures() is { } all)
         {
-            yield return WithPercentiles(
-                Describe(WeldPhase.Traverse, _steady),
-                SteadyStatistics.From(_steady, _histogram)
-            );
+            yield return Describe(WeldPhase.Traverse, all) with
+            {
+                IsSteady = true,
+            };
         }
     }
 
@@ -100,16 +151,29 @@ internal sealed class ColumnStatistics
         };
     }
 
-    private PhaseStatistics WithPercentiles(PhaseStatistics steady, SteadyStatistics found)
+    private PhaseStatistics Describe(WeldPhase phase, SeriesFigures series)
     {
+        var found = series.Found;
+        var (minimum, maximum) = InOrder(found.MinimumInSampleUnit, found.MaximumInSampleUnit);
         var (p1, p99) = InOrder(found.P1InSampleUnit, found.P99InSampleUnit);
-        return steady with
+        return new PhaseStatistics
         {
-            IsSteady = true,
+            Ordinal = _column.Ordinal,
+            Channel = _column.Channel,
+            Column = _column.Name,
+            Phase = phase,
+            IsSteady = false,
+            SiUnit = _column.SiUnit,
+            Count = found.Count,
+            MeanSi = _column.DigitsToSi(found.MeanInSampleUnit),
+            StandardDeviationSi = Math.Abs(_siPerDigit) * found.StandardDeviationInSampleUnit,
+            MinimumSi = minimum,
+            MaximumSi = maximum,
             P1Si = p1,
             MedianSi = _column.DigitsToSi(found.MedianInSampleUnit),
             P99Si = p99,
-            DriftSi = _line.SlopePerSample * (steady.Count - 1) * _siPerDigit,
+            DriftSi = series.Drift * _siPerDigit,
+            ChangeSi = series.Change * _siPerDigit,
         };
     }
 
@@ -119,19 +183,34 @@ internal sealed class ColumnStatistics
             ? (_column.DigitsToSi(high), _column.DigitsToSi(low))
             : (_column.DigitsToSi(low), _column.DigitsToSi(high));
 
-    private static (CountingHistogram, bool IsExact) Histogram(LogColumn column, ProcessLog log)
+    private static (double Lowest, double Range) Extent(LogColumn column, ProcessLog log)
     {
         var (lowest, highest) = (double.PositiveInfinity, double.NegativeInfinity);
-        foreach (var chunk in log.Chunks.Where(chunk => chunk.Ordinal == column.Ordinal))
+        foreach (var chunk in log.Chunks)
         {
-            lowest = Math.Min(lowest, chunk.MinimumAsLogged);
-            highest = Math.Max(highest, chunk.MaximumAsLogged);
+            if (chunk.Ordinal == column.Ordinal)
+            {
+                lowest = Math.Min(lowest, chunk.MinimumAsLogged);
+                highest = Math.Max(highest, chunk.MaximumAsLogged);
+            }
         }
 
         (lowest, highest) = (lowest * column.DigitsPerUnit, highest * column.DigitsPerUnit);
-        var range = Math.Max(0, highest - lowest);
-        return column.IsFixedDecimal && range < MostClasses - 1
-            ? (new(Math.Round(lowest), 1, (int)Math.Round(range) + 1), true)
-            : (new(lowest, Math.Max(range, LeastRange) / (MostClasses - 1), MostClasses), false);
+        return (lowest, Math.Max(0, highest - lowest));
     }
+
+    private static (CountingHistogram, bool IsExact) Histogram(
+        LogColumn column,
+        (double Lowest, double Range) extent
+    ) =>
+        column.IsFixedDecimal && extent.Range < MostClasses - 1
+            ? (new(Math.Round(extent.Lowest), 1, (int)Math.Round(extent.Range) + 1), true)
+            : (
+                new(
+                    extent.Lowest,
+                    Math.Max(extent.Range, LeastRange) / (MostClasses - 1),
+                    MostClasses
+                ),
+                false
+            );
 }

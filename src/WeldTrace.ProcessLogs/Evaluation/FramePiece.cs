@@ -7,8 +7,48 @@ namespace WeldTrace.ProcessLogs.Evaluation;
 /// <param name="To">First sample after it.</param>
 /// <param name="Phase">The phase.</param>
 /// <param name="Steady">The steady stretch, if any.</param>
-internal readonly record struct FramePiece(int From, int To, WeldPhase Phase, SteadyTime? Steady)
+/// <param name="IsOverlap">Whether the seam was welded once round before.</param>
+internal readonly record struct FramePiece(
+    int From,
+    int To,
+    WeldPhase Phase,
+    SteadyTime? Steady,
+    bool IsOverlap = false
+)
 {
+    /// <summary>The phase as the trade names it; none while the tool is not in the work.</summary>
+    public TradePhase? Trade =>
+        Phase switch
+        {
+            WeldPhase.Idle => null,
+            WeldPhase.Plunge => TradePhase.Plunge,
+            WeldPhase.Dwell => TradePhase.Dwell,
+            WeldPhase.Exit => TradePhase.Exit,
+            _ when IsOverlap => TradePhase.Overlap,
+            _ => Steady is null ? TradePhase.Ramp : TradePhase.Traverse,
+        };
+
+    /// <summary>Tells what lies from a sample of the frame on as overlap.</summary>
+    public static void MarkOverlap(List<FramePiece> pieces, int fromRow)
+    {
+        for (var i = 0; i < pieces.Count; i++)
+        {
+            var piece = pieces[i];
+            if (piece.To <= fromRow)
+            {
+                continue;
+            }
+
+            if (piece.From < fromRow)
+            {
+                pieces.Insert(i, piece with { To = fromRow });
+                i++;
+            }
+
+            pieces[i] = piece with { From = Math.Max(piece.From, fromRow), IsOverlap = true };
+        }
+    }
+
     /// <summary>The pieces of a frame in order.</summary>
     public static void Divide(
         LogFrames frames,

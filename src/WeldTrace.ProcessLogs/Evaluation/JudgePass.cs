@@ -10,6 +10,7 @@ internal sealed class JudgePass
     private readonly RunChannels _channels;
     private readonly RunPhases _phases;
     private readonly SteadyTime[] _steady;
+    private readonly PhaseLengths _lengths = new();
     private readonly ColumnStatistics[] _statistics;
     private readonly WindowJudge[] _judges;
     private readonly SeamTrace _trace;
@@ -75,6 +76,18 @@ internal sealed class JudgePass
 
     public Energy? SpindleEnergy => _energy.Total;
 
+    /// <summary>Figures of each phase that there was, in its order.</summary>
+    public IEnumerable<PhaseFigures> PhaseFigures =>
+        Enum.GetValues<TradePhase>()
+            .Select(phase => new PhaseFigures(
+                phase,
+                _lengths.SecondsOf(phase),
+                _lengths.PathOf(phase),
+                _energy.Of(phase),
+                [.. _statistics.Select(column => column.Of(phase)).OfType<PhaseStatistics>()]
+            ))
+            .Where(found => found.Columns.Count > 0);
+
     public IEnumerable<SteadyStretch> Steady => _steady.Select(stretch => stretch.Describe());
 
     public IEnumerable<ChannelExcursion> Excursions(CircularTrack? track) =>
@@ -91,6 +104,7 @@ internal sealed class JudgePass
             FramePiece.Divide(frames, seconds, _phases.Spans, _steady, _pieces);
             var metres = _trace.Follow(frames, seconds, _pieces);
             _points.Add(frames.First, seconds, metres);
+            FollowOverlap(seconds, metres);
             _observer.Add(frames, seconds, _pieces);
             _energy.Add(frames, seconds, _pieces);
             _closure?.Add(frames, seconds, _pieces);
@@ -99,16 +113,25 @@ internal sealed class JudgePass
                 meter.Add(frames, seconds);
             }
 
-            if (OverlapSeconds is null && metres[^1] >= _round)
-            {
-                var at = metres.BinarySearch(_round);
-                OverlapSeconds = seconds[at < 0 ? ~at : at];
-            }
-
             foreach (var piece in _pieces)
             {
                 Judge(frames, piece, seconds, metres);
             }
+        }
+    }
+
+    private void FollowOverlap(ReadOnlySpan<double> seconds, ReadOnlySpan<double> metres)
+    {
+        if (OverlapSeconds is not null)
+        {
+            FramePiece.MarkOverlap(_pieces, 0);
+        }
+        else if (metres[^1] >= _round)
+        {
+            var at = metres.BinarySearch(_round);
+            at = at < 0 ? ~at : at;
+            OverlapSeconds = seconds[at];
+            FramePiece.MarkOverlap(_pieces, at);
         }
     }
 
@@ -120,6 +143,7 @@ internal sealed class JudgePass
     )
     {
         var rows = piece.From..piece.To;
+        _lengths.Add(piece, seconds, metres);
         piece.Steady?.Follow(metres[piece.From], metres[piece.To - 1]);
         foreach (var column in _statistics)
         {

@@ -44,6 +44,7 @@ internal static class RunJudgement
                 : RunCompletion.NoTraverse,
             OverlapCompleted = OverlapOf(plan, pass.Travelled),
             Statistics = statistics,
+            PhaseFigures = [.. pass.PhaseFigures],
             Excursions = [.. pass.Excursions(plan.Track)],
             NotLogged =
             [

@@ -10,14 +10,21 @@ internal sealed class SpindleEnergyMeter(LogHeader header)
 {
     private readonly LogColumn? _speed = RunChannels.Find(header, LogChannel.SpindleSpeed);
     private readonly LogColumn? _torque = RunChannels.Find(header, LogChannel.Torque);
+    private readonly double[] _joulesOfPhases = new double[Enum.GetValues<TradePhase>().Length];
     private TrapezoidIntegral _joules;
+    private double _steadyJoules;
+    private SteadyTime? _steady;
     private double[] _watts = [];
     private double[] _newtonMetres = [];
 
     public Energy? Total =>
-        _speed is null || _torque is null ? null : Energy.FromJoules(_joules.Total);
+        _speed is null || _torque is null ? null : Energy.FromJoules(_steadyJoules);
 
-    /// <summary>Takes the samples of a frame; only its steady pieces count.</summary>
+    /// <summary>Energy of a phase; none without torque and spindle speed.</summary>
+    public Energy? Of(TradePhase phase) =>
+        _speed is null || _torque is null ? null : Energy.FromJoules(_joulesOfPhases[(int)phase]);
+
+    /// <summary>Takes the samples of a frame; in all only its steady pieces count.</summary>
     public void Add(
         LogFrames frames,
         ReadOnlySpan<double> seconds,
@@ -32,15 +39,22 @@ internal sealed class SpindleEnergyMeter(LogHeader header)
         var watts = Watts(frames);
         foreach (var piece in pieces)
         {
-            if (piece.Steady is null)
+            if (piece.Trade is null || piece.Steady != _steady)
             {
                 _joules.Interrupt();
+                _steady = piece.Steady;
+            }
+
+            if (piece.Trade is not { } phase)
+            {
                 continue;
             }
 
-            var rows = piece.From..piece.To;
+            var (rows, before) = (piece.From..piece.To, _joules.Total);
             // The torques are done with: their room takes the sums.
             _joules.Add(seconds[rows], watts[rows], _newtonMetres);
+            _joulesOfPhases[(int)phase] += _joules.Total - before;
+            _steadyJoules += piece.Steady is null ? 0 : _joules.Total - before;
         }
     }
 

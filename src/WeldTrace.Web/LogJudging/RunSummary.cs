@@ -60,7 +60,8 @@ public static class RunSummary
             evaluation.Closure is { } closure
                 ? new LoggedClosure(SourceWord(closure.Source), closure.BySpeed, closure.ByOther)
                 : null,
-            [.. evaluation.Signatures.Select(Signature)]
+            [.. evaluation.Signatures.Select(Signature)],
+            PhaseSummary.Of(evaluation, procedure)
         );
     }
 
@@ -85,18 +86,7 @@ public static class RunSummary
         from window in procedure.Windows
         from found in evaluation.Statistics
         where found.IsSteady && found.Channel == WatchedChannels.Of(window.Parameter)
-        select new LoggedParameter(
-            window.Parameter,
-            checked((int)found.Count),
-            found.MinimumSi,
-            found.MeanSi,
-            found.MaximumSi,
-            found.StandardDeviationSi,
-            found.P1Si,
-            found.MedianSi,
-            found.P99Si,
-            found.DriftSi
-        );
+        select PhaseSummary.Parameter(window.Parameter, found);
 
     private static LoggedNote Note(LogObservation seen) =>
         new(seen.Sentence, seen.FirstRow, seen.LastRow, seen.StartSeconds, seen.EndSeconds);

@@ -64,6 +64,16 @@ internal static class SampleRuns
                 Phase("traverse", 31.6, 150.9),
                 Phase("exit", 150.9, 160),
             ],
+            PhaseFigures =
+            [
+                new(
+                    "dwell",
+                    "Axial force",
+                    "kN",
+                    ["7.91", "0.04", "7.83", "7.91", "7.98", "0.07", "0.06"]
+                ),
+            ],
+            PhaseNotes = ["dwell: 4.0 s, 0.0 mm of seam."],
             Windows =
             [
                 Window(

@@ -10,6 +10,7 @@ using WeldTrace.Web.Components.Drawings;
 using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Components.Marks;
 using WeldTrace.Web.Components.Runs;
+using WeldTrace.Web.LogJudging;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Vessels.Traveler;
@@ -52,6 +53,8 @@ internal static class RunMapping
                     Seconds(p.EndSeconds)
                 )),
             ],
+            PhaseFigures = [.. PhaseFigures(run.Log, source.Site.Units)],
+            PhaseNotes = [.. PhaseNotes(run.Log, procedure?.Content)],
             Windows = [.. windows.Select(w => Window(w, run.Log))],
             Excursions = [.. Excursions(source, run, windows)],
             Chart = source.Charts.GetValueOrDefault(run.Id),
@@ -80,6 +83,36 @@ internal static class RunMapping
             ),
             new("Remark", run.EndNote),
         ];
+
+    private static IEnumerable<PhaseFigureLine> PhaseFigures(LogSummary? log, UnitSystem units) =>
+        (log?.PhaseFigures ?? [])
+            .SelectMany(phase => PhaseText.Lines(phase, units))
+            .Select(l => new PhaseFigureLine(
+                l.Phase,
+                ParameterNames.Of(l.Parameter),
+                l.Unit,
+                [l.Mean, l.Deviation, l.P1, l.Median, l.P99, l.Drift, l.Change]
+            ));
+
+    private static IEnumerable<string> PhaseNotes(LogSummary? log, ProcedureContent? procedure)
+    {
+        if (log?.PhaseFigures is not { Count: > 0 } phases)
+        {
+            yield break;
+        }
+
+        yield return string.Join("; ", phases.Select(PhaseText.Sentence)) + ".";
+        yield return PhaseText.Legend;
+        if (
+            procedure is not null
+            && LigamentOfRun.Margin(log, procedure) is { IsRefused: false } margin
+        )
+        {
+            yield return FormattableString.Invariant(
+                $"Margin of the plunge depth {margin.Value.Margin.Millimetres:0.###} mm; {margin.Working.Formula}, {margin.Working.Source}"
+            );
+        }
+    }
 
     private static WindowLine Window(ParameterWindow window, LogSummary? log)
     {

@@ -14,6 +14,7 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
     private const string Pitch = "pitch";
     private const string Energy = "line-energy";
     private const string Closure = "closure";
+    private const string Margin = "ligament-margin";
 
     private const string Handbook =
         "NIST/SEMATECH e-Handbook 1.3.5.1, 1.3.5.6, 7.2.6.2 and 4.1.4.1.";
@@ -23,6 +24,15 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
     /// <summary>Address of the working of a parameter's figures.</summary>
     public static string Parameter(Guid run, WeldParameter parameter) =>
         Routes.Working(Word, run, parameter.ToString());
+
+    /// <summary>Address of the working of a parameter's figures in one phase.</summary>
+    public static string InPhase(Guid run, LoggedPhaseFigures phase, WeldParameter parameter)
+    {
+        ArgumentNullException.ThrowIfNull(phase);
+        return Routes.Working(Word, run, Key(phase, parameter));
+    }
+
+    public static string MarginOf(Guid run) => Routes.Working(Word, run, Margin);
 
     public static string PitchOf(Guid run) => Routes.Working(Word, run, Pitch);
 
@@ -50,7 +60,9 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
             ? new RecordWorkings(
                 view.Records.Run.Label,
                 Routes.Run(id),
-                view.Records.Run.Log is { } log ? [.. Of(log)] : []
+                view.Records.Run.Log is { } log
+                    ? [.. Of(log), .. OfPhases(log, view.Records.Revision.Content)]
+                    : []
             )
             : null;
 
@@ -88,10 +100,33 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
         }
     }
 
+    private static IEnumerable<NamedWorking> OfPhases(LogSummary log, ProcedureContent procedure)
+    {
+        foreach (var phase in log.PhaseFigures ?? [])
+        {
+            foreach (var found in phase.Parameters)
+            {
+                yield return new(Key(phase, found.Parameter), Statistics(found, log, phase.Phase));
+            }
+        }
+
+        if (LigamentOfRun.Margin(log, procedure) is { IsRefused: false } margin)
+        {
+            yield return new(Margin, margin.Working);
+        }
+    }
+
+    private static string Key(LoggedPhaseFigures phase, WeldParameter parameter) =>
+        $"{phase.Phase}-{parameter}";
+
     private static string Key(LoggedSignature found) =>
         "low-band-" + found.Channel.Replace(' ', '-');
 
-    private static Working Statistics(LoggedParameter found, LogSummary log)
+    private static Working Statistics(
+        LoggedParameter found,
+        LogSummary log,
+        string phase = "steady traverse"
+    )
     {
         var unit = ParameterText.UnitOf(found.Parameter, UnitSystem.Metric);
         double Shown(double si) => unit.FromSi(si);
@@ -101,10 +136,10 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
             si is { } value ? show(value) : null;
         return Working
             .Of(
-                $"{ParameterNames.Of(found.Parameter)} over the steady traverse",
-                "m = Σ x/n; s = √(Σ(x − m)²/(n − 1)); b = Σ((t − t_m)·(x − m))/Σ(t − t_m)²; D = b·T"
+                $"{ParameterNames.Of(found.Parameter)} over the {phase}",
+                "m = Σ x/n; s = √(Σ(x − m)²/(n − 1)); b = Σ((t − t_m)·(x − m))/Σ(t − t_m)²; D = b·T; C = m_last − m_first"
             )
-            .Input("n", "samples of the steady traverse", found.Samples)
+            .Input("n", $"samples of the {phase}", found.Samples)
             .Input("rows", "samples of the whole log", log.Rows)
             .Result("m", "mean", Shown(found.MeanSi), unit.Symbol)
             .Result("s", "standard deviation", Difference(found.StandardDeviationSi), unit.Symbol)
@@ -127,6 +162,12 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
                 "D",
                 "change from start to end by the straight line of least squares",
                 Optional(found.DriftSi, Difference),
+                unit.Symbol
+            )
+            .OptionalResult(
+                "C",
+                "mean of the last samples less that of the first, 256 of each or a tenth of a short phase",
+                Optional(found.ChangeSi, Difference),
                 unit.Symbol
             )
             .From(Handbook)
