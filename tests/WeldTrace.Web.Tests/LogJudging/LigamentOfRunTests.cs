@@ -12,8 +12,8 @@ public sealed class LigamentOfRunTests
     private static readonly ProcedureContent Procedure = new(
         "6061",
         "T6",
-        Length.FromMillimetres(6),
-        "lap",
+        Length.FromMillimetres(3),
+        "lap", // of two sheets of the same thickness: 6 mm under the tool
         Guid.Empty,
         "",
         RotationSense.Clockwise,
