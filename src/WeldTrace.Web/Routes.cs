@@ -12,6 +12,11 @@ public static class Routes
     public const string FirstRun = "/first-run";
     public const string ChangePassword = "/me/password";
     public const string Me = "/me";
+    public const string SecondFactor = "/me/second-factor";
+    public const string Passkeys = "/me/passkeys";
+    public const string PasskeyCreation = "/me/passkeys/new";
+    public const string PasskeyRequest = "/me/passkeys/challenge";
+    public const string SignInChallenge = "/sign-in/challenge";
     public const string Vessels = "/vessels";
     public const string NewVessel = "/vessels/new";
     public const string Trace = "/trace";

@@ -93,8 +93,56 @@ public sealed class Person : Record
         return Outcome.Accepted;
     }
 
+    /// <summary>States a change of the means by which the person signs in: of one's own, or reset by an administrator with a reason.</summary>
+    /// <param name="change">What changed.</param>
+    /// <param name="detail">Name of the passkey, or why an administrator reset.</param>
+    /// <param name="actor">Who changes it.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome ChangeSignInMeans(
+        SignInMeans change,
+        string? detail,
+        Actor actor,
+        DateTimeOffset at
+    )
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        var checks = new Checks();
+        if (change == SignInMeans.Reset)
+        {
+            checks
+                .Role(actor, Role.Administrator)
+                .Text(detail, LongestName, "Say why it is reset", "Reason");
+        }
+        else
+        {
+            checks.That(
+                actor.PersonId == Id,
+                "own",
+                $"Only {PrintedName} sets up or removes these; an administrator can reset them."
+            );
+        }
+
+        if (checks.AllHold)
+        {
+            Note(actor, at, Word(change), detail?.Trim());
+        }
+
+        return checks.ToOutcome();
+    }
+
     /// <summary>The person as one who acts.</summary>
     public Actor AsActor() => new(Id, PrintedName, Roles);
+
+    private static string Word(SignInMeans change) =>
+        change switch
+        {
+            SignInMeans.SecondFactorSetUp => "second factor set up",
+            SignInMeans.SecondFactorRemoved => "second factor removed",
+            SignInMeans.PasskeyAdded => "passkey added",
+            SignInMeans.PasskeyRemoved => "passkey removed",
+            SignInMeans.Reset => "second factor and passkeys reset",
+            _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Unknown change."),
+        };
 
     private static bool IsName(string text) =>
         !string.IsNullOrWhiteSpace(text) && text.Length <= LongestName && !text.Any(char.IsControl);

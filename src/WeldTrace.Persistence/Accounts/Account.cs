@@ -9,4 +9,7 @@ public sealed class Account : IdentityUser<Guid>
 
     /// <summary>Someone else set the password, so it proves nothing until its owner has changed it.</summary>
     public bool MustChangePassword { get; set; }
+
+    /// <summary>The 30 s step of the last code of the authenticator app that was taken: none is taken twice. Null before the first.</summary>
+    public long? LastCodeStep { get; set; }
 }

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using WeldTrace.Persistence.Accounts;
@@ -14,6 +15,21 @@ internal sealed class AccountMapping : IEntityTypeConfiguration<Account>
     {
         builder.ToTable("accounts");
         builder.HasIndex(a => a.PersonId).IsUnique();
+    }
+}
+
+internal sealed class PasskeyMapping : IEntityTypeConfiguration<IdentityUserPasskey<Guid>>
+{
+    // A credential's identity has at most 1023 bytes (WebAuthn 3, 4).
+    private const int LongestId = 1023;
+
+    public void Configure(EntityTypeBuilder<IdentityUserPasskey<Guid>> builder)
+    {
+        builder.ToTable("account_passkeys");
+        builder.HasKey(p => p.CredentialId);
+        builder.Property(p => p.CredentialId).HasMaxLength(LongestId);
+        builder.OwnsOne(p => p.Data).ToJson();
+        builder.HasOne<Account>().WithMany().HasForeignKey(p => p.UserId);
     }
 }
 

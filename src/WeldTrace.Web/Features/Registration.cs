@@ -15,6 +15,7 @@ using WeldTrace.Web.Features.Limits;
 using WeldTrace.Web.Features.Lots;
 using WeldTrace.Web.Features.Material;
 using WeldTrace.Web.Features.OpenCode;
+using WeldTrace.Web.Features.OwnAccount;
 using WeldTrace.Web.Features.People;
 using WeldTrace.Web.Features.Procedures;
 using WeldTrace.Web.Features.ProductionTests;
@@ -65,7 +66,8 @@ public static class Registration
             .AddTesting()
             .AddLaboratory()
             .AddFindings()
-            .AddSystems();
+            .AddSystems()
+            .AddOwnAccount();
 
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)
     {
@@ -92,5 +94,6 @@ public static class Registration
         endpoints.MapLaboratory();
         endpoints.MapFindings();
         endpoints.MapSystems();
+        endpoints.MapOwnAccount();
     }
 }

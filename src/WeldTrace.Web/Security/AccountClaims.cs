@@ -21,6 +21,12 @@ public sealed class AccountClaims(
     public const string PersonVersion = "person-version";
     public const string MustChangePassword = "must-change-password";
 
+    /// <summary>Whether a second factor is set up.</summary>
+    public const string SecondFactor = "second-factor";
+
+    /// <summary>Whether there is a passkey to sign with.</summary>
+    public const string Passkey = "passkey";
+
     /// <summary>One sign-in, until it ends.</summary>
     public const string Session = "session";
 
@@ -48,6 +54,16 @@ public sealed class AccountClaims(
         );
         identity.AddClaim(new Claim(Session, RandomNumberGenerator.GetHexString(32)));
         identity.AddClaim(SignIn(clock.GetUtcNow()));
+        if (user.TwoFactorEnabled)
+        {
+            identity.AddClaim(new Claim(SecondFactor, "true"));
+        }
+
+        if (await db.UserPasskeys.AnyAsync(p => p.UserId == user.Id))
+        {
+            identity.AddClaim(new Claim(Passkey, "true"));
+        }
+
         if (user.MustChangePassword)
         {
             identity.AddClaim(new Claim(MustChangePassword, "true"));

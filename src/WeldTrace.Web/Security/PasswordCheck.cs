@@ -9,6 +9,7 @@ namespace WeldTrace.Web.Security;
 public sealed partial class PasswordCheck(
     UserManager<Account> accounts,
     ISigningSession session,
+    SecondFactor factor,
     TimeProvider clock,
     ILogger<PasswordCheck> logger
 )
@@ -40,6 +41,11 @@ public sealed partial class PasswordCheck(
             );
         }
 
+        if (await session.PasskeyAsync() is { } passkey)
+        {
+            return Passkey(passkey, actor);
+        }
+
         if (session.AsksForName && !IsNameOf(account, session.TypedName))
         {
             return Outcome.Refused(
@@ -54,7 +60,8 @@ public sealed partial class PasswordCheck(
         var outcome = await CheckAsync(
             account,
             password,
-            "Your password is not right; nothing was signed. Try again."
+            "Your password is not right; nothing was signed. Try again.",
+            session.AsksForName ? new TypedCode(session.TypedCode, ISigningSession.CodeField) : null
         );
         if (outcome.IsAccepted)
         {
@@ -68,7 +75,13 @@ public sealed partial class PasswordCheck(
     /// <param name="account">The account; null when the name is unknown. That, and an account without a password, is told in the same words.</param>
     /// <param name="password">What was typed.</param>
     /// <param name="wrong">What to say when it is wrong.</param>
-    public async Task<Outcome> CheckAsync(Account? account, string? password, string wrong)
+    /// <param name="code">Code of the second factor, where one that was set up is asked for too; null where it is not.</param>
+    public async Task<Outcome> CheckAsync(
+        Account? account,
+        string? password,
+        string wrong,
+        TypedCode? code = null
+    )
     {
         if (account?.PasswordHash is null)
         {
@@ -105,6 +118,15 @@ public sealed partial class PasswordCheck(
 
         if (await accounts.CheckPasswordAsync(account, password ?? ""))
         {
+            if (
+                code is not null
+                && account.TwoFactorEnabled
+                && await RefusalOfCodeAsync(account, code, now) is { } refused
+            )
+            {
+                return refused;
+            }
+
             if (account.AccessFailedCount > 0)
             {
                 (account.AccessFailedCount, account.LockoutEnd) = (0, null);
@@ -117,6 +139,50 @@ public sealed partial class PasswordCheck(
         await CountAsync(account, now);
         LogWrong(logger, account.PersonId, account.AccessFailedCount);
         return Outcome.Refused("password", wrong, "Password");
+    }
+
+    private Outcome Passkey(PasskeyProof proof, Actor actor)
+    {
+        if (proof.PersonId != actor.PersonId)
+        {
+            return Outcome.Refused(
+                "passkey",
+                "The passkey did not prove that it is you; nothing was signed. Try it again, or give your password.",
+                "Password"
+            );
+        }
+
+        session.Begin();
+        return Outcome.Accepted;
+    }
+
+    private async Task<Outcome?> RefusalOfCodeAsync(
+        Account account,
+        TypedCode code,
+        DateTimeOffset now
+    )
+    {
+        if (string.IsNullOrWhiteSpace(code.Text))
+        {
+            return Outcome.Refused(
+                "code",
+                "Give the code that your authenticator app shows now too, or one of your recovery codes.",
+                code.Field
+            );
+        }
+
+        if (await factor.IsRightAsync(account, code.Text))
+        {
+            return null;
+        }
+
+        await CountAsync(account, now);
+        LogCode(logger, account.PersonId, account.AccessFailedCount);
+        return Outcome.Refused(
+            "code",
+            "The code is not right, or was used already. Wait for the next one of your app; check the clock of the phone if that fails too.",
+            code.Field
+        );
     }
 
     // The database counts, so that wrong passwords that arrive at the same instant count each.
@@ -154,8 +220,19 @@ public sealed partial class PasswordCheck(
     private static partial void LogWrong(ILogger logger, Guid person, int failures);
 
     [LoggerMessage(
+        LogLevel.Warning,
+        "A wrong code of the second factor was given for person {Person}: {Failures} in a row."
+    )]
+    private static partial void LogCode(ILogger logger, Guid person, int failures);
+
+    [LoggerMessage(
         LogLevel.Error,
         "The account of person {Person} is locked after too many wrong passwords, and was tried again."
     )]
     private static partial void LogLocked(ILogger logger, Guid person);
 }
+
+/// <summary>A code of the second factor as it was typed.</summary>
+/// <param name="Text">What was typed; null when nothing was.</param>
+/// <param name="Field">Field that it stands in.</param>
+public sealed record TypedCode(string? Text, string Field);

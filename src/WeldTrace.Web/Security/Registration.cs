@@ -26,6 +26,7 @@ public static class Registration
         services.AddSingleton<SignInLimit>();
         services.AddScoped<ISigningSession, SigningSession>();
         services.AddScoped<PasswordCheck>();
+        services.AddScoped<SecondFactor>();
         services.AddScoped<ActivePeople>();
         services.AddScoped<NewAccount>();
         services.AddSingleton<SetUpCode>();
@@ -53,8 +54,17 @@ public static class Registration
             })
             .AddEntityFrameworkStores<WeldTraceDbContext>()
             .AddSignInManager()
+            .AddTokenProvider<AuthenticatorTokenProvider<Account>>(
+                TokenOptions.DefaultAuthenticatorProvider
+            )
             .AddPasswordValidator<PasswordRules>()
             .AddClaimsPrincipalFactory<AccountClaims>();
+        services.Configure<IdentityPasskeyOptions>(options =>
+            (options.UserVerificationRequirement, options.ResidentKeyRequirement) = (
+                "required",
+                "required"
+            )
+        );
         services.Configure<PasswordHasherOptions>(options => options.IterationCount = 210_000);
         AddCookies(services);
         var folder = new DatabaseSettings(configuration).Folder;
@@ -80,6 +90,11 @@ public static class Registration
                     options.SlidingExpiration = true;
                     options.Events.OnValidatePrincipal = AccountClaims.ValidateAsync;
                 }
+            );
+        services
+            .AddOptions<CookieAuthenticationOptions>(IdentityConstants.TwoFactorUserIdScheme)
+            .Configure<IHttpContextAccessor>(
+                (options, http) => options.Cookie = new HostCookie("weld-challenge", http)
             );
         services.AddAntiforgery();
         services

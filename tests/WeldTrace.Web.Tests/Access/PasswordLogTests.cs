@@ -15,7 +15,13 @@ public sealed class PasswordLogTests(PostgresServerFixture server)
         await using var site = await WorkingSite.OpenAsync(server);
         var person = await site.EnterAsync("Ines Falk", Role.Inspector);
         var log = new Kept();
-        var check = new PasswordCheck(site.Accounts, new NamedAlready(), site.Clock, log);
+        var check = new PasswordCheck(
+            site.Accounts,
+            new NamedAlready(),
+            new SecondFactor(site.Accounts, site.Clock),
+            site.Clock,
+            log
+        );
 
         await check.ForSignatureAsync(person, "typed secret", CancellationToken.None);
         await check.CheckAsync(null, "typed secret", "Wrong.");

@@ -7,7 +7,15 @@ internal sealed class NamedAlready : ISigningSession
 {
     public bool AsksForName => false;
 
+    public bool AsksForCode => false;
+
+    public bool HasPasskey => false;
+
     public string? TypedName => null;
+
+    public string? TypedCode => null;
+
+    public Task<PasskeyProof?> PasskeyAsync() => Task.FromResult<PasskeyProof?>(null);
 
     public void Begin() { }
 }

@@ -21,6 +21,7 @@ public static class Faults
         if (known.Contains("Password"))
         {
             known.Add(ISigningSession.Field);
+            known.Add(ISigningSession.CodeField);
         }
 
         return

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Components;
+using WeldTrace.Domain.Records;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Demo;
 
@@ -20,17 +21,23 @@ public sealed partial class SignIn
     [CascadingParameter]
     public HttpContext Http { get; set; } = null!;
 
-    [SupplyParameterFromForm]
+    [SupplyParameterFromForm(FormName = "sign-in")]
     private SignInForm In { get; set; } = null!;
+
+    [SupplyParameterFromForm(FormName = "sign-in-passkey")]
+    private PasskeySignInForm Key { get; set; } = null!;
 
     [SupplyParameterFromQuery(Name = "from")]
     private string? From { get; set; }
 
-    protected override void OnInitialized() => In ??= new();
+    protected override void OnInitialized() => (In, Key) = (In ?? new(), Key ?? new());
 
-    private async Task EnterAsync()
+    private async Task EnterAsync() => Follow(await Handler.HandleAsync(In, Http));
+
+    private async Task ProveAsync() => Follow(await Handler.HandleAsync(Key, Http));
+
+    private void Follow(Outcome outcome)
     {
-        var outcome = await Handler.HandleAsync(In, Http);
         _faults = Faults.Of<SignInForm>(outcome);
         if (outcome.IsAccepted)
         {

@@ -35,22 +35,59 @@ public sealed partial class SignInHandler(
             account = null;
         }
 
-        var outcome = await passwords.CheckAsync(account, form.Password, Wrong);
+        var outcome = await passwords.CheckAsync(
+            account,
+            form.Password,
+            Wrong,
+            new TypedCode(form.Code, nameof(form.Code))
+        );
         if (!outcome.IsAccepted)
         {
             LogRefused(logger, address);
             return outcome;
         }
 
+        await EnterAsync(account!, http);
+        return outcome;
+    }
+
+    /// <summary>Signs in by a passkey, which says itself whose it is.</summary>
+    public async Task<Outcome> HandleAsync(PasskeySignInForm form, HttpContext http)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        ArgumentNullException.ThrowIfNull(http);
+        var address = http.Connection.RemoteIpAddress;
+        if (!limit.TryEnter(address))
+        {
+            LogHeldUp(logger, address);
+            return TooMany;
+        }
+
+        var account = await signIn.ProveAsync(form.Credential);
+        if (account is null || !await people.IsActiveAsync(account.PersonId))
+        {
+            LogRefused(logger, address);
+            return Outcome.Refused(
+                "passkey",
+                "The passkey proved nothing here. Try it again, or give name and password."
+            );
+        }
+
+        await EnterAsync(account, http);
+        return Outcome.Accepted;
+    }
+
+    private async Task EnterAsync(Account account, HttpContext http)
+    {
+        var address = http.Connection.RemoteIpAddress;
         limit.WasRight(address);
         if (http.User.FindFirst(AccountClaims.Session) is { } before)
         {
             sessions.End(before.Value);
         }
 
-        await signIn.SignInAsync(account!, isPersistent: false);
-        LogSignedIn(logger, account!.PersonId, address);
-        return outcome;
+        await signIn.SignInAsync(account, isPersistent: false);
+        LogSignedIn(logger, account.PersonId, address);
     }
 
     private static Outcome TooMany =>

@@ -11,6 +11,7 @@ import { watchUploads } from "./uploads.js";
 import { watchWork } from "./watch.js";
 import { startHoldClock } from "./holdclock.js";
 import { watchPlaces } from "./places.js";
+import { watchPasskeys, offerPasskeys } from "./passkeys.js";
 
 watchPosts();
 watchDrafts();
@@ -20,6 +21,7 @@ watchConnection();
 watchUploads();
 watchFigures();
 watchPlaces();
+watchPasskeys();
 
 onPage(() => {
   restoreDrafts();
@@ -29,6 +31,7 @@ onPage(() => {
   focusScanField();
   watchWork();
   startHoldClock();
+  offerPasskeys();
   if (document.querySelector("[data-chart]")) {
     import("./chart.js").then((chart) => chart.drawCharts());
   }

@@ -1,0 +1,17 @@
+using WeldTrace.Web.Features.OwnAccount.Passkeys;
+using WeldTrace.Web.Features.OwnAccount.SecondFactor;
+
+namespace WeldTrace.Web.Features.OwnAccount;
+
+/// <summary>What people do with the means by which they sign in.</summary>
+public static class Registration
+{
+    public static IServiceCollection AddOwnAccount(this IServiceCollection services) =>
+        services
+            .AddScoped<OwnMeansHandler>()
+            .AddScoped<SecondFactorHandler>()
+            .AddScoped<PasskeysHandler>();
+
+    public static void MapOwnAccount(this IEndpointRouteBuilder endpoints) =>
+        endpoints.MapPasskeys();
+}
