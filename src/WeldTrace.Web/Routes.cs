@@ -12,11 +12,6 @@ public static class Routes
     public const string FirstRun = "/first-run";
     public const string ChangePassword = "/me/password";
     public const string Me = "/me";
-    public const string SecondFactor = "/me/second-factor";
-    public const string Passkeys = "/me/passkeys";
-    public const string PasskeyCreation = "/me/passkeys/new";
-    public const string PasskeyRequest = "/me/passkeys/challenge";
-    public const string SignInChallenge = "/sign-in/challenge";
     public const string Vessels = "/vessels";
     public const string NewVessel = "/vessels/new";
     public const string Trace = "/trace";
@@ -97,7 +92,6 @@ public static class Routes
     public const string DeskToolLife = "/desk/tool-life";
     public const string DeskSample = "/desk/sample";
     public const string SystemTokens = "/site/systems";
-    public const string OpenApi = "/api/openapi.json";
     public const string SiteSettings = "/site";
     public const string Health = "/health";
 

@@ -9,6 +9,18 @@ namespace WeldTrace.Web.Security;
 /// </summary>
 public static class Passkeys
 {
+    /// <summary>Where one's own are added and removed.</summary>
+    public const string Page = "/me/passkeys";
+
+    /// <summary>Where the browser is told how to make one.</summary>
+    public const string Creation = Page + "/new";
+
+    /// <summary>Where whoever is signed in gets a challenge.</summary>
+    public const string Challenge = Page + "/challenge";
+
+    /// <summary>Where a visitor gets one, to sign in.</summary>
+    public const string SignInChallenge = "/sign-in/challenge";
+
     /// <summary>Longest answer of a browser that is looked at.</summary>
     private const int LongestCredential = 64 * 1024;
 

@@ -94,26 +94,9 @@ public sealed partial class PasswordCheck(
         }
 
         var now = clock.GetUtcNow();
-        if (account.AccessFailedCount >= MostFailures)
+        if (HeldUp(account, now) is { } heldUp)
         {
-            LogLocked(logger, account.PersonId);
-            return Outcome.Refused(
-                "locked",
-                "Too many wrong passwords: the account is locked. The administrator can set a new password.",
-                "Password"
-            );
-        }
-
-        if (account.LockoutEnd > now)
-        {
-            var seconds = Math.Ceiling((account.LockoutEnd.Value - now).TotalSeconds);
-            return Outcome.Refused(
-                "delay",
-                FormattableString.Invariant(
-                    $"Several wrong passwords in a row: wait {seconds:0} s, then try again."
-                ),
-                "Password"
-            );
+            return heldUp;
         }
 
         if (await accounts.CheckPasswordAsync(account, password ?? ""))
@@ -139,6 +122,33 @@ public sealed partial class PasswordCheck(
         await CountAsync(account, now);
         LogWrong(logger, account.PersonId, account.AccessFailedCount);
         return Outcome.Refused("password", wrong, "Password");
+    }
+
+    private Outcome? HeldUp(Account account, DateTimeOffset now)
+    {
+        if (account.AccessFailedCount >= MostFailures)
+        {
+            LogLocked(logger, account.PersonId);
+            return Outcome.Refused(
+                "locked",
+                "Too many wrong passwords: the account is locked. The administrator can set a new password.",
+                "Password"
+            );
+        }
+
+        if (account.LockoutEnd > now)
+        {
+            var seconds = Math.Ceiling((account.LockoutEnd.Value - now).TotalSeconds);
+            return Outcome.Refused(
+                "delay",
+                FormattableString.Invariant(
+                    $"Several wrong passwords in a row: wait {seconds:0} s, then try again."
+                ),
+                "Password"
+            );
+        }
+
+        return null;
     }
 
     private Outcome Passkey(PasskeyProof proof, Actor actor)

@@ -8,6 +8,9 @@ namespace WeldTrace.Web.Security;
 /// <summary>The codes of an authenticator app (RFC 6238), and the recovery codes for when it is lost.</summary>
 public sealed class SecondFactor(UserManager<Account> accounts, TimeProvider clock)
 {
+    /// <summary>Where it is set up.</summary>
+    public const string Page = "/me/second-factor";
+
     /// <summary>Recovery codes given at once; each is good for one time.</summary>
     public const int RecoveryCodes = 10;
 

@@ -6,6 +6,8 @@ namespace WeldTrace.Web.Systems;
 /// <summary>The OpenAPI document of what machines and other systems may ask.</summary>
 internal static class ApiDocument
 {
+    public const string Address = "/api/openapi.json";
+
     private const string Scheme = "token";
 
     public static IServiceCollection AddApiDocument(this IServiceCollection services) =>

@@ -19,6 +19,7 @@ internal static class AccessTable
 
         # Signed in or not
         /sign-in                                              yes     yes       yes       yes        yes      yes      yes
+        /sign-in/challenge                                    yes     yes       yes       yes        yes      yes      yes
         /first-run                                            in      in        in        in         in       in       in
         /health                                               yes     yes       yes       yes        yes      yes      yes
         /failure                                              yes     yes       yes       yes        yes      yes      yes
@@ -29,6 +30,10 @@ internal static class AccessTable
         /                                                     in      yes       yes       yes        yes      yes      yes
         /me                                                   in      yes       yes       yes        yes      yes      yes
         /me/password                                          in      yes       yes       yes        yes      yes      yes
+        /me/second-factor                                     in      yes       yes       yes        yes      yes      yes
+        /me/passkeys                                          in      yes       yes       yes        yes      yes      yes
+        /me/passkeys/new                                      in      yes       yes       yes        yes      yes      yes
+        /me/passkeys/challenge                                in      yes       yes       yes        yes      yes      yes
         /open                                                 in      yes       yes       yes        yes      yes      yes
         /labels                                               in      yes       yes       yes        yes      yes      yes
         /labels/sheet.pdf                                     in      yes       yes       yes        yes      yes      yes

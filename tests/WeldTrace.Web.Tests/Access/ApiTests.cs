@@ -164,7 +164,7 @@ public sealed class ApiTests(PostgresServerFixture server)
         await using var site = new RunningSite(vessel.Site);
         using var visit = await site.SignInAsync(vessel.Engineer.PrintedName);
 
-        var document = await JsonAsync(await visit.GetAsync(Routes.OpenApi));
+        var document = await JsonAsync(await visit.GetAsync(ApiDocument.Address));
 
         Assert.Equal(
             [

@@ -14,12 +14,19 @@ namespace WeldTrace.Web.Tests.Access;
 public sealed partial class FormAccessTests(DemoSite site)
 {
     /// <summary>
-    /// Forms that are no act of a role: to sign in, to set up an empty site, one's own password, to read the ledger again or sign its state;
-    /// and two that the demonstration never shows, whose roles the tests of their handlers look at.
+    /// Forms that are no act of a role: to sign in, to set up an empty site, one's own password and other means, to read the ledger again or sign its state;
+    /// and three that the demonstration never shows, whose roles the tests of their handlers look at.
     /// </summary>
     private static readonly string[] Others =
     [
         "SignIn sign-in",
+        "SignIn sign-in-passkey",
+        "SecondFactorPage begin-second-factor",
+        "SecondFactorPage confirm-second-factor",
+        "SecondFactorPage remove-second-factor",
+        "PasskeysPage add-passkey",
+        "PasskeysPage remove-passkey",
+        "PersonPage reset-means",
         "FirstRun first-run",
         "ChangePassword change-password",
         "LedgerCheckPage check",

@@ -17,6 +17,6 @@ public static class Registration
     public static void MapSystems(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapHistories();
-        endpoints.MapOpenApi(Routes.OpenApi);
+        endpoints.MapOpenApi(ApiDocument.Address);
     }
 }

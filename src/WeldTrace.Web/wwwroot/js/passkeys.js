@@ -3,7 +3,6 @@
 import { alertBefore } from "./page.js";
 
 const Id = "passkey-alert";
-const Token = "__RequestVerificationToken";
 const Failed = "The passkey was not used: it was put off, or this device has none for this site. Try again, or use the password.";
 
 export function offerPasskeys() {
@@ -30,9 +29,7 @@ async function answer(button) {
   document.getElementById(Id)?.remove();
   const form = button.form;
   try {
-    const body = new FormData();
-    body.append(Token, form.querySelector(`input[name=${Token}]`).value);
-    const response = await fetch(button.dataset.passkeyOptions, { method: "POST", body });
+    const response = await fetch(button.dataset.passkeyOptions);
     if (!response.ok) {
       throw new Error(response.statusText);
     }

@@ -1,5 +1,3 @@
-using Microsoft.AspNetCore.Antiforgery;
-
 namespace WeldTrace.Web.Features.OwnAccount.Passkeys;
 
 /// <summary>What the browser asks for before it uses a passkey; the challenge is kept in a sealed cookie until it is answered.</summary>
@@ -9,19 +7,13 @@ public static class PasskeyEndpoints
 
     public static void MapPasskeys(this IEndpointRouteBuilder endpoints)
     {
-        var token = new RequireAntiforgeryTokenAttribute();
-        endpoints
-            .MapPost(
-                Routes.PasskeyCreation,
-                async (HttpContext http, PasskeysHandler handler) =>
-                    Results.Content(await handler.CreationOptionsAsync(http), Json)
-            )
-            .WithMetadata(token);
-        endpoints.MapPost(Routes.PasskeyRequest, ChallengeAsync).WithMetadata(token);
-        endpoints
-            .MapPost(Routes.SignInChallenge, ChallengeAsync)
-            .WithMetadata(token)
-            .AllowAnonymous();
+        endpoints.MapGet(
+            Security.Passkeys.Creation,
+            async (HttpContext http, PasskeysHandler handler) =>
+                Results.Content(await handler.CreationOptionsAsync(http), Json)
+        );
+        endpoints.MapGet(Security.Passkeys.Challenge, ChallengeAsync);
+        endpoints.MapGet(Security.Passkeys.SignInChallenge, ChallengeAsync).AllowAnonymous();
     }
 
     private static async Task<IResult> ChallengeAsync(HttpContext http, PasskeysHandler handler) =>
