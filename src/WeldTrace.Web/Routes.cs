@@ -12,6 +12,8 @@ public static class Routes
     public const string FirstRun = "/first-run";
     public const string ChangePassword = "/me/password";
     public const string Me = "/me";
+    public const string SecondFactor = "/me/second-factor";
+    public const string Passkeys = "/me/passkeys";
     public const string Vessels = "/vessels";
     public const string NewVessel = "/vessels/new";
     public const string Trace = "/trace";

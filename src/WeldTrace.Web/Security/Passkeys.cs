@@ -9,14 +9,11 @@ namespace WeldTrace.Web.Security;
 /// </summary>
 public static class Passkeys
 {
-    /// <summary>Where one's own are added and removed.</summary>
-    public const string Page = "/me/passkeys";
-
     /// <summary>Where the browser is told how to make one.</summary>
-    public const string Creation = Page + "/new";
+    public const string Creation = Routes.Passkeys + "/new";
 
     /// <summary>Where whoever is signed in gets a challenge.</summary>
-    public const string Challenge = Page + "/challenge";
+    public const string Challenge = Routes.Passkeys + "/challenge";
 
     /// <summary>Where a visitor gets one, to sign in.</summary>
     public const string SignInChallenge = "/sign-in/challenge";

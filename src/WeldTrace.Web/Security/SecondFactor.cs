@@ -8,9 +8,6 @@ namespace WeldTrace.Web.Security;
 /// <summary>The codes of an authenticator app (RFC 6238), and the recovery codes for when it is lost.</summary>
 public sealed class SecondFactor(UserManager<Account> accounts, TimeProvider clock)
 {
-    /// <summary>Where it is set up.</summary>
-    public const string Page = "/me/second-factor";
-
     /// <summary>Recovery codes given at once; each is good for one time.</summary>
     public const int RecoveryCodes = 10;
 
@@ -56,11 +53,22 @@ public sealed class SecondFactor(UserManager<Account> accounts, TimeProvider clo
             out var step,
             VerificationWindow.RfcSpecifiedNetworkDelay
         );
-        return isRight
-            && await accounts
-                .Users.Where(a =>
-                    a.Id == account.Id && (a.LastCodeStep == null || a.LastCodeStep < step)
-                )
-                .ExecuteUpdateAsync(change => change.SetProperty(a => a.LastCodeStep, step)) == 1;
+        if (!isRight)
+        {
+            return false;
+        }
+
+        var taken = await accounts
+            .Users.Where(a =>
+                a.Id == account.Id && (a.LastCodeStep == null || a.LastCodeStep < step)
+            )
+            .ExecuteUpdateAsync(change => change.SetProperty(a => a.LastCodeStep, step));
+        if (taken == 1)
+        {
+            // A later save of the account writes all of it.
+            account.LastCodeStep = step;
+        }
+
+        return taken == 1;
     }
 }

@@ -28,6 +28,9 @@ public sealed class OwnMeansHandler(
     public Task<Outcome> ProveAsync(Account account, string? password, TypedCode? code = null) =>
         passwords.CheckAsync(account, password, "Your password is not right. Try again.", code);
 
+    /// <summary>Lets this session go on after something that ends the others.</summary>
+    public Task GoOnAsync(Account account) => signIn.RefreshSignInAsync(account);
+
     /// <summary>Changes the account and states it in the ledger, or does neither; the session then knows of it.</summary>
     public async Task<Outcome> ChangeAsync(
         Account account,

@@ -33,9 +33,14 @@ public sealed class SecondFactorHandler(OwnMeansHandler means, Security.SecondFa
         }
 
         var proved = await means.ProveAsync(account, form.Password);
-        return proved.IsAccepted
-            ? AddressOf(account, site, await factor.NewKeyAsync(account))
-            : proved.Refusals.ToList();
+        if (!proved.IsAccepted)
+        {
+            return proved.Refusals.ToList();
+        }
+
+        var key = await factor.NewKeyAsync(account);
+        await means.GoOnAsync(account);
+        return AddressOf(account, site, key);
     }
 
     /// <summary>The key that waits for its first code, as an address that authenticator apps read.</summary>
