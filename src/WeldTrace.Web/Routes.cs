@@ -4,7 +4,7 @@ using WeldTrace.Domain.Limits;
 namespace WeldTrace.Web;
 
 /// <summary>Every address of the application; pages repeat them in their <c>@page</c> line.</summary>
-public static class Routes
+public static partial class Routes
 {
     public const string Home = "/";
     public const string SignIn = "/sign-in";
@@ -106,52 +106,6 @@ public static class Routes
         $"/worked-out/{kind}/{id:D}/{Uri.EscapeDataString(key)}";
 
     public static string Open(string code) => $"{OpenCode}?code={Uri.EscapeDataString(code)}";
-
-    public static string Vessel(string serial) => $"/vessels/{Uri.EscapeDataString(serial)}";
-
-    public static string Step(string serial, int sequence) =>
-        FormattableString.Invariant($"{Vessel(serial)}/steps/{sequence}");
-
-    public static string WeldStep(string serial, int sequence) =>
-        FormattableString.Invariant($"{Vessel(serial)}/weld/{sequence}");
-
-    public static string WeldRepair(string serial, int finding) =>
-        FormattableString.Invariant($"{Vessel(serial)}/repair/{finding}");
-
-    public static string AskConcession(string serial, int sequence, string ruleId) =>
-        $"{WeldStep(serial, sequence)}/concession/{ruleId}";
-
-    public static string Concession(Guid id) => $"{Concessions}/{id:D}";
-
-    public static string LeakStep(string serial, int sequence) =>
-        FormattableString.Invariant($"{Vessel(serial)}/leak/{sequence}");
-
-    public static string PressureStep(string serial, int sequence) =>
-        FormattableString.Invariant($"{Vessel(serial)}/pressure/{sequence}");
-
-    public static string SectionStep(string serial, int sequence) =>
-        FormattableString.Invariant($"{Vessel(serial)}/section/{sequence}");
-
-    public static string SignOffStep(string serial, int sequence) =>
-        FormattableString.Invariant($"{Vessel(serial)}/sign-off/{sequence}");
-
-    public static string Traveler(string serial) => $"{Vessel(serial)}/traveler.pdf";
-
-    public static string InspectionCertificate(string serial) =>
-        $"{Vessel(serial)}/certificate.pdf";
-
-    public static string Book(string serial) => $"{Vessel(serial)}/history.pdf";
-
-    public static string Genealogy(string serial) => $"{Vessel(serial)}/genealogy";
-
-    public static string Bundle(string serial) => $"{Vessel(serial)}/history.zip";
-
-    public static string PrepareJoint(string serial, string jointCode) =>
-        $"{Vessel(serial)}/prepare/{Uri.EscapeDataString(jointCode)}";
-
-    public static string ShipVessel(string serial) => $"{Vessel(serial)}/ship";
-
-    public static string ReportFinding(string serial) => $"{Vessel(serial)}/findings/new";
 
     public static string Design(Guid id) => $"/designs/{id:D}";
 

@@ -1,11 +1,10 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using WeldTrace.Engineering.Units;
 
 namespace WeldTrace.Engineering.Conformity;
 
 /// <summary>A measured or computed value with its unit and, when known, its expanded uncertainty.</summary>
-public sealed partial record Measured
+public sealed record Measured
 {
     private const int FinestPlace = -6;
     private const double LargestEveryday = 1e9;
@@ -64,22 +63,8 @@ public sealed partial record Measured
     /// </summary>
     public override string ToString() =>
         ExpandedUncertainty is { } width and > 0
-            ? $"{WithPowers(WithUncertainty(width))} {Unit}".TrimEnd()
-            : $"{WithPowers(Figures.Format(Value))} {Unit}".TrimEnd();
-
-    // 7.1E-07 is written 7.1 × 10⁻⁷.
-    private static string WithPowers(string digits) =>
-        Exponent()
-            .Replace(
-                digits,
-                found =>
-                    " × 10"
-                    + (found.Groups["sign"].Value == "-" ? "⁻" : "")
-                    + string.Concat(found.Groups["power"].Value.Select(d => "⁰¹²³⁴⁵⁶⁷⁸⁹"[d - '0']))
-            );
-
-    [GeneratedRegex("E(?<sign>[+-]?)0*(?<power>[0-9]+)")]
-    private static partial Regex Exponent();
+            ? $"{WithUncertainty(width)} {Unit}".TrimEnd()
+            : $"{Figures.Format(Value)} {Unit}".TrimEnd();
 
     private string WithUncertainty(double width)
     {
@@ -102,7 +87,7 @@ public sealed partial record Measured
     {
         var ofTwoDigits = (int)Math.Floor(Math.Log10(width)) - 1;
         var point = shown.IndexOf('.', StringComparison.Ordinal);
-        return shown.Contains('E', StringComparison.Ordinal) ? ofTwoDigits
+        return shown.Contains('×', StringComparison.Ordinal) ? ofTwoDigits
             : point >= 0 ? point + 1 - shown.Length
             : Math.Max(0, ofTwoDigits);
     }

@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Compliance;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
@@ -27,6 +28,16 @@ public static class DomainMarks
             StepState.Failed => Mark.Failed,
             StepState.Waived => Mark.Waived,
             _ => throw new ArgumentOutOfRangeException(nameof(state), state, null),
+        };
+
+    public static Mark Of(ComplianceState state) =>
+        state switch
+        {
+            ComplianceState.NotApplicable => Mark.Ended,
+            ComplianceState.Shown => Mark.Passed,
+            ComplianceState.Partly => Mark.Warning,
+            ComplianceState.NotShown => Mark.Failed,
+            _ => throw new ArgumentOutOfRangeException(nameof(state), state, "Unknown state."),
         };
 
     public static Mark Of(VesselState state) =>

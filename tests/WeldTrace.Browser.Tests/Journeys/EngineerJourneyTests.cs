@@ -63,6 +63,7 @@ public sealed class EngineerJourneyTests(SiteFixture site)
         var sheet = PdfText.Of(await quality.DownloadAsync(address + "/sheet.pdf"));
         Assert.Contains("Parameter windows", sheet, StringComparison.Ordinal);
         Assert.Contains("Pass layout", sheet, StringComparison.Ordinal);
-        Assert.Contains("J1 of NR-10 rev A", sheet, StringComparison.Ordinal);
+        // Another journey may have drawn a further revision in the meantime.
+        Assert.Contains("J1 of NR-10", sheet, StringComparison.Ordinal);
     }
 }

@@ -49,6 +49,8 @@ internal static class AccessTable
         /vessels/{serial}/traveler.pdf                        in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/certificate.pdf                     in      yes       yes       yes        yes      yes      yes
         /vessels/{Serial}/genealogy                           in      yes       yes       yes        yes      yes      yes
+        /vessels/{Serial}/compliance                          in      yes       yes       yes        yes      yes      yes
+        /vessels/{serial}/compliance.csv                      in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/history.pdf                         in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/history.zip                         in      yes       yes       yes        yes      yes      yes
         /vessels/{Serial}/steps/{Sequence}                    in      yes       yes       yes        yes      yes      yes

@@ -75,6 +75,8 @@ internal static class DemoAddresses
         const string Whole = "NR10-0001";
         addresses["/vessels/{Serial}"] = Routes.Vessel(Whole);
         addresses["/vessels/{Serial}/genealogy"] = Routes.Genealogy(Whole);
+        addresses["/vessels/{Serial}/compliance"] = Routes.Compliance(Whole);
+        addresses["/vessels/{serial}/compliance.csv"] = Routes.ComplianceCsv(Whole);
         addresses["/vessels/{serial}/traveler.pdf"] = Routes.Traveler(Whole);
         addresses["/vessels/{serial}/certificate.pdf"] = Routes.InspectionCertificate(Whole);
         addresses["/vessels/{serial}/history.zip"] = Routes.Bundle(Whole);

@@ -1,6 +1,7 @@
 using WeldTrace.Web.Features.Vessels.Book;
 using WeldTrace.Web.Features.Vessels.Bundle;
 using WeldTrace.Web.Features.Vessels.Certificate;
+using WeldTrace.Web.Features.Vessels.Compliance;
 using WeldTrace.Web.Features.Vessels.Genealogy;
 using WeldTrace.Web.Features.Vessels.List;
 using WeldTrace.Web.Features.Vessels.Plan;
@@ -22,6 +23,7 @@ public static class Registration
             .AddScoped<TravelerReader>()
             .AddScoped<InspectionCertificateReader>()
             .AddScoped<GenealogyReader>()
+            .AddScoped<ComplianceReader>()
             .AddScoped<BookReader>()
             .AddScoped<BundleReader>();
 
@@ -30,6 +32,7 @@ public static class Registration
         endpoints.MapVesselCsv();
         endpoints.MapTraveler();
         endpoints.MapInspectionCertificate();
+        endpoints.MapCompliance();
         endpoints.MapBook();
         endpoints.MapBundle();
     }

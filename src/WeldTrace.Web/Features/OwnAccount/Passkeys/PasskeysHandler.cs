@@ -81,6 +81,14 @@ public sealed class PasskeysHandler(
             return proved;
         }
 
+        if ((await accounts.GetPasskeysAsync(account)).Count >= MostPasskeys)
+        {
+            return Outcome.Refused(
+                "passkeys",
+                $"You have {MostPasskeys} passkeys already; remove one that you no longer use, then add this one."
+            );
+        }
+
         if (await MadeAsync(account, form.Credential) is not { } made)
         {
             return Outcome.Refused(
@@ -93,12 +101,10 @@ public sealed class PasskeysHandler(
             account,
             SignInMeans.PasskeyAdded,
             name,
-            async (db, kept) =>
+            (db, kept) =>
             {
-                if (await db.UserPasskeys.CountAsync(p => p.UserId == kept.Id) < MostPasskeys)
-                {
-                    db.UserPasskeys.Add(RowOf(kept, name, made));
-                }
+                db.UserPasskeys.Add(RowOf(kept, name, made));
+                return Task.CompletedTask;
             },
             cancellation
         );

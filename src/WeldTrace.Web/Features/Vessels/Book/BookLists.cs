@@ -1,6 +1,7 @@
 using WeldTrace.Documents;
 using WeldTrace.Documents.Book;
 using WeldTrace.Documents.RecordSheets;
+using WeldTrace.Domain.Compliance;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
@@ -58,6 +59,44 @@ internal static class BookLists
                     .Select(p => $"{Relation(p.Words)}: {p.Other.Label}")
             );
     }
+
+    public static BookChapter OfCompliance(IReadOnlyList<ComplianceLine> lines) =>
+        BookChapter.Of(
+            "What is asked of it, and what shows it",
+            [
+                new SheetPart("Compliance matrix")
+                {
+                    Sentences =
+                    [
+                        "The requirements are in our own words. A line says what the records show, and not that the vessel is safe.",
+                    ],
+                    Table = new SheetTable(
+                        [
+                            ("No.", 5),
+                            ("Requirement", 26),
+                            ("Source", 22),
+                            ("Evidence", 24),
+                            ("Comment", 23),
+                        ],
+                        [
+                            .. lines.Select(l => new SheetRow(
+                                [
+                                    l.Requirement.Number,
+                                    l.Requirement.Text,
+                                    $"{l.Requirement.Source} ({ComplianceMatrix.KnownWord(l.Requirement.Known)})",
+                                    string.Join("; ", l.Evidence.Select(e => e.Label)),
+                                    l.Comment,
+                                ],
+                                PrintedMarks.Of(
+                                    DomainMarks.Of(l.State),
+                                    ComplianceMatrix.StateWord(l.State)
+                                )
+                            )),
+                        ]
+                    ),
+                },
+            ]
+        );
 
     public static BookChapter OfSignatures(Domain.Tracing.Genealogy genealogy, DocumentStamp stamp)
     {

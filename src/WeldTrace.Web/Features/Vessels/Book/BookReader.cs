@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents;
 using WeldTrace.Documents.Book;
+using WeldTrace.Domain.Compliance;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
@@ -119,6 +120,9 @@ public sealed class BookReader(
             [
                 BookChapter.Of(traveler),
                 BookLists.OfGenealogy(genealogy),
+                BookLists.OfCompliance(
+                    ComplianceMatrix.Of(vessel, source.History.Design.Content, source.Records)
+                ),
                 .. await PapersAsync(source.Records, site, actor, cancellation),
                 .. BookLists.OfRecords(source.Records, settings),
                 BookLists.OfSignatures(genealogy, stamp),
