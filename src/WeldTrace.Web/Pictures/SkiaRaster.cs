@@ -3,12 +3,12 @@ using SkiaSharp;
 
 namespace WeldTrace.Web.Pictures;
 
-/// <summary>A JPEG row by row; whatever the library can't read by rows is decoded as a whole, if it is small enough.</summary>
+/// <summary>
+/// A JPEG row by row; whatever the library can't read by rows, such as a progressive JPEG or an interlaced PNG, is decoded as a whole,
+/// which takes four bytes per pixel while its levels are built.
+/// </summary>
 internal sealed class SkiaRaster : IRaster
 {
-    /// <summary>Most pixels of a picture that has to be decoded as a whole.</summary>
-    public const long MostWholePixels = 40_000_000;
-
     private readonly GCHandle _bytes;
     private readonly SKData _data;
     private readonly SKCodec _codec;
@@ -77,15 +77,6 @@ internal sealed class SkiaRaster : IRaster
         if (_whole is not null)
         {
             return _whole;
-        }
-
-        if ((long)Width * Height > MostWholePixels)
-        {
-            throw new DamagedPictureException(
-                FormattableString.Invariant(
-                    $"A progressive or interlaced picture may have at most {MostWholePixels / 1_000_000} megapixels, because it can't be read row by row. Save it without that, then choose it again."
-                )
-            );
         }
 
         _whole = new SKBitmap(_info);

@@ -7,7 +7,8 @@ namespace WeldTrace.Web.Tests.BadInput;
 /// <summary>A PNG of many white points that packs into a small file.</summary>
 internal static class LargePhotograph
 {
-    private static readonly byte[] _signature = [0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A];
+    /// <summary>First bytes of every PNG.</summary>
+    public static readonly byte[] Signature = [0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A];
 
     /// <summary>One bit per point, so that a row is short.</summary>
     public static byte[] Png(int width, int height)
@@ -18,7 +19,7 @@ internal static class LargePhotograph
         header[8] = 1;
         return
         [
-            .. _signature,
+            .. Signature,
             .. Chunk("IHDR"u8, header),
             .. Chunk("IDAT"u8, Rows(width, height)),
             .. Chunk("IEND"u8, []),
@@ -40,7 +41,8 @@ internal static class LargePhotograph
         return packed.ToArray();
     }
 
-    private static byte[] Chunk(ReadOnlySpan<byte> kind, ReadOnlySpan<byte> content)
+    /// <summary>A part of a PNG with its length and its check sum.</summary>
+    public static byte[] Chunk(ReadOnlySpan<byte> kind, ReadOnlySpan<byte> content)
     {
         var chunk = new byte[content.Length + 12];
         BinaryPrimitives.WriteInt32BigEndian(chunk, content.Length);

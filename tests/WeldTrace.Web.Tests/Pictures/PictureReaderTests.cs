@@ -12,6 +12,7 @@ public sealed class PictureReaderTests
     [Theory]
     [InlineData("jpeg", "image/jpeg")]
     [InlineData("png", "image/png")]
+    [InlineData("png interlaced", "image/png")]
     [InlineData("tiff", "image/tiff")]
     [InlineData("tiff tiles", "image/tiff")]
     [InlineData("tiff 16 bits", "image/tiff")]
@@ -211,6 +212,11 @@ public sealed class PictureReaderTests
         {
             "jpeg" => SamplePictures.Encoded(Width, Height, SKEncodedImageFormat.Jpeg),
             "png" => SamplePictures.Encoded(Width, Height),
+            "png interlaced" => InterlacedPng.Make(
+                SamplePictures.Pixels(Width, Height),
+                Width,
+                Height
+            ),
             "tiff" => SampleTiff.Make(Width, Height, false, 8),
             "tiff tiles" => SampleTiff.Make(Width, Height, true, 8),
             _ => SampleTiff.Make(Width, Height, false, 16),
