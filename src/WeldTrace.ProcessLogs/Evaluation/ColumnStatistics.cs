@@ -132,43 +132,28 @@ internal sealed class ColumnStatistics
         }
     }
 
-    private PhaseStatistics Describe(WeldPhase phase, in RunningStatistics found)
-    {
-        var (minimum, maximum) = InOrder(found.MinimumInSampleUnit, found.MaximumInSampleUnit);
-        return new PhaseStatistics
-        {
-            Ordinal = _column.Ordinal,
-            Channel = _column.Channel,
-            Column = _column.Name,
-            Phase = phase,
-            IsSteady = false,
-            SiUnit = _column.SiUnit,
-            Count = found.Count,
-            MeanSi = _column.DigitsToSi(found.MeanInSampleUnit),
-            StandardDeviationSi = Math.Abs(_siPerDigit) * found.StandardDeviationInSampleUnit,
-            MinimumSi = minimum,
-            MaximumSi = maximum,
-        };
-    }
+    private PhaseStatistics Describe(WeldPhase phase, in RunningStatistics found) =>
+        Describe(
+            phase,
+            found.Count,
+            found.MeanInSampleUnit,
+            found.StandardDeviationInSampleUnit,
+            InOrder(found.MinimumInSampleUnit, found.MaximumInSampleUnit)
+        );
 
     private PhaseStatistics Describe(WeldPhase phase, SeriesFigures series)
     {
         var found = series.Found;
-        var (minimum, maximum) = InOrder(found.MinimumInSampleUnit, found.MaximumInSampleUnit);
         var (p1, p99) = InOrder(found.P1InSampleUnit, found.P99InSampleUnit);
-        return new PhaseStatistics
+        var moments = Describe(
+            phase,
+            found.Count,
+            found.MeanInSampleUnit,
+            found.StandardDeviationInSampleUnit,
+            InOrder(found.MinimumInSampleUnit, found.MaximumInSampleUnit)
+        );
+        return moments with
         {
-            Ordinal = _column.Ordinal,
-            Channel = _column.Channel,
-            Column = _column.Name,
-            Phase = phase,
-            IsSteady = false,
-            SiUnit = _column.SiUnit,
-            Count = found.Count,
-            MeanSi = _column.DigitsToSi(found.MeanInSampleUnit),
-            StandardDeviationSi = Math.Abs(_siPerDigit) * found.StandardDeviationInSampleUnit,
-            MinimumSi = minimum,
-            MaximumSi = maximum,
             P1Si = p1,
             MedianSi = _column.DigitsToSi(found.MedianInSampleUnit),
             P99Si = p99,
@@ -176,6 +161,28 @@ internal sealed class ColumnStatistics
             ChangeSi = series.Change * _siPerDigit,
         };
     }
+
+    private PhaseStatistics Describe(
+        WeldPhase phase,
+        long count,
+        double mean,
+        double standardDeviation,
+        (double MinimumSi, double MaximumSi) range
+    ) =>
+        new()
+        {
+            Ordinal = _column.Ordinal,
+            Channel = _column.Channel,
+            Column = _column.Name,
+            Phase = phase,
+            IsSteady = false,
+            SiUnit = _column.SiUnit,
+            Count = count,
+            MeanSi = _column.DigitsToSi(mean),
+            StandardDeviationSi = Math.Abs(_siPerDigit) * standardDeviation,
+            MinimumSi = range.MinimumSi,
+            MaximumSi = range.MaximumSi,
+        };
 
     /// <summary>Both in SI, the smaller one first: a negative factor turns them round.</summary>
     private (double, double) InOrder(double low, double high) =>
