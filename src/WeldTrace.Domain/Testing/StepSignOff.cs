@@ -223,6 +223,7 @@ public sealed partial class StepSignOff : Record
         if (step.Kind == StepKind.Acceptance)
         {
             CheckComplete(checks, facts);
+            CheckExamined(checks, facts);
         }
 
         return checks;

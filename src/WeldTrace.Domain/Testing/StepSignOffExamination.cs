@@ -23,6 +23,30 @@ public sealed partial class StepSignOff
             }.OfType<string>()
         );
 
+    /// <summary>
+    /// Methods by which a vessel was examined in the steps that stand as done: nothing was rejected, or a signed decision on the finding
+    /// took the step as it is.
+    /// </summary>
+    /// <param name="vessel">Vessel.</param>
+    /// <param name="signOffs">Its sign-offs; of a step that was repeated the last one counts.</param>
+    public static IReadOnlyList<PlannedExamination> Examined(
+        Vessel vessel,
+        IEnumerable<StepSignOff> signOffs
+    )
+    {
+        ArgumentNullException.ThrowIfNull(vessel);
+        return
+        [
+            .. signOffs
+                .Where(s => vessel.Step(s.StepSequence) is { IsDone: true })
+                .GroupBy(s => s.StepSequence)
+                .Select(step => step.MaxBy(s => s.At)?.Examination)
+                .OfType<ExaminationReport>()
+                .Select(e => e.Method)
+                .Distinct(),
+        ];
+    }
+
     private Finding? FindingOn(
         Vessel vessel,
         IReadOnlyList<Flaw> rejected,
@@ -63,5 +87,35 @@ public sealed partial class StepSignOff
             nameof(Examination)
         );
         examination?.Check(checks, facts.Design.Content);
+        if (isAsked && examination is not null)
+        {
+            CheckMethod(checks, facts, examination.Method);
+        }
+    }
+
+    // The last steps of examination are kept for the planned methods that are still missing.
+    private static void CheckMethod(Checks checks, TestFacts facts, PlannedExamination method)
+    {
+        var missing = facts.NotYetExamined;
+        var left = facts.Vessel.Steps.Count(s => s.Kind == StepKind.Examination && !s.IsDone);
+        checks.That(
+            missing.Count == 0 || missing.Contains(method) || left > missing.Count,
+            "method",
+            $"The design still asks for a {string.Join(" and a ", missing.Select(ExaminationPlan.Word))} examination, and no further step is left for it. Make that one here.",
+            nameof(ExaminationReport.Method),
+            ExaminationPlan.EachMethodSource
+        );
+    }
+
+    private static void CheckExamined(Checks checks, TestFacts facts)
+    {
+        var missing = facts.NotYetExamined;
+        checks.That(
+            missing.Count == 0,
+            "examination",
+            $"Planned for every vessel and not recorded for this one: {string.Join(", ", missing.Select(ExaminationPlan.Word))} examination. A vessel is accepted when each planned examination is recorded.",
+            null,
+            ExaminationPlan.EachMethodSource
+        );
     }
 }

@@ -2,6 +2,7 @@ using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 
 namespace WeldTrace.Domain.Testing;
@@ -14,7 +15,7 @@ namespace WeldTrace.Domain.Testing;
 public sealed record TestFacts(
     Vessel Vessel,
     RouteStep Step,
-    VesselDesigns.VesselDesign Design,
+    VesselDesign Design,
     IReadOnlyList<Finding> Findings
 )
 {
@@ -29,6 +30,13 @@ public sealed record TestFacts(
 
     /// <summary>Whether whoever tests confirmed the cautions about stored energy and stand-off (F14).</summary>
     public bool CautionsRead { get; init; }
+
+    /// <summary>Methods by which this vessel was examined, in the steps that stand as done.</summary>
+    public IReadOnlyList<PlannedExamination> Examined { get; init; } = [];
+
+    /// <summary>Methods by which the design has every vessel examined and this one was not, in the order of the plan.</summary>
+    public IReadOnlyList<PlannedExamination> NotYetExamined =>
+        [.. ExaminationPlan.OfEachVessel(Design.Content).Except(Examined)];
 
     /// <summary>Tests recorded at this step that are neither signed nor withdrawn.</summary>
     public IReadOnlyList<TestRecord> Unsigned { get; init; } = [];

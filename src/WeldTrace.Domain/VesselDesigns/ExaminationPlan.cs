@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Limits;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Testing;
 
 namespace WeldTrace.Domain.VesselDesigns;
 
@@ -57,6 +58,9 @@ public static class ExaminationPlan
     /// <summary>Longest standard, level or clause.</summary>
     public const int LongestText = 120;
 
+    /// <summary>Where it stands that each planned examination is made and recorded.</summary>
+    internal const string EachMethodSource = "ISO 25239-5:2020, 4.12.4";
+
     private const string SubstitutionSource = "ISO 25239-5:2020, 4.12.4.4 and 4.12.4.6";
 
     /// <summary>Where the least examinations of a design stand.</summary>
@@ -101,8 +105,27 @@ public static class ExaminationPlan
         ];
     }
 
+    /// <summary>
+    /// Methods by which the whole of every vessel is examined in a step of its own, signed without readings, in the order of the plan.
+    /// Leak and pressure tests and sections have their own kinds of step.
+    /// </summary>
+    /// <param name="content">Design.</param>
+    public static IReadOnlyList<PlannedExamination> OfEachVessel(DesignContent content)
+    {
+        ArgumentNullException.ThrowIfNull(content);
+        return
+        [
+            .. (content.Examinations ?? [])
+                .Where(m => m.ExtentPercent == 100)
+                .Select(m => m.Method)
+                .Where(ExaminationReport.Methods.Contains)
+                .Distinct(),
+        ];
+    }
+
     internal static void Check(Checks checks, DesignContent content)
     {
+        CheckSteps(checks, content);
         foreach (var (method, row) in (content.Examinations ?? []).Select((m, i) => (m, i + 1)))
         {
             CheckOne(checks, content, method, $"Test plan, row {row}");
@@ -121,6 +144,19 @@ public static class ExaminationPlan
                 );
             }
         }
+    }
+
+    private static void CheckSteps(Checks checks, DesignContent content)
+    {
+        var methods = OfEachVessel(content);
+        var steps = content.Route.Count(s => s.Kind == StepKind.Examination && s.OnlyFor is null);
+        checks.That(
+            steps >= methods.Count,
+            "route",
+            $"The test plan examines every vessel by {methods.Count} methods ({string.Join(", ", methods.Select(Word))}); the route has {steps} steps of examination. Give each method a step.",
+            nameof(DesignContent.Route),
+            EachMethodSource
+        );
     }
 
     private static void CheckOne(

@@ -33,6 +33,13 @@ public static class TestFactsLoading
             Examiner = examiner,
             Lot = await db.FindLotOfAsync(vessel, cancellation),
             Unsigned = await UnsignedAsync(db, vessel.Id, sequence, cancellation),
+            Examined = StepSignOff.Examined(
+                vessel,
+                await db
+                    .StepSignOffs.AsNoTracking()
+                    .Where(s => s.VesselId == vessel.Id)
+                    .ToListAsync(cancellation)
+            ),
         };
     }
 

@@ -143,6 +143,14 @@ internal static class DemoDesigns
                 null,
                 StopPoint.Hold
             ),
+            new(
+                65,
+                StepKind.Examination,
+                "Dimensional examination by the drawing",
+                null,
+                null,
+                StopPoint.None
+            ),
             new(70, StepKind.Section, "Section of the run-off ring", "J1", null, StopPoint.None),
             new(80, StepKind.LeakTest, "Leak test before proof", null, null, StopPoint.None),
             new(90, StepKind.PressureTest, "Staged pressure test", null, null, StopPoint.Witness),

@@ -43,6 +43,24 @@ internal static class DemoPlan
             []
         );
 
+    /// <summary>The examination of a reservoir's dimensions, all as drawn.</summary>
+    public static ExaminationReport Measured { get; } =
+        new(
+            PlannedExamination.Dimensional,
+            Specification,
+            $"{Specification}, drawing",
+            "MI-2",
+            null,
+            "at 20 °C, burr taken off, on the surface plate",
+            "length over the ends, outside diameter at three heights, both bosses, step at both seams",
+            "the inside, which the ends close",
+            []
+        );
+
+    /// <summary>The report of the examination that comes next.</summary>
+    public static ExaminationReport Examination(TestFacts facts) =>
+        facts.NotYetExamined.Contains(PlannedExamination.Visual) ? Seen : Measured;
+
     public static IReadOnlyList<PlannedMethod> Examinations { get; } =
     [
         new(null, PlannedExamination.Visual, 100, "ISO 17637:2016", "ISO 25239-5:2020", "level C"),

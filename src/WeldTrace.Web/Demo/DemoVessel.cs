@@ -21,6 +21,7 @@ internal sealed class DemoVessel(
 {
     private readonly List<WeldRun> _runs = [];
     private readonly List<Finding> _findings = [];
+    private readonly List<StepSignOff> _signOffs = [];
     private readonly DemoWelding _welding = new(db, shop, cast, clock);
     private readonly DemoTesting _testing = new(db, shop.Instruments, cast, clock);
 
@@ -143,6 +144,7 @@ internal sealed class DemoVessel(
         var facts = new TestFacts(vessel, step, shop.Design, _findings)
         {
             Examiner = new ExaminerFacts(shop.Examiner.Certificates, clock.Today),
+            Examined = StepSignOff.Examined(vessel, _signOffs),
         };
         var weldedBy = _runs.Select(r => r.OperatorId).Distinct().ToList();
         switch (step.Kind)
@@ -191,12 +193,13 @@ internal sealed class DemoVessel(
                 facts,
                 weldedBy,
                 null,
-                facts.Step.Kind == StepKind.Examination ? DemoPlan.Seen : null,
+                facts.Step.Kind == StepKind.Examination ? DemoPlan.Examination(facts) : null,
                 signer,
                 at
             )
             .Must()
             .SignOff;
+        _signOffs.Add(signOff);
         db.AddRange(
             signOff,
             Signature.Of(signOff, signer, StepSignOff.MeaningOf(facts.Step.Kind), at)

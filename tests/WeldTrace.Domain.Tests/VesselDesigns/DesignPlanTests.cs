@@ -59,7 +59,7 @@ public sealed class DesignPlanTests
     public void Plan_ThatHoldsTheLeast_IsAccepted() =>
         Assert.Empty(
             (
-                Classed(JointClass.A) with
+                WithSteps(Classed(JointClass.A), 4) with
                 {
                     Examinations =
                     [
@@ -71,6 +71,33 @@ public sealed class DesignPlanTests
                 }
             ).Check()
         );
+
+    /// <summary>What is planned for every vessel is made and recorded (ISO 25239-5:2020, 4.12.4); a leak test has its own kind of step.</summary>
+    [Theory]
+    [InlineData(1, "route")]
+    [InlineData(2, null)]
+    public void EachPlannedMethod_NeedsAStepOfTheRoute(int steps, string? expected)
+    {
+        var content = WithSteps(SampleDesigns.Content(), steps) with
+        {
+            Examinations =
+            [
+                Of(PlannedExamination.Visual),
+                Of(PlannedExamination.Visual) with
+                {
+                    JointCode = "J1",
+                },
+                Of(PlannedExamination.Dimensional),
+                Of(PlannedExamination.Leak),
+                Of(PlannedExamination.Radiographic) with
+                {
+                    ExtentPercent = 10,
+                },
+            ],
+        };
+
+        Assert.Equal(expected, content.Check().Select(r => r.Code).SingleOrDefault());
+    }
 
     [Theory]
     [InlineData(PlannedExamination.Leak, PlannedExamination.Penetrant, null, false)]
@@ -85,7 +112,7 @@ public sealed class DesignPlanTests
         bool isAccepted
     )
     {
-        var content = SampleDesigns.Content() with
+        var content = WithSteps(SampleDesigns.Content(), 1) with
         {
             Examinations = [Of(method) with { Replaces = replaced, Clause = clause }],
         };
@@ -97,7 +124,7 @@ public sealed class DesignPlanTests
     [Fact]
     public void Examination_WithoutAcceptanceStandardOrOfNoJoint_IsRefused()
     {
-        var content = SampleDesigns.Content() with
+        var content = WithSteps(SampleDesigns.Content(), 1) with
         {
             Examinations =
             [
@@ -179,6 +206,26 @@ public sealed class DesignPlanTests
         Assert.Equal(expected, last.Check().Select(r => r.Code).FirstOrDefault());
         Assert.Contains(first.Check(), r => r.Code == "burst");
     }
+
+    private static DesignContent WithSteps(DesignContent content, int steps) =>
+        content with
+        {
+            Route =
+            [
+                .. content.Route.SkipLast(1),
+                .. Enumerable
+                    .Range(51, steps)
+                    .Select(n => new RouteTemplateStep(
+                        n,
+                        StepKind.Examination,
+                        $"Examination {n}",
+                        null,
+                        null,
+                        StopPoint.None
+                    )),
+                content.Route[^1],
+            ],
+        };
 
     private static DesignContent Classed(JointClass weldClass)
     {

@@ -59,7 +59,8 @@ public sealed class ExaminationForm
                 StringComparison.OrdinalIgnoreCase
             )
         );
-        return (named ?? planned.FirstOrDefault()) is { } method
+        var missing = planned.Find(m => facts.NotYetExamined.Contains(m.Method));
+        return (named ?? missing ?? planned.FirstOrDefault()) is { } method
             ? new()
             {
                 Method = method.Method,
