@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
+using WeldTrace.TestSupport.Database;
 
 namespace WeldTrace.Browser.Tests;
 
@@ -26,7 +27,7 @@ internal sealed class OwnSite(
     }
 
     public static string NewFolder() =>
-        Path.Combine("/tmp", "weld-records-" + Guid.CreateVersion7().ToString("N"));
+        Path.Combine(TestFolder.Root, "weld-records-" + Guid.CreateVersion7().ToString("N"));
 
     public OwnSite Started()
     {

@@ -66,13 +66,22 @@ internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : I
         Page.GotoAsync(new Uri(site, path).AbsoluteUri);
 
     public Task FillAsync(string label, string value) =>
-        Page.GetByLabel(label, new() { Exact = true }).FillAsync(value);
+        OrTellAsync(
+            $"The field '{label}'",
+            Page.GetByLabel(label, new() { Exact = true }).FillAsync(value)
+        );
 
     public Task ChooseAsync(string label, string value) =>
-        Page.GetByLabel(label, new() { Exact = true }).SelectOptionAsync(value);
+        OrTellAsync(
+            $"The choice '{label}'",
+            Page.GetByLabel(label, new() { Exact = true }).SelectOptionAsync(value)
+        );
 
     public Task PressAsync(string button) =>
-        Page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
+        OrTellAsync(
+            $"The button '{button}'",
+            Page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync()
+        );
 
     public Task FollowAsync(string link) =>
         OrTellAsync(
@@ -105,10 +114,12 @@ internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : I
     {
         var sign = Page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true });
         var form = Page.Locator("form").Filter(new() { Has = sign });
-        await form.GetByLabel("Your password", new() { Exact = true })
-            .FillAsync(DemoPeople.Password);
+        await OrTellAsync(
+            $"The password of '{button}'",
+            form.GetByLabel("Your password", new() { Exact = true }).FillAsync(DemoPeople.Password)
+        );
         await NameAsync(form);
-        await sign.ClickAsync();
+        await PressAsync(button);
     }
 
     /// <summary>Gives the sign-in name where it is asked for: at the first signature.</summary>

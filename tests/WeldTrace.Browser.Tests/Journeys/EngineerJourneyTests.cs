@@ -34,13 +34,16 @@ public sealed class EngineerJourneyTests(SiteFixture site)
         await engineer.FollowAsync("WP-101 rev A");
         await engineer.FillAsync("Why", "Trial of a faster travel inside the qualified window");
         await engineer.PressAsync("Make the next revision");
+        await engineer.Page.WaitForURLAsync("**/procedures/*/edit");
         await engineer.SeesAsync("0.250 mm/rev");
         await engineer.FillAsync("Travel speed, set point", "240");
         await engineer.SeesAsync("0.300 mm/rev");
         await engineer.PressAsync("Save the draft");
         await engineer.SeesAsync("outside 180 to 220 mm/min");
         await engineer.FindsAccessibleAsync();
-        await engineer.FillAsync("Travel speed, set point", "210");
+        await engineer.FillAsync("Travel speed, set point", "216");
+        // The figures follow what is typed; the button stands still once they have.
+        await engineer.SeesAsync("0.270 mm/rev");
         await engineer.PressAsync("Save the draft");
         await engineer.SeesAsync("Put on trial");
         await engineer.SignAsync("Sign: Put on trial");

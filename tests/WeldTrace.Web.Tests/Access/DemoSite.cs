@@ -4,7 +4,10 @@ using Microsoft.AspNetCore.TestHost;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using WeldTrace.Domain.Access;
 using WeldTrace.Domain.Material;
+using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
@@ -36,15 +39,26 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
     {
         UseKestrel(0);
         StartServer();
-        // The demonstration has every kind of record but this one.
+        // The demonstration has every kind of record but these two.
         await ReadAsync(async db =>
         {
             var part = await db.Components.FirstAsync();
             db.Add(SampleHeat.Entered("180", [new TreatedPart(part.Id, part.Serial, false)]));
+            db.Add(Accept.Value(OfAnotherHall()));
             return await db.SaveAsync(CancellationToken.None);
         });
         await Services.GetRequiredService<CheckpointDesk>().TakeAsync(CancellationToken.None);
     }
+
+    private static Outcome<SystemToken> OfAnotherHall() =>
+        SystemToken.Give(
+            "Bench of the other hall",
+            TokenScope.PushBenchReadings,
+            30,
+            new string('0', 64),
+            new Actor(Guid.CreateVersion7(), "Ines Vidal", [Role.Administrator]),
+            SampleTime.Start
+        );
 
     /// <summary>The visit of a signed-in person, the same for all tests; of nobody, when none is named.</summary>
     internal async Task<SiteVisit> VisitAsync(DemoPerson? person)
