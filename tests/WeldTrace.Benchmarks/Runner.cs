@@ -19,6 +19,11 @@ internal static class Runner
             return await Logs.LogRatios.RunAsync();
         }
 
+        if (args is ["arrivals"])
+        {
+            return await Logs.ArrivalsAtOnce.RunAsync();
+        }
+
         if (args is ["pictures"])
         {
             return await Pictures.PictureIntake.RunAsync();

@@ -5,6 +5,7 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using WeldTrace.Persistence;
 using WeldTrace.RunWriter;
+using WeldTrace.Web.LogJudging;
 
 // A process of its own for tests that kill the application: the application's database and handlers, and two people
 // who log run after run. Each act is told on the output once it is acknowledged; then the process may die.
@@ -23,7 +24,8 @@ var contexts = host.Services.GetRequiredService<IDbContextFactory<WeldTraceDbCon
 var configuration = host.Services.GetRequiredService<IConfiguration>();
 await Writing.AddAsync(contexts, shop.Ground);
 await Writing.AddPapersAsync(contexts);
+using var intake = new LogIntake();
 await Task.WhenAll(
-    new RunLogger("A", shop, contexts, configuration, log).LogRunsAsync(),
-    new RunLogger("B", shop, contexts, configuration, log).LogRunsAsync()
+    new RunLogger("A", shop, contexts, configuration, intake, log).LogRunsAsync(),
+    new RunLogger("B", shop, contexts, configuration, intake, log).LogRunsAsync()
 );

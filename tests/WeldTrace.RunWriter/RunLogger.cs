@@ -13,6 +13,7 @@ using WeldTrace.Web.Features.Welding.EndRun;
 using WeldTrace.Web.Features.Welding.ReadLog;
 using WeldTrace.Web.Features.Welding.SignRun;
 using WeldTrace.Web.Files;
+using WeldTrace.Web.LogJudging;
 
 namespace WeldTrace.RunWriter;
 
@@ -22,6 +23,7 @@ internal sealed class RunLogger(
     PlannedShop shop,
     IDbContextFactory<WeldTraceDbContext> contexts,
     IConfiguration configuration,
+    LogIntake intake,
     byte[] log
 )
 {
@@ -52,6 +54,18 @@ internal sealed class RunLogger(
         }
     }
 
+    /// <summary>Does all of a run but reading its log.</summary>
+    public async Task<(Guid Run, Guid Upload)> WeldAsync(int number)
+    {
+        await Writing.AddAsync(contexts, [shop.Machine(person)]);
+        var (vessel, tool) = shop.Next(person, number);
+        await Writing.AddAsync(contexts, [vessel, tool]);
+        var run = Guid.CreateVersion7();
+        Accept.All(await StartAsync(run, vessel.Serial, tool.Mark));
+        Accept.All(await EndAsync(run));
+        return (run, await BringAsync(run));
+    }
+
     private async Task LogRunAsync(int number)
     {
         var (vessel, tool) = shop.Next(person, number);
@@ -59,7 +73,7 @@ internal sealed class RunLogger(
         var run = Guid.CreateVersion7();
         await AcknowledgeAsync("started", run, await StartAsync(run, vessel.Serial, tool.Mark));
         await AcknowledgeAsync("ended", run, await EndAsync(run));
-        await AcknowledgeAsync("logged", run, await BringLogAsync(run));
+        await AcknowledgeAsync("logged", run, await TakeAsync(run, await BringAsync(run)));
         await AcknowledgeAsync("signed", run, await SignAsync(run));
     }
 
@@ -97,7 +111,7 @@ internal sealed class RunLogger(
         );
     }
 
-    private async Task<Outcome> BringLogAsync(Guid run)
+    private async Task<Guid> BringAsync(Guid run)
     {
         var kept = await new LogUploadHandler(contexts, Staged).HandleAsync(
             run,
@@ -107,8 +121,13 @@ internal sealed class RunLogger(
             SamplePeople.Operator,
             CancellationToken.None
         );
-        var upload = Accept.Value(kept).Id;
-        var handler = new ReadLogHandler(contexts, Staged, Arrivals, _clock);
+        return Accept.Value(kept).Id;
+    }
+
+    /// <summary>Has the log that was brought read, with its columns as they seem to mean.</summary>
+    public async Task<Outcome> TakeAsync(Guid run, Guid upload)
+    {
+        var handler = new ReadLogHandler(contexts, Staged, Arrivals, intake, _clock);
         var seen = await handler.FindAsync(run, upload, CancellationToken.None);
         var form = new ReadLogForm
         {

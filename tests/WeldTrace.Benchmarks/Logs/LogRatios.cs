@@ -77,6 +77,7 @@ internal sealed class LogRatios(string file, SiteDatabase database)
             )
         );
         await PandasAsync(intake);
+        await DuckDbAsync(intake);
         await StoredAsync(log);
         await JudgeAsync(log);
         await new ReadRatios(database, _last, log).MeasureAsync(Add);
@@ -127,6 +128,22 @@ internal sealed class LogRatios(string file, SiteDatabase database)
         {
             Console.WriteLine("pandas is not there: apt-get install python3-pandas");
         }
+    }
+
+    private async Task DuckDbAsync(double intake)
+    {
+        var stretches = 0;
+        var taken = await Stopwatches.QuickestAsync(3, () => stretches = DuckDbIntake.Take(file));
+        Console.WriteLine($"stretches outside their windows by DuckDB: {stretches}");
+        Add(
+            Ratio.OfTimes(
+                "whole durable intake",
+                intake,
+                "DuckDB reading, judging and storing it",
+                taken,
+                1
+            )
+        );
     }
 
     private async Task<ProcessLog> ReadAsync()

@@ -10,6 +10,7 @@ using WeldTrace.Web.Features.Welding.ReadLog;
 using WeldTrace.Web.Features.Welding.ShowRun;
 using WeldTrace.Web.Features.Welding.SignRun;
 using WeldTrace.Web.Files;
+using WeldTrace.Web.LogJudging;
 
 namespace WeldTrace.Web.Features.Welding;
 
@@ -19,6 +20,7 @@ public static class Registration
         services
             .AddSingleton<StagedLogs>()
             .AddSingleton<ArrivedLogs>()
+            .AddSingleton<LogIntake>()
             .AddHostedService<WatchedFolderReader>()
             .AddScoped<WeldStepReader>()
             .AddScoped<StartRunHandler>()

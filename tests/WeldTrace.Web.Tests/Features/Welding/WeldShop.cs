@@ -1,3 +1,4 @@
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.Time.Testing;
 using WeldTrace.Domain.Equipment;
@@ -52,7 +53,9 @@ internal sealed class WeldShop : IAsyncDisposable
     public IReadOnlyList<string> StagedFiles =>
         Directory.GetFiles(Path.Combine(_folder.Path, "uploads"));
 
-    public ReadLogHandler ReadLog => new(Database, Staged, Arrivals, Clock);
+    public LogIntake Intake { get; } = new();
+
+    public ReadLogHandler ReadLog => new(Database, Staged, Arrivals, Intake, Clock);
 
     public static async Task<WeldShop> OpenAsync(
         PostgresServerFixture server,
@@ -116,16 +119,50 @@ internal sealed class WeldShop : IAsyncDisposable
     public async Task<Guid> EndedAsync()
     {
         var id = await StartedAsync();
+        await EndAsync(id);
+        return id;
+    }
+
+    /// <summary>Welds step 10 of further vessels, each with a tool of its own, up to the logs.</summary>
+    public async Task<IReadOnlyList<Guid>> EndedAsync(int vessels)
+    {
+        var (lot, toolDesign) = await Database.ReadAsync(async db =>
+            (await db.MaterialLots.SingleAsync(), await db.ToolDesigns.SingleAsync())
+        );
+        List<Guid> runs = [];
+        for (var number = 1; number <= vessels; number++)
+        {
+            var vessel = SampleVessels.Planned(Design, lot, $"{Vessel.Serial}-{number}");
+            var tool = SampleTools.InService(toolDesign, $"{Tool.Mark}-{number}");
+            await Database.AddAsync(vessel, tool);
+            var form = StartForm();
+            form.Tool = tool.Mark;
+            Accept.All(
+                await new StartRunHandler(Database, Clock).HandleAsync(
+                    new(vessel.Serial, 10),
+                    form,
+                    SamplePeople.Operator,
+                    CancellationToken.None
+                )
+            );
+            await EndAsync(form.Id);
+            runs.Add(form.Id);
+        }
+
+        return runs;
+    }
+
+    private async Task EndAsync(Guid run)
+    {
         Clock.Advance(TimeSpan.FromMinutes(4));
         Accept.All(
             await new EndRunHandler(Database, Clock).HandleAsync(
-                id,
+                run,
                 new EndRunForm(),
                 SamplePeople.Operator,
                 CancellationToken.None
             )
         );
-        return id;
     }
 
     /// <summary>Brings a file and takes it, mapping its columns as guessed.</summary>
@@ -212,6 +249,7 @@ internal sealed class WeldShop : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await Database.DisposeAsync();
+        Intake.Dispose();
         _folder.Dispose();
     }
 }

@@ -18,6 +18,7 @@ public sealed class ReadLogHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
     StagedLogs staged,
     ArrivedLogs arrivals,
+    LogIntake intake,
     TimeProvider clock
 )
 {
@@ -78,6 +79,12 @@ public sealed class ReadLogHandler(
     )
     {
         ArgumentNullException.ThrowIfNull(form);
+        using var turn = await intake.TakeTurnAsync(cancellation);
+        if (!turn.IsAcquired)
+        {
+            return Refused(LogIntake.Full);
+        }
+
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         if (await db.FindRunAsync(runId, cancellation) is not { } records)
         {
