@@ -80,11 +80,19 @@ public sealed class ReadLogHandler(
     {
         ArgumentNullException.ThrowIfNull(form);
         using var turn = await intake.TakeTurnAsync(cancellation);
-        if (!turn.IsAcquired)
-        {
-            return Refused(LogIntake.Full);
-        }
+        return turn.IsAcquired
+            ? await TakeAsync(runId, upload, form, actor, cancellation)
+            : Refused(LogIntake.Full);
+    }
 
+    private async Task<ReadLogResult> TakeAsync(
+        Guid runId,
+        Guid upload,
+        ReadLogForm form,
+        Actor actor,
+        CancellationToken cancellation
+    )
+    {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         if (await db.FindRunAsync(runId, cancellation) is not { } records)
         {

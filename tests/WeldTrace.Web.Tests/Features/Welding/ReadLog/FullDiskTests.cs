@@ -1,5 +1,4 @@
-using Microsoft.EntityFrameworkCore;
-using WeldTrace.Persistence;
+using Npgsql;
 using WeldTrace.TestSupport.Database;
 
 namespace WeldTrace.Web.Tests.Features.Welding.ReadLog;
@@ -19,11 +18,7 @@ public sealed class FullDiskTests(PostgresServerFixture server)
         await shop.RememberAsync();
         var run = await shop.EndedAsync();
         var upload = await shop.UploadAsync(run, SampleLogs.Good());
-        await using var owner = new WeldTraceDbContext(
-            new DbContextOptionsBuilder<WeldTraceDbContext>()
-                .UseWeldTrace(shop.Database.OwnerConnectionString)
-                .Options
-        );
+        await using var owner = NpgsqlDataSource.Create(shop.Database.OwnerConnectionString);
         await FillDiskAsync(owner, table, before);
 
         var refused = await shop.TakeAsync(run, upload);
@@ -34,7 +29,7 @@ public sealed class FullDiskTests(PostgresServerFixture server)
         Assert.Equal(0, await CountAsync(owner, "process_log_chunks"));
         Assert.NotEmpty(shop.StagedFiles);
 
-        await owner.Database.ExecuteSqlRawAsync("DROP FUNCTION no_space_left CASCADE");
+        await ExecuteAsync(owner, "DROP FUNCTION no_space_left CASCADE");
         var taken = await shop.TakeAsync(run, upload);
 
         Assert.Empty(taken.Outcome.Refusals);
@@ -43,8 +38,9 @@ public sealed class FullDiskTests(PostgresServerFixture server)
     }
 
     // The database answers as it does when its disk is full, after some rows.
-    private static Task FillDiskAsync(WeldTraceDbContext owner, string table, int before) =>
-        owner.Database.ExecuteSqlRawAsync(
+    private static Task FillDiskAsync(NpgsqlDataSource owner, string table, int before) =>
+        ExecuteAsync(
+            owner,
             $$"""
             CREATE SEQUENCE room;
             GRANT USAGE ON room TO public;
@@ -60,8 +56,15 @@ public sealed class FullDiskTests(PostgresServerFixture server)
             """
         );
 
-    private static Task<int> CountAsync(WeldTraceDbContext owner, string table) =>
-        owner
-            .Database.SqlQueryRaw<int>($"SELECT count(*)::int AS \"Value\" FROM {table}")
-            .SingleAsync();
+    private static async Task ExecuteAsync(NpgsqlDataSource owner, string statement)
+    {
+        await using var command = owner.CreateCommand(statement);
+        await command.ExecuteNonQueryAsync(TestContext.Current.CancellationToken);
+    }
+
+    private static async Task<long> CountAsync(NpgsqlDataSource owner, string table)
+    {
+        await using var command = owner.CreateCommand($"SELECT count(*) FROM {table}");
+        return (long)(await command.ExecuteScalarAsync(TestContext.Current.CancellationToken))!;
+    }
 }
