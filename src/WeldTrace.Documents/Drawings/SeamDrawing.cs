@@ -8,8 +8,9 @@ internal sealed class SeamDrawing(SeamPlan plan) : Drawing
 {
     private const double LabelRoom = 24;
     private const double Shortest = 1.6;
+    private const double PointSize = 3.5;
 
-    public override string AlternativeText => Seam + Where;
+    public override string AlternativeText => Seam + Where + Points;
 
     private string Where =>
         plan.Cut is { } cut
@@ -17,6 +18,11 @@ internal sealed class SeamDrawing(SeamPlan plan) : Drawing
                 $" The section was cut {cut.Degrees:0.#}° along the travel from the start."
             )
             : "";
+
+    private string Points =>
+        plan.Points.Count == 0
+            ? ""
+            : " Marked: " + string.Join("; ", plan.Points.Select(InWords)) + ".";
 
     private string Seam =>
         plan.Excursions.Count == 0
@@ -53,6 +59,11 @@ internal sealed class SeamDrawing(SeamPlan plan) : Drawing
         foreach (var excursion in plan.Excursions)
         {
             DrawExcursion(surface, centre, radius, excursion);
+        }
+
+        foreach (var point in plan.Points)
+        {
+            DrawPoint(surface, centre, radius, point);
         }
     }
 
@@ -118,6 +129,47 @@ internal sealed class SeamDrawing(SeamPlan plan) : Drawing
         var label = centre.Polar(radius + 17, middle);
         surface.Text(excursion.Number, label, Styles.DrawingStrong, TextAnchor.Middle);
     }
+
+    private void DrawPoint(Surface surface, Spot centre, double radius, SeamPoint point)
+    {
+        var angle = plan.Start.Degrees + (Sense * point.Along.Degrees);
+        var at = centre.Polar(radius - 10, angle);
+        switch (point.Shape)
+        {
+            case SeamPointShape.Bar:
+                surface.Line(
+                    centre.Polar(radius - 14, angle),
+                    centre.Polar(radius + 6, angle),
+                    1.4
+                );
+                break;
+            case SeamPointShape.Ring:
+                surface.Circle(at, PointSize, 0.9);
+                break;
+            default:
+                surface.Polyline(Outline(point.Shape, at), 0.9);
+                break;
+        }
+
+        surface.Text(
+            point.Letter,
+            centre.Polar(radius - 22, angle),
+            Styles.DrawingStrong,
+            TextAnchor.Middle
+        );
+    }
+
+    private static Spot[] Outline(SeamPointShape shape, Spot at)
+    {
+        double[] corners =
+            shape == SeamPointShape.Diamond ? [0, 90, 180, 270, 0] : [0, 120, 240, 0];
+        return [.. corners.Select(corner => at.Polar(PointSize, corner))];
+    }
+
+    private static string InWords(SeamPoint point) =>
+        FormattableString.Invariant(
+            $"{point.Letter}, {point.What}, {point.Along.Degrees:0.#}° along the travel from the start"
+        );
 
     private double Travelled() =>
         plan.Travelled is { } path ? Math.Max(0, Degrees(path.Metres)) : Whole;

@@ -26,7 +26,33 @@ public sealed record SeamPlan
     public Angle? Cut { get; init; }
 
     public IReadOnlyList<SeamExcursion> Excursions { get; init; } = [];
+
+    /// <summary>Places that other records speak of, such as sections and flaws.</summary>
+    public IReadOnlyList<SeamPoint> Points { get; init; } = [];
 }
+
+/// <summary>How a place on the seam is drawn.</summary>
+public enum SeamPointShape
+{
+    /// <summary>A bar across the seam: a section.</summary>
+    Bar,
+
+    /// <summary>A standing square: a flaw.</summary>
+    Diamond,
+
+    /// <summary>A ring: bubbles.</summary>
+    Ring,
+
+    /// <summary>A triangle: a finding.</summary>
+    Triangle,
+}
+
+/// <summary>A place on the seam.</summary>
+/// <param name="Letter">Letter under which it stands in the list.</param>
+/// <param name="Shape">Its shape.</param>
+/// <param name="What">What it is, in words.</param>
+/// <param name="Along">Along the travel from the start of the pass.</param>
+public sealed record SeamPoint(string Letter, SeamPointShape Shape, string What, Angle Along);
 
 /// <summary>A part of a pass that is welded by itself.</summary>
 /// <param name="From">Path from the start of the pass to where it begins.</param>

@@ -140,7 +140,21 @@ internal static class WeldRunPart
     }
 
     private static Figure SeamFigure(SeamPlan seam) =>
-        new(new SeamDrawing(seam), "Seam from the shoulder side, datum at the top.", widest: 150);
+        new(
+            new SeamDrawing(seam),
+            string.Join(
+                ' ',
+                [
+                    "Seam from the shoulder side, datum at the top.",
+                    .. seam.Points.Select(p =>
+                        FormattableString.Invariant(
+                            $"{p.Letter}: {p.What}, {p.Along.Degrees:0.#}°."
+                        )
+                    ),
+                ]
+            ),
+            widest: 150
+        );
 
     private static IEnumerable<Block> PhaseBlocks(IReadOnlyList<PhaseLine> phases, bool struck)
     {

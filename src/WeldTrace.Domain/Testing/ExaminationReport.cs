@@ -36,7 +36,7 @@ public sealed record ViewingConditions(Measured Illuminance, Measured Distance, 
 
 /// <summary>A flaw that an examination found.</summary>
 /// <param name="JointCode">Weld.</param>
-/// <param name="Angle">Place from the weld's mark, in degrees.</param>
+/// <param name="Angle">Angle from the joint's reference mark in degrees, clockwise as seen from the shoulder side.</param>
 /// <param name="What">What it is, in the words of the trade.</param>
 /// <param name="Size">Its length or diameter, in mm.</param>
 /// <param name="IsCrackLike">Whether it is like a crack; then it is listed and rejected whatever its size.</param>

@@ -182,7 +182,7 @@ public sealed partial class StepSignOff : Record
                 ? vessel.PassStep(step.Sequence, actor, at)
                 : vessel.FailStep(step.Sequence, actor, at);
         return ended.IsAccepted
-            ? new SignedOffStep(signOff, signOff.FindingOn(vessel, rejected, actor, at))
+            ? new SignedOffStep(signOff, signOff.FindingOn(facts, rejected, actor, at))
             : ended.Refusals.ToList();
     }
 

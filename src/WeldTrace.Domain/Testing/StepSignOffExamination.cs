@@ -2,6 +2,7 @@ using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
+using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Domain.Testing;
 
@@ -48,7 +49,7 @@ public sealed partial class StepSignOff
     }
 
     private Finding? FindingOn(
-        Vessel vessel,
+        TestFacts facts,
         IReadOnlyList<Flaw> rejected,
         Actor actor,
         DateTimeOffset at
@@ -56,20 +57,27 @@ public sealed partial class StepSignOff
         rejected.Count == 0
             ? null
             : Finding.Open(
-                vessel,
+                facts.Vessel,
                 StepSequence,
                 FindingOrigin.Examination,
                 $"{Title}: {string.Join("; ", rejected.Select(f => f.Text))}",
                 this,
-                new SeamPlace(
-                    rejected[0].JointCode,
-                    null,
-                    Engineering.Quantities.Angle.FromDegrees(rejected[0].Angle.InUnit()),
-                    null
-                ),
+                PlaceOf(rejected[0], facts.Design.Content),
                 actor,
                 at
             );
+
+    // A flaw is told from the mark, a finding along the travel of a pass: of the first, since nobody sees which pass it lies in.
+    private static SeamPlace PlaceOf(Flaw flaw, DesignContent design)
+    {
+        var pass = design.Joint(flaw.JointCode)!.Passes[0];
+        return new SeamPlace(
+            flaw.JointCode,
+            pass.Number,
+            pass.FromMark(Angle.FromDegrees(flaw.Angle.InUnit())),
+            null
+        );
+    }
 
     private static void CheckExamination(
         Checks checks,

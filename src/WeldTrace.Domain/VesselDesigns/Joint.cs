@@ -20,6 +20,16 @@ public sealed record PassPlan(
 {
     /// <summary>Path of the pass, overlap included.</summary>
     public Length Path => TrackRadius * ((2 * Math.PI) + Overlap.Radians);
+
+    /// <summary>A place told from the joint's mark, as a place along the travel.</summary>
+    /// <param name="clockwise">Angle from the mark, clockwise as seen from the shoulder side.</param>
+    /// <returns>Angle along the travel from the start of the pass, 0° up to 360°.</returns>
+    public Angle FromMark(Angle clockwise)
+    {
+        var fromStart = clockwise.Degrees - Start.Degrees;
+        var along = Travel == RotationSense.Clockwise ? fromStart : -fromStart;
+        return Angle.FromDegrees(((along % 360) + 360) % 360);
+    }
 }
 
 /// <summary>A welded joint of the vessel with its passes.</summary>

@@ -26,11 +26,11 @@ public static class RunPlan
         };
     }
 
-    // Angles of a track are counted counter-clockwise, those of a run along its travel.
+    // Angles of a track are counted counter-clockwise, those of a design clockwise and those of a run along its travel.
     private static Angle StartOf(WeldRun run, DesignPass pass) =>
         run.Travel == RotationSense.CounterClockwise
-            ? pass.Start + run.From
-            : pass.Start - run.From;
+            ? run.From - pass.Start
+            : Angle.Zero - pass.Start - run.From;
 
     /// <summary>The same for a test piece: a straight seam at the planned settings.</summary>
     public static EvaluationPlan For(

@@ -1,3 +1,4 @@
+using Microsoft.Playwright;
 using UglyToad.PdfPig;
 using WeldTrace.Verify;
 using WeldTrace.Web.Demo;
@@ -76,6 +77,41 @@ public sealed class AuditorJourneyTests(SiteFixture site)
                 "() => document.activeElement.getAttribute('aria-label') ?? ''"
             );
         }
+    }
+
+    /// <summary>From the list of places to the chart and on by keys: the cursor, the seam and the section tell of one place (WCAG 2.2, 2.1.1).</summary>
+    [Fact]
+    public async Task Run_CursorAtTheSection_TellsItsPlace_AndMovesByKeys()
+    {
+        await using var auditor = await Visitor.SignInAsync(site, DemoPeople.Auditor);
+        await auditor.GoToAsync("/vessels/NR10-0001");
+        var run = auditor.Page.Locator("a[href^='/runs/']").First;
+        await auditor.GoToAsync((await run.GetAttributeAsync("href"))!);
+        await auditor.Page.Locator(".uplot").First.WaitForAsync();
+        Keyboard keys = new(auditor.Page);
+        await keys.ReachAsync("Show a on the chart, 52.7 s");
+
+        await auditor.Page.Keyboard.PressAsync("Enter");
+
+        var told = auditor.Page.Locator("[data-chart-cursor]");
+        Assert.Contains(
+            "120.0° from the start; a: section",
+            await told.InnerTextAsync(),
+            StringComparison.Ordinal
+        );
+        var hand = auditor.Page.Locator("[data-seam-cursor]");
+        Assert.Equal("visible", await hand.GetAttributeAsync("visibility"));
+        for (var i = 0; i < 10; i++)
+        {
+            await auditor.Page.Keyboard.PressAsync("Shift+ArrowRight");
+        }
+
+        Assert.DoesNotContain("section", await told.InnerTextAsync(), StringComparison.Ordinal);
+        await auditor.FindsAccessibleAsync();
+        await auditor
+            .Page.GetByRole(AriaRole.Link, new() { Name = "NR10-0001 section of J1, step 70" })
+            .ClickAsync();
+        await auditor.SeesAsync("Where it was cut");
     }
 
     [Fact]

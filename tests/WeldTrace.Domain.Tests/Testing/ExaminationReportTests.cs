@@ -41,7 +41,11 @@ public sealed class ExaminationReportTests
         );
 
         Assert.Equal(FindingOrigin.Examination, signed.Finding!.Origin);
-        Assert.Equal(40, signed.Finding.Place!.Start!.Value.Degrees, 1e-9);
+        // 40° clockwise from the mark; the pass begins there and travels the other way.
+        Assert.Equal(
+            (1, 320),
+            (signed.Finding.Place!.PassNumber, signed.Finding.Place.Start!.Value.Degrees)
+        );
         Assert.Equal(StepState.Failed, _shop.Vessel.Step(10)!.State);
         Assert.Equal(VesselState.OnHold, _shop.Vessel.State);
     }

@@ -2,7 +2,6 @@ using WeldTrace.Documents.Drawings;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Paths;
-using WeldTrace.Engineering.Quantities;
 using DrawnPlan = WeldTrace.Documents.Drawings.PassPlan;
 using Pass = WeldTrace.Domain.VesselDesigns.PassPlan;
 
@@ -32,10 +31,6 @@ public static class PassPlans
         );
     }
 
-    /// <summary>A start on the drawing, which counts clockwise from the datum mark; the design counts the other way.</summary>
-    public static Angle Clockwise(Angle counterClockwise) =>
-        Angle.FromDegrees((360 - (counterClockwise.Degrees % 360)) % 360);
-
     private static PassTrack Track(Pass pass, RotationSense spindle, ToolGeometry tool)
     {
         var isOuter = AdvancingSide.OnCircle(spindle, pass.Travel) == CircleEdge.Outer;
@@ -49,7 +44,7 @@ public static class PassPlans
             Travel = pass.Travel,
             OuterSide = isOuter ? WeldSide.Advancing : WeldSide.Retreating,
             InnerSide = isOuter ? WeldSide.Retreating : WeldSide.Advancing,
-            Start = Clockwise(pass.Start),
+            Start = pass.Start,
             Overlap = pass.Overlap,
         };
     }

@@ -47,6 +47,25 @@ public sealed record PlanGeometry(double CentreX, double CentreY)
         return $"M{Number(tipX)} {Number(tipY)} L{Number(outX)} {Number(outY)} L{Number(inX)} {Number(inY)} Z";
     }
 
+    /// <summary>Path data of a regular shape with its first corner upwards, around the point at this radius and angle.</summary>
+    public string Outline(double radius, double degrees, double size, int corners)
+    {
+        var (x, y) = Point(radius, degrees);
+        var around = new PlanGeometry(x, y);
+        var spots = Enumerable
+            .Range(0, corners)
+            .Select(i => around.Point(size, 360.0 * i / corners))
+            .Select(p => $"{Number(p.X)} {Number(p.Y)}");
+        return $"M{string.Join(" L", spots)} Z";
+    }
+
+    /// <summary>Path data of a small circle around the point at this radius and angle.</summary>
+    public string Ring(double radius, double degrees, double size)
+    {
+        var (x, y) = Point(radius, degrees);
+        return new PlanGeometry(x, y).Arc(size, 0, 360);
+    }
+
     private string Reach(double radius, double toDegrees, double sweep)
     {
         var (x, y) = Point(radius, toDegrees);

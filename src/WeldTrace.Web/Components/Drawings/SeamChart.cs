@@ -10,6 +10,8 @@ public sealed class SeamChart
 {
     private const double Radius = 150;
     private const double OverlapRadius = 138;
+    private const double DotRadius = 120;
+    private const double DotSize = 8;
     private static readonly PlanGeometry Plane = new(200, 200);
 
     private readonly SeamPlan _plan;
@@ -70,6 +72,26 @@ public sealed class SeamChart
     /// <summary>Start of the pass, clockwise from the datum mark at the top.</summary>
     public string StartDegrees =>
         _plan.Start.Degrees.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>Places that other records speak of.</summary>
+    public IReadOnlyList<SeamDot> Dots => [.. _plan.Points.Select(Dot)];
+
+    private SeamDot Dot(SeamPoint point)
+    {
+        var angle = _plan.Start.Degrees + (Sign * point.Along.Degrees);
+        return new SeamDot(
+            point.Letter,
+            point.Shape switch
+            {
+                SeamPointShape.Bar => Plane.Radial(Radius - 26, Radius + 14, angle),
+                SeamPointShape.Ring => Plane.Ring(DotRadius, angle, DotSize),
+                SeamPointShape.Diamond => Plane.Outline(DotRadius, angle, DotSize, 4),
+                _ => Plane.Outline(DotRadius, angle, DotSize, 3),
+            },
+            Plane.Point(DotRadius - 20, angle),
+            $"{point.What}, {SensibleDigits.Fixed(point.Along.Degrees, 1)}° along the travel from the start"
+        );
+    }
 
     private SeamMark Mark(SeamExcursion excursion)
     {

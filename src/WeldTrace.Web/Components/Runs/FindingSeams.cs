@@ -2,7 +2,6 @@ using WeldTrace.Documents.Drawings;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.Quantities;
-using WeldTrace.Web.Components.Drawings;
 
 namespace WeldTrace.Web.Components.Runs;
 
@@ -29,7 +28,7 @@ public static class FindingSeams
             {
                 TrackRadius = pass.TrackRadius,
                 Travel = pass.Travel,
-                Start = PassPlans.Clockwise(pass.Start),
+                Start = pass.Start,
                 Overlap = pass.Overlap,
                 Repair = finding.PlannedRepair?.Place is { } repair
                     ? new SeamStretch(Path(pass, repair.Start), repair.PathOn(pass))

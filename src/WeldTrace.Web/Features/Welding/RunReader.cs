@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Persistence.ProcessLogStore;
@@ -25,6 +26,7 @@ public sealed class RunReader(IDbContextFactory<WeldTraceDbContext> contexts)
                 .ProcessLogs.Where(l => l.RunId == id)
                 .Select(l => l.OriginalAttachment)
                 .SingleOrDefaultAsync(cancellation),
+            Indications = await IndicationsAsync(db, records, cancellation),
             Findings = await db.FindingsOfRunAsync(id, cancellation),
             Signatures = await db
                 .Signatures.AsNoTracking()
@@ -32,5 +34,32 @@ public sealed class RunReader(IDbContextFactory<WeldTraceDbContext> contexts)
                 .OrderBy(s => s.At)
                 .ToListAsync(cancellation),
         };
+    }
+
+    private static async Task<IReadOnlyList<SeamIndication>> IndicationsAsync(
+        WeldTraceDbContext db,
+        RunRecords records,
+        CancellationToken cancellation
+    )
+    {
+        var vessel = records.Run.VesselId;
+        return new IndicationsOnSeam(records.Run, records.Pass).Of(
+            await db
+                .Sections.AsNoTracking()
+                .Where(s => s.VesselId == vessel)
+                .ToListAsync(cancellation),
+            await db
+                .StepSignOffs.AsNoTracking()
+                .Where(s => s.VesselId == vessel)
+                .ToListAsync(cancellation),
+            await db
+                .LeakTests.AsNoTracking()
+                .Where(t => t.VesselId == vessel)
+                .ToListAsync(cancellation),
+            await db
+                .Findings.AsNoTracking()
+                .Where(f => f.VesselId == vessel)
+                .ToListAsync(cancellation)
+        );
     }
 }

@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.ProcessLogs;
 
@@ -17,6 +18,9 @@ public sealed record RunView
     public required string? OriginalAttachment { get; init; }
 
     public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>What other records of the vessel say of places on this seam, in the order of the travel.</summary>
+    public required IReadOnlyList<SeamIndication> Indications { get; init; }
 
     public required IReadOnlyList<Signature> Signatures { get; init; }
 }

@@ -6,6 +6,7 @@ const Dashes = [[], [6, 3], [2, 3], [10, 3, 2, 3]];
 const Alarm = "#9d1f0f";
 const Rule = "#d6ccba";
 const Font = '13px "Source Sans 3", sans-serif';
+const Reach = 8;
 const drawn = new Map();
 
 export async function drawCharts() {
@@ -41,6 +42,7 @@ async function draw(element) {
     phases: JSON.parse(element.dataset.phases ?? "[]"),
     axis: element.dataset.axis,
     places,
+    marks: JSON.parse(element.dataset.marks ?? "[]"),
     height: Number(element.dataset.height),
     width: element.clientWidth,
     key: element.dataset.chart,
@@ -49,7 +51,8 @@ async function draw(element) {
   const plots = units.map((unit) => strip(element, horizontal, strips.get(unit), unit, unit === units.at(-1), setting));
   drawn.set(element, plots);
   lookCloser(element, plots, [...strips.values()], horizontal);
-  walkAlong(element, plots, places);
+  walkAlong(element, plots, setting);
+  leadCursor(element, plots);
   new ResizeObserver(() => {
     plots.forEach((plot) => plot.setSize({ width: element.clientWidth, height: plot.height }));
   }).observe(element);
@@ -83,7 +86,7 @@ function strip(element, horizontal, channels, unit, isLast, setting) {
       { label: setting.axis, value: (plot, value) => number(value) },
       ...channels.map((channel, index) => ({ label: `${channel.name} in ${unit}`, stroke: Ink[index % Ink.length], width: 1.4, dash: Dashes[index % Dashes.length], value: (plot, value) => number(value) })),
     ],
-    hooks: { drawClear: [(plot) => shade(plot, setting.bands), (plot) => name(plot, setting.phases)], draw: [(plot) => limits(plot, channels)] },
+    hooks: { drawClear: [(plot) => shade(plot, setting.bands), (plot) => name(plot, setting.phases)], draw: [(plot) => limits(plot, channels), (plot) => marks(plot, setting.marks)] },
   };
   return new uPlot(options, [horizontal, ...channels.map((channel) => channel.values)], element);
 }
@@ -127,7 +130,7 @@ function lookCloser(element, plots, strips, whole) {
       ArrowRight: () => [Math.min(end, max + half / 2) - 2 * half, Math.min(end, max + half / 2)],
       0: () => [start, end],
     };
-    if (moves[event.key] && !event.ctrlKey && !event.altKey) {
+    if (moves[event.key] && !event.ctrlKey && !event.altKey && !event.shiftKey) {
       event.preventDefault();
       show(...moves[event.key]());
     }
@@ -135,7 +138,7 @@ function lookCloser(element, plots, strips, whole) {
 }
 
 // The second axis, and the place under the cursor in words and on the drawing of the seam.
-function walkAlong(element, plots, places) {
+function walkAlong(element, plots, { places, marks }) {
   const bar = element.parentElement.querySelector("[data-chart-axis]");
   if (!bar || places.length < 2) {
     return;
@@ -152,7 +155,7 @@ function walkAlong(element, plots, places) {
   for (const plot of plots) {
     plot.hooks.setCursor = [...(plot.hooks.setCursor ?? []), (p) => {
       const at = p.cursor.left >= 0 ? placeAt(places, p.posToVal(p.cursor.left, "x")) : null;
-      words.textContent = at ? `${number(at.place)} ${unit} along the seam${at.degrees === null ? "" : `, ${at.degrees.toFixed(1)}° from the start`}` : "";
+      words.textContent = at ? `${number(at.place)} ${unit} along the seam${at.degrees === null ? "" : `, ${at.degrees.toFixed(1)}° from the start`}${here(marks, p.posToVal(p.cursor.left, "x"), p)}` : "";
       if (hand) {
         hand.setAttribute("visibility", at && at.degrees !== null ? "visible" : "hidden");
         if (at && at.degrees !== null) {
@@ -161,6 +164,34 @@ function walkAlong(element, plots, places) {
         }
       }
     }];
+  }
+}
+
+// The marks within a few pixels of the cursor, in words.
+function here(marks, at, plot) {
+  const reach = plot.posToVal(Reach, "x") - plot.posToVal(0, "x");
+  return marks.filter((m) => Math.abs(m.at - at) <= reach).map((m) => `; ${m.letter}: ${m.word}`).join("");
+}
+
+// The cursor by keyboard, and from the list of places to the chart.
+function leadCursor(element, plots) {
+  const plot = plots[0];
+  const put = (at) => plots.forEach((p) => p.setCursor({ left: p.valToPos(at, "x"), top: 10 }));
+  element.addEventListener("keydown", (event) => {
+    const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+    if (step && event.shiftKey) {
+      event.preventDefault();
+      const { min, max } = plot.scales.x;
+      const from = plot.cursor.left >= 0 ? plot.posToVal(plot.cursor.left, "x") : min;
+      put(Math.min(max, Math.max(min, from + (step * (max - min)) / 200)));
+    }
+  });
+  for (const button of document.querySelectorAll("[data-chart-go]")) {
+    button.addEventListener("click", () => {
+      element.scrollIntoView({ block: "center" });
+      element.focus({ preventScroll: true });
+      put(Number(button.dataset.chartGo));
+    });
   }
 }
 
@@ -204,6 +235,28 @@ function withLimits(channels, low, high) {
   const [bottom, top] = [Math.min(low ?? 0, ...stated), Math.max(high ?? 1, ...stated)];
   const room = (top - bottom || 1) * 0.08;
   return [bottom - room, top + room];
+}
+
+function marks(plot, places) {
+  const { ctx, bbox } = plot;
+  ctx.save();
+  ctx.strokeStyle = Ink[0];
+  ctx.fillStyle = Ink[0];
+  ctx.lineWidth = devicePixelRatio;
+  ctx.font = `600 ${13 * devicePixelRatio}px "Source Sans 3", sans-serif`;
+  ctx.textBaseline = "top";
+  ctx.textAlign = "left";
+  for (const { at, letter } of places) {
+    const x = plot.valToPos(at, "x", true);
+    if (x >= bbox.left && x <= bbox.left + bbox.width) {
+      ctx.beginPath();
+      ctx.moveTo(x, bbox.top);
+      ctx.lineTo(x, bbox.top + bbox.height);
+      ctx.stroke();
+      ctx.fillText(letter, x + 3, bbox.top + 15 * devicePixelRatio);
+    }
+  }
+  ctx.restore();
 }
 
 function shade(plot, bands) {

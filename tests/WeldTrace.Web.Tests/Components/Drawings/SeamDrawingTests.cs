@@ -84,4 +84,31 @@ public sealed class SeamDrawingTests : ComponentTest
             Render<SeamDrawing>(p => p.Add(c => c.Plan, Plan())).Markup,
             StringComparison.Ordinal
         );
+
+    /// <summary>Clockwise from the top: 90° is to the right, 180° at the foot; shapes stand on a circle of radius 120, letters 20 further in.</summary>
+    [Fact]
+    public void Render_PlacesOfOtherRecords_StandAtTheirAnglesWithLetterAndWords()
+    {
+        var plan = Plan() with
+        {
+            Points =
+            [
+                new("a", SeamPointShape.Bar, "macroscopic section", Angle.FromDegrees(90)),
+                new("b", SeamPointShape.Diamond, "visual: pore", Angle.FromDegrees(180)),
+            ],
+        };
+
+        var page = Render<SeamDrawing>(p => p.Add(c => c.Plan, plan));
+
+        Assert.Equal(
+            ["M324 200 L364 200", "M200 312 L208 320 L200 328 L192 320 Z"],
+            page.FindAll("path.spot").Select(path => path.GetAttribute("d"))
+        );
+        Assert.Equal(["a", "b"], page.FindAll("text.spot-letter").Select(t => t.TextContent));
+        Assert.Contains(
+            "b: visual: pore, 180.0° along the travel from the start.",
+            page.Find("desc").TextContent,
+            StringComparison.Ordinal
+        );
+    }
 }

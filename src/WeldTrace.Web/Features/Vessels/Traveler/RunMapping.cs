@@ -6,7 +6,6 @@ using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering.Quantities;
-using WeldTrace.Web.Components.Drawings;
 using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Components.Marks;
 using WeldTrace.Web.Components.Runs;
@@ -183,28 +182,19 @@ internal static class RunMapping
 
     private static SeamPlan Seam(TravelerSource source, WeldRun run)
     {
-        var pass = source.History.Design.Content.Joint(run.JointCode)?.Pass(run.PassNumber);
-        return new SeamPlan
-        {
-            TrackRadius = run.TrackRadius,
-            Travel = run.Travel,
-            Start = PassPlans.Clockwise(pass?.Start ?? default),
-            Overlap = pass?.Overlap ?? default,
-            Repair = RunSeams.RepairOf(run),
-            Travelled = run.Travelled,
-            Excursions =
-            [
-                .. run.Log!.Excursions.Select(
-                    (e, i) =>
-                        new SeamExcursion(
-                            (i + 1).ToString(CultureInfo.InvariantCulture),
-                            ParameterNames.Of(e.Parameter),
-                            Along(run, e.StartAngle),
-                            Along(run, e.EndAngle)
-                        )
-                ),
-            ],
-        };
+        var history = source.History;
+        var pass = history.Design.Content.Joint(run.JointCode)!.Pass(run.PassNumber)!;
+        return RunSeams.Plan(
+            run,
+            pass,
+            null,
+            new IndicationsOnSeam(run, pass).Of(
+                history.Sections,
+                history.SignOffs,
+                history.LeakTests,
+                history.Findings
+            )
+        );
     }
 
     private static Length Along(WeldRun run, Angle angle) => run.TrackRadius * angle.Radians;

@@ -8,6 +8,7 @@ using WeldTrace.Engineering.Units;
 using WeldTrace.Web.Components.Charts;
 using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Components.Marks;
+using WeldTrace.Web.Components.Runs;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Welding.ShowRun;
@@ -80,6 +81,13 @@ public sealed partial class ShowRun
 
     private static IReadOnlyList<ChartBand> Phases(LogSummary log) =>
         [.. log.Phases.Select(p => new ChartBand(p.Phase, p.StartSeconds, p.EndSeconds))];
+
+    private IReadOnlyList<ChartMark> Marks() => [.. _view!.Indications.Index().SelectMany(Moment)];
+
+    private IEnumerable<ChartMark> Moment((int Index, SeamIndication Item) found) =>
+        Run.SecondsAt(found.Item.Along) is { } seconds
+            ? [new(RunSeams.Letter(found.Index), found.Item.Word, seconds)]
+            : [];
 
     private IReadOnlyList<ChartPlace> Places(LogSummary log) =>
         [
