@@ -45,6 +45,10 @@ public sealed record EvaluationPlan
 {
     public IReadOnlyList<ChannelWindow> Windows { get; init; } = [];
 
+    /// <summary>Channels that are judged after a filter; their figures and phases are taken from the samples as logged.</summary>
+    public IReadOnlyDictionary<LogChannel, SampleFilter> Filters { get; init; } =
+        new Dictionary<LogChannel, SampleFilter>();
+
     /// <summary>Planned path, overlap and ramps included; none: completeness is not judged.</summary>
     public Length? PlannedPath { get; init; }
 

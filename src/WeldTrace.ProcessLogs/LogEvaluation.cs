@@ -145,6 +145,9 @@ public sealed record LogEvaluation
     /// <summary>Low-frequency content of forces and torque over a part of the steady traverse: a hint, never a verdict.</summary>
     public required IReadOnlyList<ChannelSignature> Signatures { get; init; }
 
+    /// <summary>Filters after which channels with a window were judged.</summary>
+    public required IReadOnlyDictionary<LogChannel, SampleFilter> Filters { get; init; }
+
     public required IReadOnlyList<LogProblem> Problems { get; init; }
 
     /// <summary>What the samples themselves show; the engineer decides what it means.</summary>

@@ -10,7 +10,7 @@ namespace WeldTrace.ProcessLogs.Tests;
 /// A constructed run of 60 s at 100 samples a second: contact at 1 s, at depth at 3 s, travel at 10 mm/s from 5 s to 55 s, free at 57 s.
 /// Whatever is expected follows from how it was constructed.
 /// </summary>
-public sealed class JudgementTests
+public sealed partial class JudgementTests
 {
     private const int Rows = 6000;
 

@@ -1,5 +1,6 @@
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
+using WeldTrace.Engineering.Signals;
 
 namespace WeldTrace.Domain.Equipment;
 
@@ -8,7 +9,11 @@ namespace WeldTrace.Domain.Equipment;
 /// <param name="Channel">Quantity, as the log reader names it.</param>
 /// <param name="Unit">Unit of the values in the file.</param>
 /// <param name="Factor">Number to multiply the values with, for instance -1 to turn a sign.</param>
-public sealed record LogColumn(string Column, string Channel, string Unit, double Factor);
+public sealed record LogColumn(string Column, string Channel, string Unit, double Factor)
+{
+    /// <summary>How the channel is smoothed before it is judged; null when it is judged as logged.</summary>
+    public SampleFilter? Filter { get; init; }
+}
 
 /// <summary>A friction-stir welding machine.</summary>
 public sealed partial class Machine : Record

@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Engineering.Quantities;
+using WeldTrace.Engineering.Signals;
 
 namespace WeldTrace.Domain.Welding;
 
@@ -149,10 +150,19 @@ public sealed record LogSummary(
     IReadOnlyList<LoggedPhaseFigures>? PhaseFigures = null
 )
 {
+    /// <summary>Channels that were judged after a filter; null when none was.</summary>
+    public IReadOnlyList<JudgedAfter>? Filters { get; init; }
+
     /// <summary>Excursions beyond a limit; warnings are left out.</summary>
     public IReadOnlyList<LoggedExcursion> HardExcursions =>
         [.. Excursions.Where(e => !e.IsWarning)];
 }
+
+/// <summary>A channel that was judged after a filter.</summary>
+/// <param name="Channel">Channel, as the log reader names it.</param>
+/// <param name="Parameter">Channel in words.</param>
+/// <param name="Filter">The filter.</param>
+public sealed record JudgedAfter(string Channel, string Parameter, SampleFilter Filter);
 
 /// <summary>How the path by the travel speed and one by another channel close.</summary>
 /// <param name="Source">The other channel in words.</param>

@@ -46,7 +46,12 @@ internal sealed class JudgePass
                     (window, column: RunChannels.Find(log.Header, window.Channel))
                 )
                 .Where(pair => pair.column is not null)
-                .Select(pair => new WindowJudge(pair.column!, pair.window, rule)),
+                .Select(pair => new WindowJudge(
+                    pair.column!,
+                    pair.window,
+                    rule,
+                    plan.Filters.GetValueOrDefault(pair.window.Channel)
+                )),
         ];
         _trace = new SeamTrace(channels, channels.Position(plan));
         _energy = new SpindleEnergyMeter(log.Header);

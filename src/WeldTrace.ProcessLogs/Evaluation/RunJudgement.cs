@@ -53,6 +53,12 @@ internal static class RunJudgement
                     .Where(channel => RunChannels.Find(log.Header, channel) is null)
                     .Distinct(),
             ],
+            Filters = plan
+                .Filters.Where(filter =>
+                    plan.Windows.Any(window => window.Channel == filter.Key)
+                    && RunChannels.Find(log.Header, filter.Key) is not null
+                )
+                .ToDictionary(),
             SpindleEnergy = phases.HasTraverse ? pass.SpindleEnergy : null,
             SpindleLineEnergy = PerLength(pass.SpindleEnergy, steady),
             Closure = pass.Closure,

@@ -15,8 +15,15 @@ internal sealed class WindowJudge
     private readonly LogColumn _column;
     private readonly ChannelWindow _window;
     private readonly ExcursionDetector _detector;
+    private readonly MovingWindow? _filter;
+    private double[] _filtered = [];
 
-    public WindowJudge(LogColumn column, ChannelWindow window, ExcursionRule rule)
+    public WindowJudge(
+        LogColumn column,
+        ChannelWindow window,
+        ExcursionRule rule,
+        SampleFilter? filter = null
+    )
     {
         if (window.SiUnit != column.SiUnit)
         {
@@ -29,6 +36,7 @@ internal sealed class WindowJudge
         (_column, _window) = (column, window);
         var (lower, upper) = (AsLogged(window.LowerSi), AsLogged(window.UpperSi));
         var (from, to) = column.ScaleToSi < 0 ? (upper, lower) : (lower, upper);
+        _filter = filter is null ? null : new MovingWindow(filter);
         _detector = new ExcursionDetector(Inside(from, -1), Inside(to, 1), rule);
     }
 
@@ -42,7 +50,15 @@ internal sealed class WindowJudge
     {
         var chunk = frames.Chunk(_column);
         var digits = _column.DigitsPerUnit;
-        if (_detector.IsCalmBetween(chunk.MinimumAsLogged * digits, chunk.MaximumAsLogged * digits))
+        if (_filter is not null)
+        {
+            var filtered = frames.Room(ref _filtered)[rows];
+            _filter.Apply(frames.Digits(_column)[rows], filtered);
+            _detector.Add(seconds[rows], filtered, metres[rows]);
+        }
+        else if (
+            _detector.IsCalmBetween(chunk.MinimumAsLogged * digits, chunk.MaximumAsLogged * digits)
+        )
         {
             _detector.PassOver(rows.GetOffsetAndLength(frames.Count).Length);
         }
@@ -58,7 +74,11 @@ internal sealed class WindowJudge
             ? piece.Steady is not null
             : piece.Phase == _window.Phase;
 
-    public void Interrupt() => _detector.Interrupt();
+    public void Interrupt()
+    {
+        _filter?.Clear();
+        _detector.Interrupt();
+    }
 
     public IEnumerable<ChannelExcursion> Complete(CircularTrack? track) =>
         _detector.Complete().Select(excursion => Describe(excursion, track));

@@ -1,3 +1,5 @@
+using WeldTrace.Engineering.Signals;
+
 namespace WeldTrace.ProcessLogs.Reading;
 
 internal static class MappingCheck
@@ -65,6 +67,15 @@ internal static class MappingCheck
             yield return Invalid(
                 $"Column '{name}' is the time and has a negative factor.",
                 "Give 1.",
+                column.Column
+            );
+        }
+
+        if (column.Filter is { IsSensible: false })
+        {
+            yield return Invalid(
+                $"Column '{name}' has a filter over a number of samples that can't be taken.",
+                $"Give an odd number of samples from {SampleFilter.Fewest} to {SampleFilter.Most}, or no filter.",
                 column.Column
             );
         }

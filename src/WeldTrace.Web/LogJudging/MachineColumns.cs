@@ -19,7 +19,10 @@ public static class MachineColumns
                     Channel(c.Channel),
                     c.Unit,
                     c.Factor
-                )),
+                )
+                {
+                    Filter = c.Filter,
+                }),
             ]);
     }
 
@@ -34,7 +37,10 @@ public static class MachineColumns
                 c.Channel.ToString(),
                 c.Unit,
                 c.Factor
-            )),
+            )
+            {
+                Filter = c.Filter,
+            }),
         ];
     }
 

@@ -62,7 +62,20 @@ public static class RunSummary
                 : null,
             [.. evaluation.Signatures.Select(Signature)],
             PhaseSummary.Of(evaluation, procedure)
-        );
+        )
+        {
+            Filters =
+                evaluation.Filters.Count == 0
+                    ? null
+                    :
+                    [
+                        .. evaluation.Filters.Select(f => new JudgedAfter(
+                            f.Key.ToString(),
+                            LogChannels.NameOf(f.Key),
+                            f.Value
+                        )),
+                    ],
+        };
     }
 
     private static string SourceWord(SeamPositionSource source) =>

@@ -43,7 +43,10 @@ public static class TestPieceLog
 
         var evaluation = LogEvaluation.Evaluate(
             log,
-            RunPlan.For(plan.Record, plan.Planned, plan.Content)
+            RunPlan.For(plan.Record, plan.Planned, plan.Content) with
+            {
+                Filters = mapping.Filters,
+            }
         );
         var summary = RunSummary.Of(
             fileName,

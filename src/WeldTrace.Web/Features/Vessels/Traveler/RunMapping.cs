@@ -80,6 +80,12 @@ internal static class RunMapping
                     ? string.Join(", ", log.NotJudged.Select(ParameterNames.Of))
                     : null
             ),
+            new(
+                "Judged after a filter",
+                run.Log?.Filters is { Count: > 0 } filters
+                    ? string.Join(", ", filters.Select(f => $"{f.Parameter}: {f.Filter.Text}"))
+                    : null
+            ),
             new("Remark", run.EndNote),
         ];
 

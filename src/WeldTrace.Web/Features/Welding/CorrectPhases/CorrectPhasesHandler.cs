@@ -58,10 +58,15 @@ public sealed class CorrectPhasesHandler(
             RunPlan.For(run, records.Pass, content) with
             {
                 Bounds = bounds,
+                // Judged again in the same way, whatever the machine's mapping says by now.
+                Filters = (run.Log!.Filters ?? []).ToDictionary(
+                    judged => MachineColumns.Channel(judged.Channel),
+                    judged => judged.Filter
+                ),
             }
         );
         var findings = run.CorrectPhases(
-            RunSummary.Of(run.Log!.FileName, log, evaluation, run, content),
+            RunSummary.Of(run.Log.FileName, log, evaluation, run, content),
             form.Reason ?? "",
             content.Windows,
             records.Vessel,

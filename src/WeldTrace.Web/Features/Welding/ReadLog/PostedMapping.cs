@@ -1,5 +1,6 @@
 using System.Globalization;
 using WeldTrace.Domain.Records;
+using WeldTrace.Engineering.Signals;
 using WeldTrace.ProcessLogs;
 using WeldTrace.Web.LogJudging;
 
@@ -23,6 +24,8 @@ internal static class PostedMapping
                 Channel = c.Channel.ToString(),
                 Unit = c.Unit,
                 Factor = c.Factor.ToString("R", CultureInfo.InvariantCulture),
+                Filter = c.Filter?.Kind.ToString(),
+                FilterSamples = c.Filter?.Samples.ToString(CultureInfo.InvariantCulture),
             }),
         ];
 
@@ -35,5 +38,24 @@ internal static class PostedMapping
             string.IsNullOrWhiteSpace(posted?.Factor) ? 1
                 : Measured.TryRead(posted.Factor, "", out var factor) ? factor.InUnit()
                 : 0
-        );
+        )
+        {
+            Filter = FilterOf(posted),
+        };
+
+    // A number of samples that is no number becomes zero, which the check of the mapping refuses with its column's name.
+    private static SampleFilter? FilterOf(ReadLogColumn? posted) =>
+        Enum.TryParse<SampleFilterKind>(posted?.Filter, out var kind) && Enum.IsDefined(kind)
+            ? new SampleFilter(
+                kind,
+                int.TryParse(
+                    posted.FilterSamples,
+                    NumberStyles.None,
+                    CultureInfo.InvariantCulture,
+                    out var samples
+                )
+                    ? samples
+                    : 0
+            )
+            : null;
 }

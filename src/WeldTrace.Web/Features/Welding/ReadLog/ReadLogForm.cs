@@ -21,4 +21,10 @@ public sealed class ReadLogColumn
     public string? Unit { get; set; }
 
     public string? Factor { get; set; }
+
+    /// <summary>Kind of filter before judging; empty for none.</summary>
+    public string? Filter { get; set; }
+
+    /// <summary>Samples that it looks at.</summary>
+    public string? FilterSamples { get; set; }
 }

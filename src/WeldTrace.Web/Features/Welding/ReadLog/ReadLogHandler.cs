@@ -119,7 +119,7 @@ public sealed class ReadLogHandler(
             return new ReadLogResult(Outcome.Accepted, problems);
         }
 
-        var (findings, judged) = Judge(records, file, log, actor);
+        var (findings, judged) = Judge(records, file, log, mapping, actor);
         if (!findings.IsAccepted)
         {
             return new ReadLogResult(findings.WithoutValue(), judged);
@@ -147,11 +147,13 @@ public sealed class ReadLogHandler(
         RunRecords records,
         StagedLog file,
         ProcessLog log,
+        LogMapping mapping,
         Actor actor
     )
     {
         var (run, content) = (records.Run, records.Revision.Content);
-        var evaluation = LogEvaluation.Evaluate(log, RunPlan.For(run, records.Pass, content));
+        var plan = RunPlan.For(run, records.Pass, content) with { Filters = mapping.Filters };
+        var evaluation = LogEvaluation.Evaluate(log, plan);
         var findings = run.TakeLog(
             RunSummary.Of(file.FileName, log, evaluation, run, content),
             content.Windows,

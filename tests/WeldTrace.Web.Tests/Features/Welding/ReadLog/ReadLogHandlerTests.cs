@@ -4,10 +4,13 @@ using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
+using WeldTrace.Engineering.Signals;
 using WeldTrace.Persistence.ProcessLogStore;
 using WeldTrace.ProcessLogs;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
+using WeldTrace.Web.Features.Welding.ReadLog;
+using WeldTrace.Web.LogJudging;
 
 namespace WeldTrace.Web.Tests.Features.Welding.ReadLog;
 
@@ -112,6 +115,39 @@ public sealed class ReadLogHandlerTests(PostgresServerFixture server)
             (VesselState.OnHold, StepState.InProgress),
             (vessel.State, vessel.Step(10)!.State)
         );
+    }
+
+    [Fact]
+    public async Task HandleAsync_FilterOfAColumn_IsRememberedAndToldOnTheRun()
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        var id = await shop.EndedAsync();
+        void Choose(ReadLogForm form, string samples)
+        {
+            var force = form.Columns.Single(c => c.Channel == nameof(LogChannel.AxialForce));
+            (force.Filter, force.FilterSamples) = (nameof(SampleFilterKind.MovingMedian), samples);
+        }
+
+        var refused = await shop.BringAsync(id, SampleLogs.Good(), edit: form => Choose(form, "4"));
+        var taken = await shop.BringAsync(id, SampleLogs.Good(), edit: form => Choose(form, "5"));
+
+        Assert.Contains(
+            "an odd number of samples from 3 to 101",
+            Assert.Single(refused.Problems).Remedy,
+            StringComparison.Ordinal
+        );
+        Assert.True(taken.IsAccepted);
+        var judged = Assert.Single((await shop.RunAsync(id)).Log!.Filters!);
+        Assert.Equal(
+            ("axial force", "moving median of 5 samples"),
+            (judged.Parameter, judged.Filter.Text)
+        );
+        var machine = await shop.Database.ReadAsync(db => db.Machines.SingleAsync());
+        Assert.Equal(
+            new SampleFilter(SampleFilterKind.MovingMedian, 5),
+            Assert.Single(machine.LogColumns, c => c.Filter is not null).Filter
+        );
+        Assert.Equal(5, machine.Remembered()!.Filters[LogChannel.AxialForce].Samples);
     }
 
     [Fact]
