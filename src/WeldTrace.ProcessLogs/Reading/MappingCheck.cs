@@ -80,6 +80,18 @@ internal static class MappingCheck
             );
         }
 
+        if (
+            column.Filter is not null
+            && (column.Channel == LogChannel.Time || LogChannels.MayRepeat(column.Channel))
+        )
+        {
+            yield return Invalid(
+                $"Column '{name}' is set to {LogChannels.NameOf(column.Channel)}, which is never judged, and has a filter.",
+                "Choose no filter for it.",
+                column.Column
+            );
+        }
+
         var quantity = LogChannels.QuantityOf(column.Channel);
         if (quantity != LogQuantity.None && LogUnits.Find(column.Unit)?.Quantity != quantity)
         {

@@ -129,11 +129,25 @@ public sealed class ReadLogHandlerTests(PostgresServerFixture server)
         }
 
         var refused = await shop.BringAsync(id, SampleLogs.Good(), edit: form => Choose(form, "4"));
+        var useless = await shop.BringAsync(
+            id,
+            SampleLogs.Good(),
+            edit: form =>
+                (form.Columns[0].Filter, form.Columns[0].FilterSamples) = (
+                    nameof(SampleFilterKind.MovingMean),
+                    "5"
+                )
+        );
         var taken = await shop.BringAsync(id, SampleLogs.Good(), edit: form => Choose(form, "5"));
 
         Assert.Contains(
             "an odd number of samples from 3 to 101",
             Assert.Single(refused.Problems).Remedy,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "is set to time, which is never judged",
+            Assert.Single(useless.Problems).Sentence,
             StringComparison.Ordinal
         );
         Assert.True(taken.IsAccepted);
