@@ -14,4 +14,5 @@ public enum DatabaseStartProblem
     ServerDidNotStart,
     ServerNotReachable,
     ApplicationRoleMissing,
+    DemonstrationUnfinished,
 }

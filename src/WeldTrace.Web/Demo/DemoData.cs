@@ -5,6 +5,8 @@ using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.PrivateServer;
+using WeldTrace.Persistence.Roles;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Demo;
@@ -13,6 +15,9 @@ namespace WeldTrace.Web.Demo;
 public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IHostedService
 {
     public const string SiteName = "Halvorsen Bay Float Works";
+
+    // Its joint is cleaned last of all.
+    private const string LastPrepared = "NR10-0007";
 
     private static readonly TimeSpan History = TimeSpan.FromDays(40);
 
@@ -23,8 +28,9 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
             IDbContextFactory<WeldTraceDbContext>
         >();
         await using var db = await contexts.CreateDbContextAsync(cancellationToken);
-        if (await db.Sites.AnyAsync(cancellationToken))
+        if (await db.Sites.AsNoTracking().SingleOrDefaultAsync(cancellationToken) is { } site)
         {
+            await RequireWholeAsync(db, site, cancellationToken);
             return;
         }
 
@@ -35,6 +41,27 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
         await db.SaveForDemoAsync(cancellationToken);
         var shop = await DemoWorkshop.SetUpAsync(db, cast, past, cancellationToken);
         await AddVesselsAsync(db, shop, cast, past, cancellationToken);
+    }
+
+    // Whoever stops the first start half-way would look at a workshop without vessels ever after.
+    private async Task RequireWholeAsync(
+        WeldTraceDbContext db,
+        Site site,
+        CancellationToken cancellation
+    )
+    {
+        if (
+            site.IsDemonstration
+            && !await db.JointCleanings.AnyAsync(c => c.VesselSerial == LastPrepared, cancellation)
+        )
+        {
+            throw new DatabaseStartException(
+                DatabaseStartProblem.DemonstrationUnfinished,
+                "The demonstration was broken off while it was made",
+                services.GetRequiredService<DatabaseSettings>().Folder,
+                "Delete that folder and start again: all that is in it is invented."
+            );
+        }
     }
 
     public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
