@@ -47,6 +47,34 @@ public sealed partial class JudgementTests
         Assert.Equal(9_500, excursion.ExtremeSi, 1e-6);
     }
 
+    [Theory]
+    [InlineData(8000.05, 0)]
+    [InlineData(8000.03, 1)]
+    public async Task Evaluate_MeanBetweenTwoDigits_IsJudgedByTheLimitItself(
+        double upper,
+        int excursions
+    )
+    {
+        // Logged in steps of 0.1 N: two of any five samples are one step higher, so each mean of five is 8000.04 N.
+        var plan = Filtered(SampleFilterKind.MovingMean, 5) with
+        {
+            Windows = [new ChannelWindow(LogChannel.AxialForce, 7_000, upper, "N")],
+        };
+
+        var found = await JudgeAsync(
+            plan,
+            (at, row) =>
+                row.Force > 0 && (int)Math.Round(at * 100) % 5 < 2
+                    ? row with
+                    {
+                        Force = 8.0001,
+                    }
+                    : row
+        );
+
+        Assert.Equal(excursions, found.Excursions.Count);
+    }
+
     private static EvaluationPlan Filtered(SampleFilterKind? kind, int samples)
     {
         var plan = Plan(new ChannelWindow(LogChannel.AxialForce, 7_000, 9_000, "N"));

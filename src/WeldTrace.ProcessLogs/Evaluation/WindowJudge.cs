@@ -6,6 +6,7 @@ namespace WeldTrace.ProcessLogs.Evaluation;
 /// <summary>
 /// Judges one column by one window. Limits are brought into the last digits and rounded to one of
 /// the column when they are within a millionth of it, so that a sample equal to its limit is inside.
+/// After a filter they are not rounded: a mean is not bound to whole digits.
 /// </summary>
 internal sealed class WindowJudge
 {
@@ -128,6 +129,12 @@ internal sealed class WindowJudge
         }
 
         var digits = value * _column.DigitsPerUnit;
+        if (_filter is not null)
+        {
+            // What a filter shows may lie between two digits, and so between the limit and the last digit inside it.
+            return digits + (side * DigitSlack);
+        }
+
         return side < 0 ? Math.Ceiling(digits - DigitSlack) : Math.Floor(digits + DigitSlack);
     }
 }
