@@ -26,6 +26,9 @@ public static class BundlePaths
     /// <summary>What was made from what and by whom, as W3C PROV-JSON.</summary>
     public const string Lineage = "records.prov.json";
 
+    /// <summary>The JSON Schema of the records.</summary>
+    public const string RecordSchema = "records.schema.json";
+
     /// <summary>How to check the bundle; VERIFY.txt in bundles that were made earlier.</summary>
     public const string Instructions = "VERIFY.md";
 
