@@ -48,6 +48,7 @@ public sealed class BundleWriterTests
                 "manifest.json",
                 "manifest.sig",
                 "records.prov.json",
+                "records.schema.json",
                 "records/leak-test/0198c0de-0000-7000-8000-000000000020.json",
                 "records/section/0198c0de-0000-7000-8000-000000000030.json",
                 "records/vessel/0198c0de-0000-7000-8000-00000000000a.json",
