@@ -122,8 +122,23 @@ public static class RecordSchema
             };
         }
 
-        if (schema is JsonObject told && told.ContainsKey("properties"))
+        if (schema is JsonObject told && told["properties"] is JsonObject properties)
         {
+            foreach (var property in context.TypeInfo.Properties)
+            {
+                // Of an optional parameter with a converter of its own the exporter tells nothing but the default.
+                if (
+                    properties[property.Name] is JsonObject { Count: 1 } silent
+                    && silent.ContainsKey("default")
+                )
+                {
+                    properties[property.Name] = DomainJson.Options.GetJsonSchemaAsNode(
+                        property.PropertyType,
+                        _exporting
+                    );
+                }
+            }
+
             told["additionalProperties"] = false;
             told["required"] = new JsonArray([
                 .. context
