@@ -16,9 +16,14 @@ internal sealed class PreparedWorkshop : IDisposable
     /// <summary>Copies the folder with its owners and modes, on which the database server insists.</summary>
     public async Task CopyToAsync(string folder)
     {
-        using var copy = Process.Start("cp", ["--archive", _folder, folder]);
+        using var copy = new Process
+        {
+            StartInfo = new("cp", ["--archive", _folder, folder]) { RedirectStandardError = true },
+        };
+        copy.Start();
+        var said = await copy.StandardError.ReadToEndAsync();
         await copy.WaitForExitAsync();
-        Assert.True(copy.ExitCode == 0, $"cp ended with {copy.ExitCode}.");
+        Assert.True(copy.ExitCode == 0, $"cp ended with {copy.ExitCode}: {said}");
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

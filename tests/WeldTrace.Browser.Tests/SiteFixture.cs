@@ -24,8 +24,10 @@ public sealed class SiteFixture : WebApplicationFactory<Program>, IAsyncLifetime
     private readonly string _folder = OwnSite.NewFolder();
     private readonly PreparedWorkshop _prepared = new();
     private IPlaywright? _playwright;
+    private IBrowser? _browser;
 
-    public IBrowser Browser { get; private set; } = null!;
+    public IBrowser Browser =>
+        _browser ?? throw new InvalidOperationException("The browser has not started.");
 
     public Uri Address => ClientOptions.BaseAddress;
 
@@ -45,7 +47,7 @@ public sealed class SiteFixture : WebApplicationFactory<Program>, IAsyncLifetime
         UseKestrel(0);
         StartServer();
         _playwright = await Playwright.CreateAsync();
-        Browser = await _playwright.Chromium.LaunchAsync(
+        _browser = await _playwright.Chromium.LaunchAsync(
             new() { ExecutablePath = "/usr/bin/chromium-headless-shell", Args = Arguments }
         );
     }
@@ -55,10 +57,17 @@ public sealed class SiteFixture : WebApplicationFactory<Program>, IAsyncLifetime
 
     public override async ValueTask DisposeAsync()
     {
-        await Browser.DisposeAsync();
+        if (_browser is not null)
+        {
+            await _browser.DisposeAsync();
+        }
+
         _playwright?.Dispose();
         await base.DisposeAsync();
-        Directory.Delete(_folder, recursive: true);
         _prepared.Dispose();
+        if (Directory.Exists(_folder))
+        {
+            Directory.Delete(_folder, recursive: true);
+        }
     }
 }

@@ -16,11 +16,13 @@ public sealed class PrivatePostgresServer(
     private static readonly TimeSpan _stopPatience = TimeSpan.FromSeconds(15);
     private static readonly TimeSpan _longestPause = TimeSpan.FromSeconds(30);
     private readonly CancellationTokenSource _stopping = new();
+    private readonly Lock _stopGate = new();
     private DataFolder? _folder;
     private ServerLaunch? _launch;
     private ServerProcess? _process;
     private string? _password;
     private Task _supervision = Task.CompletedTask;
+    private Task? _stop;
 
     public string Folder => settings.Folder;
 
@@ -33,7 +35,7 @@ public sealed class PrivatePostgresServer(
     /// <exception cref="DatabaseStartException">The server cannot be started; the message says how to mend it.</exception>
     public async Task StartAsync(CancellationToken cancellation)
     {
-        if (_folder is not null)
+        if (_folder is not null || _stop is not null)
         {
             throw new InvalidOperationException("The server was started before.");
         }
@@ -71,7 +73,25 @@ public sealed class PrivatePostgresServer(
     public string ApplicationPassword() =>
         Passwords.ReadOrCreate((_folder ?? throw NotStarted()).ApplicationPasswordFile);
 
-    public async Task StopAsync()
+    /// <summary>Stops the server; whoever else asks for it meanwhile waits for the same end.</summary>
+    public Task StopAsync()
+    {
+        lock (_stopGate)
+        {
+            return _stop ??= StopOnceAsync();
+        }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await StopAsync();
+        _stopping.Dispose();
+    }
+
+    private static InvalidOperationException NotStarted() =>
+        new("The database server is not started.");
+
+    private async Task StopOnceAsync()
     {
         await _stopping.CancelAsync();
         await _supervision;
@@ -88,15 +108,6 @@ public sealed class PrivatePostgresServer(
         _folder?.Dispose();
         _folder = null;
     }
-
-    public async ValueTask DisposeAsync()
-    {
-        await StopAsync();
-        _stopping.Dispose();
-    }
-
-    private static InvalidOperationException NotStarted() =>
-        new("The database server is not started.");
 
     private async Task StartInAsync(DataFolder folder, CancellationToken cancellation)
     {

@@ -50,6 +50,21 @@ public sealed class RestartTests(PreparedFolder prepared)
     }
 
     [Fact]
+    public async Task StopAsync_AskedForTwiceAtOnce_EndsForBothWhenTheServerHasGone()
+    {
+        using var folder = await prepared.CopyAsync();
+        await using var server = PreparedFolder.Server(folder.Path);
+        await server.StartAsync(Cancellation);
+        var id = Assert.NotNull(server.ProcessId);
+
+        var first = server.StopAsync();
+        await server.StopAsync();
+
+        Assert.False(Directory.Exists($"/proc/{id}"));
+        await first;
+    }
+
+    [Fact]
     public async Task StartAsync_WhileAnotherUsesTheFolder_IsRefusedAndHarmless()
     {
         using var folder = await prepared.CopyAsync();
