@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 using Npgsql;
 using WeldTrace.Persistence.Loading;
 
@@ -19,6 +20,8 @@ public static class ContextOptions
                 npgsql => npgsql.EnableRetryOnFailure(Retries, LongestRetryDelay, null)
             )
             .UseSnakeCaseNamingConvention()
+            // All migrations are done in one transaction, under a lock of our own.
+            .ConfigureWarnings(w => w.Ignore(RelationalEventId.MigrationsUserTransactionWarning))
             .AddInterceptors(RoundTripInterceptor.Instance);
         return options;
     }

@@ -94,7 +94,7 @@ public sealed record LoggedPhaseFigures(
 /// <param name="Length">Length along the seam.</param>
 /// <param name="ExtremeSi">Value farthest outside, SI.</param>
 /// <param name="Phase">Phase of the window; null means the traverse.</param>
-/// <param name="IsWarning">Whether only a warning was passed.</param>
+/// <param name="IsWarning">Whether only a warning was passed; null in logs that were judged before there were warnings, which passed a limit.</param>
 public sealed record LoggedExcursion(
     WeldParameter Parameter,
     bool IsAbove,
@@ -105,7 +105,7 @@ public sealed record LoggedExcursion(
     Length Length,
     double ExtremeSi,
     string? Phase = null,
-    bool IsWarning = false
+    bool? IsWarning = null
 );
 
 /// <summary>What the process log of a run showed, with the hashes that tie it to the stored samples.</summary>
@@ -155,7 +155,7 @@ public sealed record LogSummary(
 
     /// <summary>Excursions beyond a limit; warnings are left out.</summary>
     public IReadOnlyList<LoggedExcursion> HardExcursions =>
-        [.. Excursions.Where(e => !e.IsWarning)];
+        [.. Excursions.Where(e => e.IsWarning is not true)];
 }
 
 /// <summary>A channel that was judged after a filter.</summary>

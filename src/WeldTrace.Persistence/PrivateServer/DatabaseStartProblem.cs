@@ -14,5 +14,6 @@ public enum DatabaseStartProblem
     ServerDidNotStart,
     ServerNotReachable,
     ApplicationRoleMissing,
+    UpgradeFailed,
     DemonstrationUnfinished,
 }

@@ -13,7 +13,9 @@ public static class SchemaMigration
     private const long LockNumber = 0x5745_4C44_5452_4143;
     private const int LockPatienceSeconds = 600;
 
-    /// <exception cref="DatabaseStartException">The database has migrations that this program does not know.</exception>
+    /// <exception cref="DatabaseStartException">
+    /// The database has migrations that this program does not know, or one of this program's can't be done; then none is.
+    /// </exception>
     public static async Task RunAsync(
         DbContext context,
         DatabaseConnections connections,
@@ -28,7 +30,7 @@ public static class SchemaMigration
             // Without this, a first start logs a failed query that is no fault.
             await context.GetService<IHistoryRepository>().CreateIfNotExistsAsync(cancellation);
             await RequireKnownMigrationsAsync(context, connections, cancellation);
-            await context.Database.MigrateAsync(cancellation);
+            await MigrateAsync(context, connections, cancellation);
             await TableGrants.ApplyAsync(
                 connections,
                 SchemasOf(context),
@@ -40,6 +42,42 @@ public static class SchemaMigration
         {
             throw DatabaseStartException.NoSpaceLeft(connections.ToString(), full);
         }
+    }
+
+    // All steps are one transaction, where each would be one of its own: a database half way between two versions is of no use to either.
+    private static async Task MigrateAsync(
+        DbContext context,
+        DatabaseConnections connections,
+        CancellationToken cancellation
+    )
+    {
+        var pending = (await context.Database.GetPendingMigrationsAsync(cancellation)).ToList();
+        try
+        {
+            await context
+                .Database.CreateExecutionStrategy()
+                .ExecuteAsync(token => MigrateInOneTransactionAsync(context, token), cancellation);
+        }
+        catch (PostgresException refused) when (refused.SqlState != PostgresErrorCodes.DiskFull)
+        {
+            throw new DatabaseStartException(
+                DatabaseStartProblem.UpgradeFailed,
+                $"The database could not be brought to this version of WeldTrace, by the steps {pending[0]} to {pending[^1]}: {refused.MessageText}",
+                connections.ToString(),
+                "Nothing was changed, and the version that wrote it still starts on it. Mend what the database says here, or ask whoever gave you this version, then start it again.",
+                refused
+            );
+        }
+    }
+
+    private static async Task MigrateInOneTransactionAsync(
+        DbContext context,
+        CancellationToken cancellation
+    )
+    {
+        await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
+        await context.Database.MigrateAsync(cancellation);
+        await transaction.CommitAsync(cancellation);
     }
 
     private static async Task<NpgsqlConnection> TakeTurnAsync(

@@ -90,7 +90,12 @@ public sealed class HostedStartTests(PreparedFolder prepared)
                     .UseNpgsql(
                         services.GetRequiredService<IDatabaseConnections>().Current.Application
                     )
-                    .ConfigureWarnings(w => w.Ignore(RelationalEventId.PendingModelChangesWarning))
+                    .ConfigureWarnings(w =>
+                        w.Ignore(
+                            RelationalEventId.PendingModelChangesWarning,
+                            RelationalEventId.MigrationsUserTransactionWarning
+                        )
+                    )
         );
         return builder.Build();
     }

@@ -14,7 +14,12 @@ public sealed class ProbeContext(DbContextOptions<ProbeContext> options) : DbCon
         new(
             new DbContextOptionsBuilder<ProbeContext>()
                 .UseNpgsql(connectionString)
-                .ConfigureWarnings(w => w.Ignore(RelationalEventId.PendingModelChangesWarning))
+                .ConfigureWarnings(w =>
+                    w.Ignore(
+                        RelationalEventId.PendingModelChangesWarning,
+                        RelationalEventId.MigrationsUserTransactionWarning
+                    )
+                )
                 .Options
         );
 }

@@ -160,7 +160,7 @@ internal static class RunMapping
         {
             var window = windows.FirstOrDefault(w => w.Parameter == excursion.Parameter);
             // Those that overlap share one finding; a warning has none.
-            var finding = excursion.IsWarning
+            var finding = excursion.IsWarning is true
                 ? null
                 : findings.FirstOrDefault(f =>
                     f.Place is { Start: { } from, End: { } to }
@@ -172,7 +172,7 @@ internal static class RunMapping
                 number.ToString(CultureInfo.InvariantCulture),
                 ParameterNames.Of(excursion.Parameter)
                     + (excursion.Phase is { } phase ? $", {phase}" : "")
-                    + (excursion.IsWarning ? ", warning" : ""),
+                    + (excursion.IsWarning is true ? ", warning" : ""),
                 window?.Unit ?? ""
             )
             {
