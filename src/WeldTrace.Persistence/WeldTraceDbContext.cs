@@ -55,6 +55,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
         "specimen_tests",
         "laboratory_tests",
         "production_tests",
+        "signal_reviews",
         "attachments",
         "process_logs",
         "process_log_chunks",
@@ -83,6 +84,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<ProductionLot> ProductionLots => Set<ProductionLot>();
     public DbSet<ProductionTest> ProductionTests => Set<ProductionTest>();
     public DbSet<WeldRun> WeldRuns => Set<WeldRun>();
+    public DbSet<SignalReview> SignalReviews => Set<SignalReview>();
     public DbSet<Concession> Concessions => Set<Concession>();
     public DbSet<LeakTest> LeakTests => Set<LeakTest>();
     public DbSet<PressureTest> PressureTests => Set<PressureTest>();

@@ -152,6 +152,9 @@ public static partial class Routes
 
     public static string CorrectPhases(Guid id) => $"/runs/{id:D}/phases";
 
+    public static string ReviewSignal(Guid run, string parameter) =>
+        $"/runs/{run:D}/signals/{parameter}";
+
     public static string EndRun(Guid id) => $"/runs/{id:D}/end";
 
     public static string InterruptRun(Guid id) => $"/runs/{id:D}/interrupt";

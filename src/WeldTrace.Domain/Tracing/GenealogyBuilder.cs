@@ -25,6 +25,7 @@ internal sealed partial class GenealogyBuilder(
         AddMaterial();
         AddWork();
         AddDecisions();
+        AddSignalReviews();
         AddQualifications();
         var signatures = All<Signature>()
             .Where(s => _nodes.ContainsKey(Key(s.SignedKind, s.SignedId)))

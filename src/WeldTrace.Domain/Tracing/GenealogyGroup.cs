@@ -33,6 +33,9 @@ public enum GenealogyGroup
     /// <summary>Concessions.</summary>
     Concessions,
 
+    /// <summary>Reviews of signals that control charts showed of the runs.</summary>
+    SignalReviews,
+
     /// <summary>Steps that were signed off without readings.</summary>
     SignOffs,
 
@@ -110,6 +113,7 @@ public static class GenealogyGroups
             GenealogyGroup.Laboratory => "Laboratory tests",
             GenealogyGroup.Findings => "Findings",
             GenealogyGroup.Concessions => "Concessions",
+            GenealogyGroup.SignalReviews => "Reviews of signals across runs",
             GenealogyGroup.SignOffs => "Signed-off steps",
             GenealogyGroup.Procedures => "Procedures",
             GenealogyGroup.Tools => "Tools",

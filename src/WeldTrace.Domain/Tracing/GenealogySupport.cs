@@ -48,6 +48,23 @@ internal sealed partial class GenealogyBuilder
         }
     }
 
+    private void AddSignalReviews()
+    {
+        foreach (var review in All<SignalReview>().OrderBy(r => r.At))
+        {
+            var node = Work(
+                GenealogyGroup.SignalReviews,
+                review,
+                review.At,
+                SignalWords.Of(review.Conclusion)
+            );
+            if (Find<WeldRun>(review.RunId) is { } run)
+            {
+                Link(Node(run), node, "looked into by");
+            }
+        }
+    }
+
     private GenealogyNode Procedure(Guid id, string label)
     {
         var node = Add(

@@ -50,6 +50,7 @@ internal sealed class EveryRecord
         await all.AddAsync(db.ProductionLots, cancellation);
         await all.AddAsync(db.ProductionTests, cancellation);
         await all.AddAsync(db.WeldRuns, cancellation);
+        await all.AddAsync(db.SignalReviews, cancellation);
         await all.AddAsync(db.Concessions, cancellation);
         await all.AddAsync(db.LeakTests, cancellation);
         await all.AddAsync(db.PressureTests, cancellation);

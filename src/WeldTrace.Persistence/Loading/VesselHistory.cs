@@ -37,6 +37,9 @@ public sealed record VesselHistory(
     /// <summary>Rules that were waived for its steps, or asked to be.</summary>
     public IReadOnlyList<Concession> Concessions { get; init; } = [];
 
+    /// <summary>Reviews of signals that control charts showed of its runs.</summary>
+    public IReadOnlyList<SignalReview> SignalReviews { get; init; } = [];
+
     /// <summary>Everyone who welded on the vessel.</summary>
     public IReadOnlyCollection<Guid> WeldedBy => [.. Runs.Select(r => r.OperatorId).Distinct()];
 
@@ -47,6 +50,7 @@ public sealed record VesselHistory(
             .. Material.OwnRecords,
             .. Concessions,
             .. Runs,
+            .. SignalReviews,
             .. LeakTests,
             .. PressureTests,
             .. Sections,
@@ -104,11 +108,7 @@ public static class VesselHistoryLoading
                 .Where(t => t.VesselId == id)
                 .OrderBy(t => t.TestedAt)
                 .ToListAsync(cancellation),
-            await db
-                .StepSignOffs.AsNoTracking()
-                .Where(s => s.VesselId == id)
-                .OrderBy(s => s.At)
-                .ToListAsync(cancellation),
+            await SignOffsAsync(db, id, cancellation),
             await db
                 .Findings.AsNoTracking()
                 .Where(f => f.VesselId == id)
@@ -121,6 +121,7 @@ public static class VesselHistoryLoading
             Lot = await db.FindLotOfAsync(vessel, cancellation),
             Laboratory = await LaboratoryAsync(db, vessel, cancellation),
             Concessions = await ConcessionsAsync(db, id, cancellation),
+            SignalReviews = await SignalReviewsAsync(db, id, cancellation),
         };
     }
 
@@ -147,6 +148,28 @@ public static class VesselHistoryLoading
             .Concessions.AsNoTracking()
             .Where(c => c.VesselId == vesselId)
             .OrderBy(c => c.Id)
+            .ToListAsync(cancellation);
+
+    private static async Task<List<StepSignOff>> SignOffsAsync(
+        WeldTraceDbContext db,
+        Guid vesselId,
+        CancellationToken cancellation
+    ) =>
+        await db
+            .StepSignOffs.AsNoTracking()
+            .Where(s => s.VesselId == vesselId)
+            .OrderBy(s => s.At)
+            .ToListAsync(cancellation);
+
+    private static async Task<List<SignalReview>> SignalReviewsAsync(
+        WeldTraceDbContext db,
+        Guid vesselId,
+        CancellationToken cancellation
+    ) =>
+        await db
+            .SignalReviews.AsNoTracking()
+            .Where(r => r.VesselId == vesselId)
+            .OrderBy(r => r.At)
             .ToListAsync(cancellation);
 
     // The ledger's index knows which signatures speak of a vessel.

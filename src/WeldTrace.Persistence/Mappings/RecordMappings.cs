@@ -196,6 +196,19 @@ internal sealed class WeldRunMapping : IEntityTypeConfiguration<WeldRun>
     }
 }
 
+internal sealed class SignalReviewMapping : IEntityTypeConfiguration<SignalReview>
+{
+    public void Configure(EntityTypeBuilder<SignalReview> builder)
+    {
+        builder.IsRecord("signal_reviews");
+        builder.Property(r => r.Seen).IsJson();
+        builder.Property(r => r.Conclusion).IsWord();
+        builder.Property(r => r.Text).HasMaxLength(SignalReview.LongestText);
+        builder.HasIndex(r => r.RunId);
+        builder.HasIndex(r => r.VesselId);
+    }
+}
+
 internal sealed class FindingMapping : IEntityTypeConfiguration<Finding>
 {
     public void Configure(EntityTypeBuilder<Finding> builder)

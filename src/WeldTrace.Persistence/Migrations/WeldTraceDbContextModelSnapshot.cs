@@ -2470,6 +2470,76 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("vessels", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.Welding.SignalReview", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Conclusion")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("conclusion");
+
+                    b.Property<Guid?>("FindingId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("finding_id");
+
+                    b.Property<int?>("FindingNumber")
+                        .HasColumnType("integer")
+                        .HasColumnName("finding_number");
+
+                    b.Property<string>("ReviewerName")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("reviewer_name");
+
+                    b.Property<Guid>("RunId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("run_id");
+
+                    b.Property<string>("RunLabel")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("run_label");
+
+                    b.Property<string>("Seen")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("seen");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(1000)
+                        .HasColumnType("character varying(1000)")
+                        .HasColumnName("text");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<Guid>("VesselId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("vessel_id");
+
+                    b.HasKey("Id")
+                        .HasName("pk_signal_reviews");
+
+                    b.HasIndex("RunId")
+                        .HasDatabaseName("ix_signal_reviews_run_id");
+
+                    b.HasIndex("VesselId")
+                        .HasDatabaseName("ix_signal_reviews_vessel_id");
+
+                    b.ToTable("signal_reviews", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Welding.WeldRun", b =>
                 {
                     b.Property<Guid>("Id")

@@ -7,6 +7,7 @@ using WeldTrace.Domain.Sites;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.PrivateServer;
 using WeldTrace.Persistence.Roles;
+using WeldTrace.Web.Features.Welding.ReviewSignal;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Demo;
@@ -40,7 +41,8 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
         db.Add(SigningKey.TakeIntoUse(key, cast.Administrator, past.AfterMinutes(0)));
         await db.SaveForDemoAsync(cancellationToken);
         var shop = await DemoWorkshop.SetUpAsync(db, cast, past, cancellationToken);
-        await AddVesselsAsync(db, shop, cast, past, cancellationToken);
+        var signals = scope.ServiceProvider.GetRequiredService<ReviewSignalReader>();
+        await AddVesselsAsync(db, signals, shop, cast, past, cancellationToken);
     }
 
     // Whoever stops the first start half-way would look at a workshop without vessels ever after.
@@ -69,6 +71,7 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
     /// <summary>One vessel finished, the others at different stations; the last of a material that its design does not accept.</summary>
     private static async Task AddVesselsAsync(
         WeldTraceDbContext db,
+        ReviewSignalReader signals,
         DemoWorkshop shop,
         DemoCast cast,
         DemoClock clock,
@@ -103,6 +106,7 @@ public sealed class DemoData(IServiceProvider services, TimeProvider clock) : IH
         await vessels[9].GoToAsync(20, cancellation);
         await DemoConcession.AskAsync(db, shop, vessels[9].Serial, cast, clock, cancellation);
         await new DemoLots(db, shop, cast, clock).AddAsync(cancellation);
+        await DemoSignal.ReviewAsync(db, signals, vessels[0].Serial, cast, clock, cancellation);
         await GetReadyAsync(db, shop, [vessels[5], vessels[6]], cast, clock, cancellation);
     }
 

@@ -116,6 +116,10 @@ public sealed partial class AccessibilityTests(SiteFixture site)
             Routes.Machine(machine.Id) + "/test-weld",
             await OverlayAsync(db),
             Routes.CorrectPhases((await db.WeldRuns.FirstAsync(r => r.Log != null)).Id),
+            Routes.ReviewSignal(
+                (await db.SignalReviews.FirstAsync()).RunId,
+                nameof(WeldParameter.AxialForce)
+            ),
             Routes.Tool(tool.Id),
             Routes.Tool(tool.Id) + "/parts",
             .. Planned(await db.Qualifications.FirstAsync()),

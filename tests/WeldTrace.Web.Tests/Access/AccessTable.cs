@@ -84,6 +84,7 @@ internal static class AccessTable
         /procedures/runs/overlay                              in      yes       yes       yes        yes      yes      yes
         /procedures/runs/overlay/samples                      in      yes       yes       yes        yes      yes      yes
         /runs/{Id}                                            in      yes       yes       yes        yes      yes      yes
+        /runs/{Id}/signals/{Parameter}                        in      yes       yes       yes        yes      yes      yes
         /runs/{Id}/end                                        in      no        yes       no         no       no       no
         /runs/{Id}/interrupt                                  in      no        yes       no         no       no       no
         /runs/{Id}/phases                                     in      yes       no        no         no       no       no

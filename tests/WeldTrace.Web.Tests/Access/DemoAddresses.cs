@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
+using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Features.Labels;
@@ -105,6 +106,10 @@ internal static class DemoAddresses
         addresses["/runs/{Id}/end"] = Routes.EndRun(run);
         addresses["/runs/{Id}/interrupt"] = Routes.InterruptRun(run);
         addresses["/runs/{Id}/phases"] = Routes.CorrectPhases(run);
+        addresses["/runs/{Id}/signals/{Parameter}"] = Routes.ReviewSignal(
+            run,
+            nameof(WeldParameter.AxialForce)
+        );
         addresses["/runs/{Id}/log"] = Routes.BringLog(run);
         addresses["/runs/{id}/log/arrived/{arrival}"] = Routes.TakeArrivedLog(
             run,

@@ -1,5 +1,6 @@
 using System.Text;
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Procedures;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Demo;
@@ -62,6 +63,13 @@ internal static class WeldForms
             db => AtRunAsync(db, Vessel, Routes.CorrectPhases),
             ("In.Reason", "The dwell began later")
         ),
+        FormRow.Of(
+            "ReviewSignal review-signal",
+            "engineer quality",
+            SignalAsync,
+            ("In.Conclusion", "NoCauseFound"),
+            ("In.Text", "Tool, clamps and sensor looked at")
+        ),
         FormRow.Of("SignRun sign-run", Welder, db => AtRunAsync(db, Vessel, Routes.SignRun)),
         ToolForms.Cleaning("T-0141"),
         Starting(OtherVessel, 40),
@@ -87,6 +95,13 @@ internal static class WeldForms
 
     private static async Task<string> OfRuleAsync(WeldTraceDbContext db, string rule) =>
         Routes.Concession((await db.Concessions.SingleAsync(c => c.RuleId == rule)).Id);
+
+    // The run with the excursion, whose force stands out among the others.
+    private static async Task<string> SignalAsync(WeldTraceDbContext db) =>
+        Routes.ReviewSignal(
+            (await db.SignalReviews.FirstAsync()).RunId,
+            nameof(WeldParameter.AxialForce)
+        );
 
     /// <summary>Brings the log of the run that was ended, and goes where it is read.</summary>
     private static async Task<string> BringLogAsync(DemoSite site)

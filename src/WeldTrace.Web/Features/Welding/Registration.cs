@@ -7,6 +7,7 @@ using WeldTrace.Web.Features.Welding.EndRun;
 using WeldTrace.Web.Features.Welding.InterruptRun;
 using WeldTrace.Web.Features.Welding.OverlayRuns;
 using WeldTrace.Web.Features.Welding.ReadLog;
+using WeldTrace.Web.Features.Welding.ReviewSignal;
 using WeldTrace.Web.Features.Welding.ShowRun;
 using WeldTrace.Web.Features.Welding.SignRun;
 using WeldTrace.Web.Files;
@@ -31,6 +32,8 @@ public static class Registration
             .AddScoped<ReadLogHandler>()
             .AddScoped<SignRunHandler>()
             .AddScoped<AcrossRunsReader>()
+            .AddScoped<ReviewSignalReader>()
+            .AddScoped<ReviewSignalHandler>()
             .AddScoped<OverlayReader>()
             .AddScoped<RunReader>()
             .AddScoped<IWorkings, RunWorkings>()

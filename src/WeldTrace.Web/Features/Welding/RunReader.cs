@@ -28,6 +28,11 @@ public sealed class RunReader(IDbContextFactory<WeldTraceDbContext> contexts)
                 .SingleOrDefaultAsync(cancellation),
             Indications = await IndicationsAsync(db, records, cancellation),
             Findings = await db.FindingsOfRunAsync(id, cancellation),
+            SignalReviews = await db
+                .SignalReviews.AsNoTracking()
+                .Where(r => r.RunId == id)
+                .OrderBy(r => r.At)
+                .ToListAsync(cancellation),
             Signatures = await db
                 .Signatures.AsNoTracking()
                 .Where(s => s.SignedId == id)

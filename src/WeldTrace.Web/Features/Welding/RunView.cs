@@ -22,5 +22,8 @@ public sealed record RunView
     /// <summary>What other records of the vessel say of places on this seam, in the order of the travel.</summary>
     public required IReadOnlyList<SeamIndication> Indications { get; init; }
 
+    /// <summary>Reviews of signals that control charts showed of the run, oldest first.</summary>
+    public required IReadOnlyList<SignalReview> SignalReviews { get; init; }
+
     public required IReadOnlyList<Signature> Signatures { get; init; }
 }

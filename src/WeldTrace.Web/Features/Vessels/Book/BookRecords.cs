@@ -7,6 +7,8 @@ using WeldTrace.Domain.ProductionTesting;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
 using WeldTrace.Domain.VesselDesigns;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Components.Marks;
 using WeldTrace.Web.Reading;
 
@@ -149,6 +151,24 @@ internal static class BookRecords
             .. records.OfType<ProductionTest>().Select(Production),
             .. records.OfType<Instrument>().Select(Calibrations),
         ];
+
+    public static IEnumerable<SheetPart> SignalReviews(IReadOnlyList<Record> records, Site site) =>
+        records
+            .OfType<SignalReview>()
+            .OrderBy(r => r.At)
+            .Select(r => new SheetPart(r.Label)
+            {
+                Values =
+                [
+                    new(
+                        "Seen",
+                        $"{SignalWords.Of(r.Seen.Signals)}: {SensibleDigits.Show((double)r.Seen.Mean, 4)} {r.Seen.Unit} among {r.Seen.Runs} runs of {r.Seen.SharedBy}"
+                    ),
+                    new("Came to", SignalWords.Of(r.Conclusion)),
+                    new("What was looked at", r.Text),
+                    new("By", $"{r.ReviewerName}, {site.Show(r.At)}"),
+                ],
+            });
 
     public static IEnumerable<SheetPart> Certificates(IReadOnlyList<Record> records) =>
         records

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.RunFigures;
 
@@ -11,8 +12,12 @@ public sealed record SharedThing(Guid Id, string Label);
 /// <summary>One run among many.</summary>
 /// <param name="Figure">Its figure.</param>
 /// <param name="Label">Vessel, joint and pass.</param>
-/// <param name="VesselSerial">Vessel.</param>
-public sealed record RunAmongMany(RunFigureRow Figure, string Label, string VesselSerial);
+/// <param name="Reviews">Reviews of its signals for the parameter that is shown, oldest first.</param>
+public sealed record RunAmongMany(
+    RunFigureRow Figure,
+    string Label,
+    IReadOnlyList<SignalReview> Reviews
+);
 
 /// <summary>What the page shows.</summary>
 public sealed record AcrossRunsView
@@ -31,18 +36,9 @@ public sealed record AcrossRunsView
     public required IReadOnlyList<RunAmongMany> Runs { get; init; }
 }
 
-/// <summary>What is asked for.</summary>
-public sealed record AcrossRunsQuery(
-    Guid? Procedure,
-    WeldParameter Parameter,
-    RunFigureFilter Filter
-);
-
 /// <summary>Loads one parameter of the latest runs of a procedure revision.</summary>
 public sealed class AcrossRunsReader(IDbContextFactory<WeldTraceDbContext> contexts)
 {
-    private const int MostRuns = 1000;
-
     public async Task<AcrossRunsView> FindAsync(
         AcrossRunsQuery query,
         CancellationToken cancellation
@@ -63,7 +59,7 @@ public sealed class AcrossRunsReader(IDbContextFactory<WeldTraceDbContext> conte
                 revision.Id,
                 query.Parameter,
                 query.Filter,
-                MostRuns,
+                AcrossRunsQuery.MostRuns,
                 cancellation
             );
         return new AcrossRunsView
@@ -106,17 +102,20 @@ public sealed class AcrossRunsReader(IDbContextFactory<WeldTraceDbContext> conte
                 r.PassNumber,
             })
             .ToDictionaryAsync(r => r.Id, cancellation);
+        var reviews = (
+            await db
+                .SignalReviews.AsNoTracking()
+                .Where(r => ids.Contains(r.RunId))
+                .OrderBy(r => r.At)
+                .ToListAsync(cancellation)
+        ).ToLookup(r => (r.RunId, r.Seen.Parameter));
         return
         [
-            .. figures.Select(f =>
-            {
-                var run = names[f.RunId];
-                return new RunAmongMany(
-                    f,
-                    $"{run.VesselSerial} {run.JointCode} pass {run.PassNumber}",
-                    run.VesselSerial
-                );
-            }),
+            .. figures.Select(f => new RunAmongMany(
+                f,
+                $"{names[f.RunId].VesselSerial} {names[f.RunId].JointCode} pass {names[f.RunId].PassNumber}",
+                [.. reviews[(f.RunId, f.Parameter)]]
+            )),
         ];
     }
 }

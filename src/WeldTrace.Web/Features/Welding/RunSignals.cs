@@ -1,12 +1,17 @@
 using WeldTrace.Domain.Procedures;
+using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering.Statistics;
+using WeldTrace.Persistence.RunFigures;
 
-namespace WeldTrace.Web.Features.Welding.AcrossRuns;
+namespace WeldTrace.Web.Features.Welding;
 
 /// <summary>Charts and capability of one parameter over many runs, in the unit of its window.</summary>
 public sealed class RunSignals
 {
     private const double Confidence = 0.95;
+
+    /// <summary>Charts need three or more runs.</summary>
+    public const int FewestRuns = 3;
 
     /// <param name="values">Means of the runs in order of time, in the unit of the window; three or more.</param>
     /// <param name="window">Window; null: no capability.</param>
@@ -41,6 +46,30 @@ public sealed class RunSignals
         }
     }
 
+    /// <summary>Charts of runs in order of time; null for fewer than three.</summary>
+    /// <param name="figures">Figures of one parameter.</param>
+    /// <param name="parameter">That parameter.</param>
+    /// <param name="content">Procedure revision whose window it has, if any.</param>
+    public static RunSignals? Of(
+        IReadOnlyList<RunFigureRow> figures,
+        WeldParameter parameter,
+        ProcedureContent? content
+    )
+    {
+        ArgumentNullException.ThrowIfNull(figures);
+        var unit = UnitOf(parameter, content);
+        return figures.Count < FewestRuns
+            ? null
+            : new RunSignals(
+                [.. figures.Select(f => ParameterUnits.FromSi(parameter, f.MeanSi, unit))],
+                content?.WindowOf(parameter)
+            );
+    }
+
+    /// <summary>Unit in which a procedure states a parameter; the first usual one when it states none.</summary>
+    public static string UnitOf(WeldParameter parameter, ProcedureContent? content) =>
+        content?.WindowOf(parameter)?.Unit ?? ParameterUnits.For(parameter)[0];
+
     public IReadOnlyList<double> Values { get; }
 
     /// <summary>Individual values and moving ranges; null for fewer than three.</summary>
@@ -59,24 +88,24 @@ public sealed class RunSignals
     public Interval? CpInterval => Capability?.CpInterval(Confidence);
 
     /// <summary>What the charts say of one run; empty when nothing.</summary>
-    public string Signal(int run)
+    public IReadOnlyList<RunSignal> Of(int run)
     {
-        List<string> signals = [];
+        List<RunSignal> signals = [];
         if (Individuals?.Values.IsSignal(Values[run]) == true)
         {
-            signals.Add("value beyond its limits");
+            signals.Add(RunSignal.ValueBeyondLimits);
         }
 
         if (run > 0 && Individuals?.Ranges.IsSignal(Individuals.MovingRanges[run - 1]) == true)
         {
-            signals.Add("jump from the run before");
+            signals.Add(RunSignal.JumpFromRunBefore);
         }
 
         if (Weighted?.LimitsAt(run + 1).IsSignal(Averages[run]) == true)
         {
-            signals.Add("weighted average beyond its limits");
+            signals.Add(RunSignal.AverageBeyondLimits);
         }
 
-        return string.Join("; ", signals);
+        return signals;
     }
 }

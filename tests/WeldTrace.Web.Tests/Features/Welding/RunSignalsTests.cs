@@ -1,7 +1,8 @@
 using WeldTrace.Domain.Procedures;
-using WeldTrace.Web.Features.Welding.AcrossRuns;
+using WeldTrace.Domain.Welding;
+using WeldTrace.Web.Features.Welding;
 
-namespace WeldTrace.Web.Tests.Features.Welding.AcrossRuns;
+namespace WeldTrace.Web.Tests.Features.Welding;
 
 public sealed class RunSignalsTests
 {
@@ -37,7 +38,7 @@ public sealed class RunSignalsTests
         Assert.Equal(50.81, signals.Individuals!.Values.Centre, 2);
         Assert.Equal(45.82, signals.Individuals.Values.Lower, 1);
         Assert.Equal(55.81, signals.Individuals.Values.Upper, 1);
-        Assert.All(Enumerable.Range(0, Flow.Length), i => Assert.Equal("", signals.Signal(i)));
+        Assert.All(Enumerable.Range(0, Flow.Length), i => Assert.Empty(signals.Of(i)));
         Assert.InRange(
             signals.Capability!.Cpk,
             signals.CpkInterval!.Value.Lower,
@@ -50,8 +51,8 @@ public sealed class RunSignalsTests
     {
         var signals = new RunSignals([.. Flow, .. Flow, 70], Window);
 
-        Assert.Contains("value beyond its limits", signals.Signal(20), StringComparison.Ordinal);
-        Assert.Contains("jump", signals.Signal(20), StringComparison.Ordinal);
+        Assert.Contains(RunSignal.ValueBeyondLimits, signals.Of(20));
+        Assert.Contains(RunSignal.JumpFromRunBefore, signals.Of(20));
     }
 
     [Fact]
