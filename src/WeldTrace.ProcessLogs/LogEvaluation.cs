@@ -102,10 +102,23 @@ public sealed record PhaseStatistics
     public double? ChangeSi { get; init; }
 }
 
+/// <summary>How long the tool stood at depth before it travelled, in one stay in the work; times as logged.</summary>
+public sealed record DwellBeforeTravel(double StartSeconds, double EndSeconds)
+{
+    public TimeSpan Duration =>
+        TimeSpan.FromMicroseconds(Math.Round((EndSeconds - StartSeconds) * 1e6));
+}
+
 /// <summary>What a log says about its run.</summary>
 public sealed record LogEvaluation
 {
     public required IReadOnlyList<PhaseSpan> Phases { get; init; }
+
+    /// <summary>
+    /// The dwell of each stay with travel; none where it can't be told, since the log holds depth and travel speed not both and nobody
+    /// stated the bounds.
+    /// </summary>
+    public required IReadOnlyList<DwellBeforeTravel> Dwells { get; init; }
 
     /// <summary>The judged stretch or stretches of time: the traverse without its ramps.</summary>
     public required IReadOnlyList<SteadyStretch> Steady { get; init; }

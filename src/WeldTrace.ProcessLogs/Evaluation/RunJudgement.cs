@@ -36,6 +36,7 @@ internal static class RunJudgement
         return new LogEvaluation
         {
             Phases = phases.Spans,
+            Dwells = [.. DwellsOf(log.Header, plan, phases)],
             Steady = steady,
             Travelled = pass.Travelled,
             PositionSource = channels.Source,
@@ -79,6 +80,24 @@ internal static class RunJudgement
         : plan.PlannedPath is not { } planned ? RunCompletion.NotJudged
         : travelled >= planned - plan.PathTolerance ? RunCompletion.Complete
         : RunCompletion.Interrupted;
+
+    private static IEnumerable<DwellBeforeTravel> DwellsOf(
+        LogHeader header,
+        EvaluationPlan plan,
+        RunPhases phases
+    ) =>
+        plan.Bounds is not null
+        || (
+            RunChannels.Find(header, LogChannel.PlungeDepth) is not null
+            && RunChannels.Find(header, LogChannel.TravelSpeed) is not null
+        )
+            ? from stay in phases.Passes
+            where stay is { DwellStart: not null, TraverseStart: not null }
+            select new DwellBeforeTravel(
+                stay.DwellStart!.Value.TimeSeconds,
+                stay.TraverseStart!.Value.TimeSeconds
+            )
+            : [];
 
     private static bool? OverlapOf(EvaluationPlan plan, Length travelled) =>
         plan is { Track: { } track, PlannedOverlap: { } overlap }

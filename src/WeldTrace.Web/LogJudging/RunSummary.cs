@@ -51,7 +51,14 @@ public static class RunSummary
             evaluation.Completion == RunCompletion.Complete,
             ShownPhases.Of(evaluation),
             [.. Parameters(evaluation, procedure)],
-            [.. evaluation.Excursions.Select(e => Excursion(e, trackRadius, from))],
+            [
+                .. DwellOfRun.Excursions(
+                    evaluation,
+                    procedure,
+                    place => from + AngleAt(place, trackRadius)
+                ),
+                .. evaluation.Excursions.Select(e => Excursion(e, trackRadius, from)),
+            ],
             [.. NotJudged(evaluation, procedure)],
             [.. evaluation.Observations.Select(Note)],
             [.. evaluation.SeamPoints.Select(p => new LoggedPlace(p.Seconds, p.Position.Metres))],
@@ -96,10 +103,15 @@ public static class RunSummary
         LogEvaluation evaluation,
         ProcedureContent procedure
     ) =>
-        from window in procedure.Windows
-        from found in evaluation.Statistics
-        where found.IsSteady && found.Channel == WatchedChannels.Of(window.Parameter)
-        select PhaseSummary.Parameter(window.Parameter, found);
+        procedure.Windows.SelectMany(window =>
+            window.Parameter == WeldParameter.DwellTime
+                ? DwellOfRun.Figures(evaluation)
+                : evaluation
+                    .Statistics.Where(found =>
+                        found.IsSteady && found.Channel == WatchedChannels.Of(window.Parameter)
+                    )
+                    .Select(found => PhaseSummary.Parameter(window.Parameter, found))
+        );
 
     private static LoggedNote Note(LogObservation seen) =>
         new(seen.Sentence, seen.FirstRow, seen.LastRow, seen.StartSeconds, seen.EndSeconds);
@@ -140,8 +152,10 @@ public static class RunSummary
     ) =>
         procedure
             .Windows.Where(w =>
-                WatchedChannels.Of(w.Parameter) is not { } channel
-                || evaluation.NotLogged.Contains(channel)
+                w.Parameter == WeldParameter.DwellTime
+                    ? evaluation.Dwells.Count == 0
+                    : WatchedChannels.Of(w.Parameter) is not { } channel
+                        || evaluation.NotLogged.Contains(channel)
             )
             .Select(w => w.Parameter);
 }

@@ -19,6 +19,10 @@ public static class WatchedChannels
     /// <summary>The parameters that a log can show.</summary>
     public static IEnumerable<WeldParameter> Parameters => Channels.Keys;
 
+    /// <summary>The parameters that a log is judged by: those of a channel, and the dwell, which is a time between phases.</summary>
+    public static IEnumerable<WeldParameter> Judged =>
+        Channels.Keys.Append(WeldParameter.DwellTime);
+
     /// <summary>The channel that shows a parameter over the traverse; null when a log never does.</summary>
     public static LogChannel? Of(WeldParameter parameter) =>
         Channels.TryGetValue(parameter, out var channel) ? channel : null;

@@ -45,6 +45,7 @@ public sealed class CrashTests
             await Task.Delay(moments.Next(LongestPauseMilliseconds), Cancellation);
             await writer.KillEverythingAsync();
             acknowledged.AddRange(writer.Acknowledged);
+            TestContext.Current.SendDiagnosticMessage($"{2 * round} kills");
         }
 
         File.Delete(log.Path);

@@ -6,7 +6,7 @@ namespace WeldTrace.Web.Tests.Crash;
 /// <summary>The process that logs runs, and everything that it acknowledged before it died.</summary>
 internal sealed class WriterProcess : IDisposable
 {
-    private static readonly TimeSpan _patience = TimeSpan.FromSeconds(90);
+    private static readonly TimeSpan _patience = TimeSpan.FromMinutes(3);
     private readonly string _folder;
     private readonly Process _process;
     private readonly List<(string Act, Guid Run)> _acknowledged = [];
@@ -52,7 +52,7 @@ internal sealed class WriterProcess : IDisposable
         {
             Assert.True(
                 watch.Elapsed < _patience && !_process.HasExited,
-                $"{Acknowledged.Count} acts of {wanted} came through. {Failures}"
+                $"{Acknowledged.Count} acts of {wanted} came through in {watch.Elapsed.TotalSeconds:F0} s; the process {(_process.HasExited ? $"ended with {_process.ExitCode}" : "still runs")}. {Failures}"
             );
             await Task.Delay(1, cancellation);
         }

@@ -14,6 +14,7 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
     private const string Pitch = "pitch";
     private const string Energy = "line-energy";
     private const string Closure = "closure";
+    private const string Dwell = "dwell";
     private const string Margin = "ligament-margin";
 
     private const string Handbook =
@@ -36,6 +37,8 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
 
     public static string PitchOf(Guid run) => Routes.Working(Word, run, Pitch);
 
+    public static string DwellOf(Guid run) => Routes.Working(Word, run, Dwell);
+
     public static string EnergyOf(Guid run) => Routes.Working(Word, run, Energy);
 
     public static string ClosureOf(Guid run) => Routes.Working(Word, run, Closure);
@@ -55,6 +58,13 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
             : null;
     }
 
+    /// <summary>The dwell before travel as it was judged; null when it was not.</summary>
+    public static LoggedParameter? DwellOf(LogSummary log)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        return log.Parameters.FirstOrDefault(p => p.Parameter == WeldParameter.DwellTime);
+    }
+
     public async Task<RecordWorkings?> FindAsync(Guid id, CancellationToken cancellation) =>
         await runs.FindAsync(id, cancellation) is { } view
             ? new RecordWorkings(
@@ -71,6 +81,11 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
         foreach (var found in log.Parameters.Where(p => p.MedianSi is not null))
         {
             yield return new(found.Parameter.ToString(), Statistics(found, log));
+        }
+
+        if (DwellOf(log) is { } dwell)
+        {
+            yield return new(Dwell, DwellWorking(log, dwell));
         }
 
         if (log.PitchMetres is { } pitch)
@@ -173,6 +188,26 @@ public sealed class RunWorkings(RunReader runs) : IWorkings
             .From(Handbook)
             .Build();
     }
+
+    private static Working DwellWorking(LogSummary log, LoggedParameter dwell) =>
+        Working
+            .Of("Dwell before travel", "t_d = t_2 − t_1")
+            .OptionalInput(
+                "t_1",
+                "first sample at depth, of the log's own time",
+                log.Phases.FirstOrDefault(p => p.Phase == LoggedPhase.Dwell)?.StartSeconds,
+                "s"
+            )
+            .OptionalInput(
+                "t_2",
+                "first sample of the travel",
+                log.Phases.FirstOrDefault(p => p.IsTravel)?.StartSeconds,
+                "s"
+            )
+            .Input("k", "stays of the tool in the work", dwell.Samples)
+            .Result("t_d", "dwell, the mean of all stays", dwell.MeanSi, "s")
+            .From("Definition; no source needed. Known to one interval between samples.")
+            .Build();
 
     private static Working PitchWorking(LogSummary log, double pitch) =>
         Working

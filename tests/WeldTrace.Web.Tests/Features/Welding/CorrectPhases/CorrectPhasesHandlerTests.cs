@@ -39,6 +39,30 @@ public sealed class CorrectPhasesHandlerTests(PostgresServerFixture server)
         Assert.Equal(after.Version, entries);
     }
 
+    [Theory]
+    [InlineData(-1.5, true)]
+    [InlineData(2, false)]
+    public async Task HandleAsync_DwellOutsideItsWindow_IsAnExcursion(double later, bool isAbove)
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        var id = await BroughtAsync(shop);
+
+        // The window is 2 to 4 s, and the tool stood for 3 s.
+        Accept.All(await CorrectAsync(shop, id, form => form.Depth = Later(form.Depth, later)));
+
+        var excursion = Assert.Single(
+            (await shop.RunAsync(id)).Log!.HardExcursions,
+            e => e.Parameter == WeldParameter.DwellTime
+        );
+        Assert.Equal((isAbove, LoggedPhase.Dwell), (excursion.IsAbove, excursion.Phase));
+        Assert.Equal(3 - later, excursion.ExtremeSi, 0.15);
+        var findings = await shop.Database.ReadAsync(db => db.Findings.ToListAsync());
+        Assert.Contains(
+            findings,
+            f => f.Description.Contains("Dwell time", StringComparison.Ordinal)
+        );
+    }
+
     [Fact]
     public async Task HandleAsync_TimesOutOfOrder_NamesTheField()
     {

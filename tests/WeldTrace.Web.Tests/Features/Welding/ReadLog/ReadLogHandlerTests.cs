@@ -33,7 +33,9 @@ public sealed class ReadLogHandlerTests(PostgresServerFixture server)
             ["plunge", "dwell", "ramp", "traverse", "overlap", "exit"],
             run.Log.Phases.Select(p => p.Phase)
         );
-        Assert.Equal([WeldParameter.DwellTime], run.Log.NotJudged);
+        Assert.Empty(run.Log.NotJudged);
+        var dwell = run.Log.Parameters.Single(p => p.Parameter == WeldParameter.DwellTime);
+        Assert.Equal(3, dwell.MeanSi, 0.15);
         Assert.Equal(405.8, run.Travelled!.Value.Millimetres, 0);
         var use = Assert.Single((await shop.ToolNowAsync()).Uses);
         Assert.Equal(ChargeBasis.ProcessLog, use.Basis);
