@@ -77,6 +77,8 @@ done
 cd "$published"
 export ASPNETCORE_ENVIRONMENT=${ASPNETCORE_ENVIRONMENT:-Production}
 export ASPNETCORE_URLS=http://$listen:$port Database__Folder=$data Demo=$demo
+# Filling the workshop is over before the just-in-time compiler could earn back what it measures for a second, better version.
+[ "$demo" = false ] || export DOTNET_TieredPGO=${DOTNET_TieredPGO:-0}
 # What a person who starts it needs to see, and no more; Logging__LogLevel__Default=Debug shows all that is hidden.
 quiet=(
     Logging__LogLevel__Microsoft=Warning

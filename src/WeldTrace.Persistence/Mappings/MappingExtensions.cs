@@ -34,13 +34,17 @@ internal static class MappingExtensions
             value => Write(value),
             text => JsonSerializer.Deserialize<T>(text, DomainJson.Options)!,
             new ValueComparer<T>(
-                (left, right) => Write(left!) == Write(right!),
+                (left, right) => AreSame(left, right),
                 value => Write(value).GetHashCode(StringComparison.Ordinal),
                 value => value
             )
         );
         return property;
     }
+
+    // What is kept as JSON is replaced, never changed in place: the same instance is unchanged, which each save asks of everything it tracks.
+    private static bool AreSame<T>(T? left, T? right) =>
+        ReferenceEquals(left, right) || Write(left!) == Write(right!);
 
     /// <summary>The column holds the SI value; its name ends with the unit.</summary>
     public static PropertyBuilder<T> IsQuantity<T>(this PropertyBuilder<T> property, string column)
