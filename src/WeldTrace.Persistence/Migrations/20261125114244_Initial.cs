@@ -1,4 +1,5 @@
-﻿using System;
+using System;
+using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
 using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 
@@ -7,6 +8,8 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace WeldTrace.Persistence.Migrations
 {
     /// <inheritdoc />
+    [DbContext(typeof(WeldTraceDbContext))]
+    [Migration("20261125114244_Initial")]
     public partial class Initial : Migration
     {
         /// <inheritdoc />

@@ -1,3 +1,4 @@
+using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
@@ -5,6 +6,8 @@ using Microsoft.EntityFrameworkCore.Migrations;
 namespace WeldTrace.Persistence.Migrations
 {
     /// <inheritdoc />
+    [DbContext(typeof(WeldTraceDbContext))]
+    [Migration("20261126183000_OneOpenConcession")]
     public partial class OneOpenConcession : Migration
     {
         /// <inheritdoc />

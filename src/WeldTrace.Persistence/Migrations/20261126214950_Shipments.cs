@@ -1,10 +1,13 @@
-﻿using Microsoft.EntityFrameworkCore.Migrations;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
 
 namespace WeldTrace.Persistence.Migrations
 {
     /// <inheritdoc />
+    [DbContext(typeof(WeldTraceDbContext))]
+    [Migration("20261126214950_Shipments")]
     public partial class Shipments : Migration
     {
         /// <inheritdoc />

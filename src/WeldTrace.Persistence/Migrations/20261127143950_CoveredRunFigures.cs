@@ -1,10 +1,13 @@
-﻿using Microsoft.EntityFrameworkCore.Migrations;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
 
 namespace WeldTrace.Persistence.Migrations
 {
     /// <inheritdoc />
+    [DbContext(typeof(WeldTraceDbContext))]
+    [Migration("20261127143950_CoveredRunFigures")]
     public partial class CoveredRunFigures : Migration
     {
         /// <inheritdoc />
