@@ -6,6 +6,10 @@ namespace WeldTrace.Web.Reading;
 /// <summary>Numbers as people type them.</summary>
 public static class Typed
 {
+    // As many as a measured value may have; more would be no quantity of this trade, and too large to reckon with.
+    private const int LongestNumber = 24;
+    private const int LongestTold = 30;
+
     private const NumberStyles Style =
         NumberStyles.AllowLeadingSign
         | NumberStyles.AllowDecimalPoint
@@ -17,8 +21,9 @@ public static class Typed
     {
         ArgumentNullException.ThrowIfNull(refusals);
         if (
-            decimal.TryParse(
-                text?.Replace(',', '.'),
+            text?.Trim().Length <= LongestNumber
+            && decimal.TryParse(
+                text.Replace(',', '.'),
                 Style,
                 CultureInfo.InvariantCulture,
                 out var value
@@ -33,10 +38,17 @@ public static class Typed
                 "number",
                 string.IsNullOrWhiteSpace(text)
                     ? $"{what}: give a number."
-                    : $"{what}: '{text}' is no number; use digits and a decimal point.",
+                    : $"{what}: '{Shorten(text.Trim())}' is no number; use up to {LongestNumber} digits and a decimal point.",
                 field
             )
         );
         return null;
+    }
+
+    /// <summary>As much of a typed text as is told again beside what is wrong with it.</summary>
+    public static string Shorten(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Length <= LongestTold ? text : text[..(LongestTold - 1)] + "…";
     }
 }

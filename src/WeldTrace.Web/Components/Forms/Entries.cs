@@ -1,5 +1,6 @@
 using System.Globalization;
 using WeldTrace.Domain.Records;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Components.Forms;
 
@@ -23,7 +24,7 @@ public sealed class Entries
             return measured;
         }
 
-        Refuse(text, $"in {unit}, digits with a decimal point", what, field);
+        Refuse(text, $"in {Typed.Shorten(unit)}, digits with a decimal point", what, field);
         return new Measured("0", unit);
     }
 
@@ -48,7 +49,7 @@ public sealed class Entries
             return number;
         }
 
-        Refuse(text, $"in whole {unit}", what, field);
+        Refuse(text, $"in whole {Typed.Shorten(unit)}", what, field);
         return 0;
     }
 
@@ -90,10 +91,8 @@ public sealed class Entries
                 "number",
                 string.IsNullOrWhiteSpace(text)
                     ? $"{what} is missing; enter it {how}."
-                    : $"{what}: '{Shorten(text.Trim())}' is no number; enter it {how}.",
+                    : $"{what}: '{Typed.Shorten(text.Trim())}' is no number; enter it {how}.",
                 field
             )
         );
-
-    private static string Shorten(string text) => text.Length <= 30 ? text : text[..29] + "…";
 }

@@ -151,7 +151,11 @@ internal sealed class TypedDesign(DrawDesignForm form)
             Word(joint.Name),
             Word(joint.JointType),
             Length.FromMillimetres(
-                Number(joint.Thickness, $"Thickness of joint {joint.Code}", nameof(form.Joints))
+                Number(
+                    joint.Thickness,
+                    $"Thickness of joint {Typed.Shorten(Word(joint.Code))}",
+                    nameof(form.Joints)
+                )
             ),
             Word(joint.ProcedureNumber),
             [
@@ -164,14 +168,14 @@ internal sealed class TypedDesign(DrawDesignForm form)
                                 Length.FromMillimetres(
                                     Number(
                                         p.TrackRadius,
-                                        $"Track radius, joint {joint.Code} pass {i + 1}",
+                                        $"Track radius, joint {Typed.Shorten(Word(joint.Code))} pass {i + 1}",
                                         nameof(form.Passes)
                                     )
                                 ),
                                 Angle.FromDegrees(
                                     Number(
                                         p.Overlap,
-                                        $"Overlap, joint {joint.Code} pass {i + 1}",
+                                        $"Overlap, joint {Typed.Shorten(Word(joint.Code))} pass {i + 1}",
                                         nameof(form.Passes)
                                     )
                                 ),
@@ -181,7 +185,7 @@ internal sealed class TypedDesign(DrawDesignForm form)
                                         ? 0
                                         : Number(
                                             p.Start,
-                                            $"Start, joint {joint.Code} pass {i + 1}",
+                                            $"Start, joint {Typed.Shorten(Word(joint.Code))} pass {i + 1}",
                                             nameof(form.Passes)
                                         )
                                 )

@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Testing;
 using WeldTrace.Web.Components.Forms;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Testing.PressureTesting;
 
@@ -117,17 +118,22 @@ public sealed class BeginPressureForm
                 .Where(p => !string.IsNullOrWhiteSpace(p.Name + p.Before + p.StrainLength))
                 .Select(p => new MeasuredPlace(
                     p.Name?.Trim() ?? "",
-                    entries.Number(p.Before, unit, $"{p.Name} before", nameof(FurtherPlaces)),
+                    entries.Number(p.Before, unit, $"{NameOf(p)} before", nameof(FurtherPlaces)),
                     isStrain
                         ? entries.Number(
                             p.StrainLength,
                             Millimetres,
-                            $"{p.Name}: length that the strain stands for",
+                            $"{NameOf(p)}: length that the strain stands for",
                             nameof(FurtherPlaces)
                         )
                         : null
                 )),
         ];
+
+    private static string NameOf(PlaceRow place) =>
+        string.IsNullOrWhiteSpace(place.Name)
+            ? "A further place"
+            : Typed.Shorten(place.Name.Trim());
 
     private const string Millimetres = "mm";
 }
