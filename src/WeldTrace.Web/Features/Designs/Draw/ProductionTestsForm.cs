@@ -9,6 +9,9 @@ namespace WeldTrace.Web.Features.Designs.Draw;
 /// <summary>When production tests fall due, as typed; without what is tested, none are asked for.</summary>
 public sealed class ProductionTestsForm
 {
+    private const string Field = nameof(DrawDesignForm.ProductionTests);
+    private const int MostHours = 100_000;
+
     public string? Asks { get; set; }
 
     public string? EveryWelded { get; set; }
@@ -27,7 +30,6 @@ public sealed class ProductionTestsForm
 
     internal ProductionTestRule? Read(List<Refusal> refusals)
     {
-        const string Field = nameof(DrawDesignForm.ProductionTests);
         if (string.IsNullOrWhiteSpace(Asks))
         {
             return null;
@@ -37,7 +39,7 @@ public sealed class ProductionTestsForm
         var hours = Optional(EveryHours, "Hours between production tests");
         return new ProductionTestRule(
             length is { } metres ? Length.FromMetres((double)metres) : null,
-            hours is { } whole ? (int)Math.Round(whole) : null,
+            Whole(hours, refusals),
             AfterToolChange,
             AfterMachineWork,
             AfterDeviation,
@@ -48,6 +50,19 @@ public sealed class ProductionTestsForm
 
         decimal? Optional(string? text, string what) =>
             string.IsNullOrWhiteSpace(text) ? null : Typed.Number(text, what, Field, refusals);
+    }
+
+    private static int? Whole(decimal? hours, List<Refusal> refusals)
+    {
+        if (hours is null || Math.Abs(hours.Value) <= MostHours)
+        {
+            return hours is { } whole ? (int)Math.Round(whole) : null;
+        }
+
+        refusals.Add(
+            new("number", $"Hours between production tests: give up to {MostHours} hours.", Field)
+        );
+        return null;
     }
 
     internal static ProductionTestsForm Of(ProductionTestRule? rule) =>
