@@ -45,7 +45,12 @@ public sealed class DetailsForm
     /// <summary>Whether a sketch that is there already goes away.</summary>
     public bool DropSketch { get; set; }
 
-    public List<ParticularForm> Particulars { get; set; } = [];
+    // A form sent without any of them arrives as null.
+    public List<ParticularForm> Particulars
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
     /// <summary>One row for each field in words; rows without a text don't count.</summary>
     public void FillRows()
