@@ -21,7 +21,12 @@ public sealed class EnterLimitsForm
 
     public string? Reason { get; set; }
 
-    public List<LimitRowForm> Rows { get; set; } = [];
+    // A form sent without any of them arrives as null.
+    public List<LimitRowForm> Rows
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
     public string? Password { get; set; }
 
@@ -69,7 +74,12 @@ public sealed class EnterLimitsForm
 /// <summary>A row as typed.</summary>
 public sealed class LimitRowForm
 {
-    public List<string?> Cells { get; set; } = [];
+    // A row sent without any of them arrives as null, and one sent by hand may have too few.
+    public List<string?> Cells
+    {
+        get;
+        set => field = value ?? [];
+    } = [];
 
     public bool IsEmpty => Cells.All(string.IsNullOrWhiteSpace);
 }
