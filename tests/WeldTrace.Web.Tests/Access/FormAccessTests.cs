@@ -8,7 +8,7 @@ namespace WeldTrace.Web.Tests.Access;
 
 /// <summary>
 /// Every form that changes something, sent whole and right by each role: who may not send it changes nothing, who may
-/// does. The rows follow each other as work does, so that each finds the records as its act needs them.
+/// does; and sent with hostile values, which leave nothing behind and get a reason (<see cref="HostileForms"/>). The rows follow each other as work does, so that each finds the records as its act needs them.
 /// </summary>
 [Collection(typeof(DemoSiteGroup))]
 public sealed partial class FormAccessTests(DemoSite site)
@@ -34,6 +34,8 @@ public sealed partial class FormAccessTests(DemoSite site)
         "LimitList ship",
         "ShowQualification sign",
     ];
+
+    private readonly HostileForms _hostile = new(site);
 
     private static readonly string[] Reasons =
     [
@@ -62,6 +64,9 @@ public sealed partial class FormAccessTests(DemoSite site)
             wrong.AddRange((await TryAsync(row)).Select(w => $"{row.Name}: {w}"));
         }
 
+        TestContext.Current.TestOutputHelper?.WriteLine(
+            $"{_hostile.Sent} hostile forms, seed {HostileForms.Seed}."
+        );
         Assert.True(wrong.Count == 0, string.Join('\n', wrong));
         var report = await site.ReadAsync(db =>
             db.CheckLedgerAsync(TestContext.Current.CancellationToken)
@@ -109,6 +114,7 @@ public sealed partial class FormAccessTests(DemoSite site)
         }
 
         wrong.AddRange(await RefuseFalseFileAsync(row, actor, path, fields));
+        wrong.AddRange(await _hostile.TryAsync(row, actor, path, fields));
         var done = await actor.PostAsync(path, row.Handler, fields);
         if (await site.LedgerSizeAsync() == after)
         {

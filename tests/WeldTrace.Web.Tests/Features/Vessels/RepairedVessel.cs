@@ -1,6 +1,4 @@
-using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
-using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.TestSupport.Database;

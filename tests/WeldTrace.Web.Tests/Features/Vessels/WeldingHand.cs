@@ -1,7 +1,5 @@
 using System.Text;
 using Microsoft.Extensions.Configuration;
-using WeldTrace.Domain.Records;
-using WeldTrace.Engineering.Paths;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
