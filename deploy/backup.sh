@@ -35,7 +35,7 @@ read_address "$data/cluster"
 mkdir "$work/content"
 "$programs/pg_dump" --format custom --file "$work/content/database.dump" "$database"
 mkdir "$work/content/files"
-tar -C "$data" --exclude=./cluster --exclude=./cluster.new --exclude=./app.lock \
+tar -C "$data" --exclude=./cluster --exclude=./cluster.new --exclude=./app.lock --exclude=./histories \
     --exclude='./db-password*' --exclude='./app-password*' -cf - . | tar -C "$work/content/files" -xf -
 (cd "$work/content" && find . -type f ! -name SHA256SUMS -print0 | sort -z | xargs -0 sha256sum >SHA256SUMS)
 tar -C "$work/content" -czf "$work/backup" .

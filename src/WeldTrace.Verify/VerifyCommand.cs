@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace WeldTrace.Verify;
 
 /// <summary>The command: 0 verified, 1 not verified, 2 asked wrongly.</summary>
@@ -7,7 +5,7 @@ public static class VerifyCommand
 {
     private const string Usage = """
         usage: WeldTrace.Verify <bundle.zip> [--key <fingerprint or PEM file>]
-        Checks a vessel's history bundle offline. Exit status: 0 verified, 1 not verified, 2 wrong usage.
+        Checks a vessel's history bundle, or a collection of them, offline. Exit status: 0 verified, 1 not verified, 2 wrong usage.
         """;
 
     /// <summary>Runs the command.</summary>
@@ -22,9 +20,7 @@ public static class VerifyCommand
         {
             var asked = VerifyArguments.Read(args);
             using var bundle = File.OpenRead(asked.Bundle);
-            var report = BundleVerifier.Verify(bundle, asked.Fingerprint);
-            Print(report, asked.Fingerprint is not null, output);
-            return report.IsVerified ? 0 : 1;
+            return Verify(bundle, asked.Fingerprint, output) ? 0 : 1;
         }
         catch (Exception problem)
             when (problem is FormatException or IOException or UnauthorizedAccessException)
@@ -35,78 +31,17 @@ public static class VerifyCommand
         }
     }
 
-    private static void Print(BundleReport report, bool keyWasNamed, TextWriter output)
+    private static bool Verify(Stream file, string? fingerprint, TextWriter output)
     {
-        if (report.IsVerified)
+        if (CollectionVerifier.IsCollection(file))
         {
-            output.WriteLine("verified");
-            PrintSummary(report, output);
-            output.WriteLine(
-                keyWasNamed
-                    ? "The key is the one that you named."
-                    : "Compare the key with one that the site gave you by another way (telephone, letter);"
-                        + " then run this again with --key."
-            );
-            return;
+            var collection = CollectionVerifier.Verify(file, fingerprint);
+            CollectionPrint.Write(collection, fingerprint is not null, output);
+            return collection.IsVerified;
         }
-        output.WriteLine($"NOT VERIFIED, problems: {report.Problems.Count}");
-        foreach (var problem in report.Problems)
-        {
-            var where = problem.Path.Length > 0 ? problem.Path + ": " : "";
-            output.WriteLine(PlainText.Of($"  {Word(problem.Kind)} {where}{problem.Message}"));
-        }
-        foreach (var note in report.Notes)
-        {
-            output.WriteLine($"  note: {note}");
-        }
-        PrintSummary(report, output);
+
+        var bundle = BundleVerifier.Verify(file, fingerprint);
+        BundlePrint.Write(bundle, fingerprint is not null, output);
+        return bundle.IsVerified;
     }
-
-    private static void PrintSummary(BundleReport report, TextWriter output)
-    {
-        var rows = new (string Name, string? Value)[]
-        {
-            ("vessel", report.Manifest?.VesselSerial),
-            ("site", report.Manifest?.SiteName),
-            ("made at", Time(report.Manifest?.MadeAt)),
-            ("files", report.Manifest?.Files.Count.ToString(CultureInfo.InvariantCulture)),
-            ("entries", report.Entries.ToString(CultureInfo.InvariantCulture)),
-            ("ledger", LedgerState(report)),
-            ("key", report.Fingerprint),
-        };
-        foreach (var (name, value) in rows)
-        {
-            if (value is not null)
-            {
-                output.WriteLine($"  {name, -8} {PlainText.Of(value)}");
-            }
-        }
-    }
-
-    private static string? LedgerState(BundleReport report) =>
-        report.Checkpoint is { } checkpoint
-            ? string.Create(
-                CultureInfo.InvariantCulture,
-                $"{checkpoint.TreeSize} entries at {Time(checkpoint.At)}, root {checkpoint.RootHex}"
-            )
-            : null;
-
-    private static string? Time(DateTimeOffset? time) =>
-        time?.ToString("yyyy-MM-dd HH:mm:ss 'UTC'", CultureInfo.InvariantCulture);
-
-    private static string Word(ProblemKind kind) =>
-        kind switch
-        {
-            ProblemKind.Refused => "refused",
-            ProblemKind.Unreadable => "unreadable",
-            ProblemKind.Changed => "changed",
-            ProblemKind.Removed => "removed",
-            ProblemKind.Added => "added",
-            ProblemKind.Signature => "wrong signature",
-            ProblemKind.Proof => "wrong proof",
-            ProblemKind.Record => "differs from ledger",
-            ProblemKind.Unnamed => "not named in ledger",
-            ProblemKind.Missing => "missing",
-            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-        };
 }

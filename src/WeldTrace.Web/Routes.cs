@@ -19,6 +19,8 @@ public static partial class Routes
     public const string Trace = "/trace";
     public const string TraceCsv = "/trace.csv";
     public const string RecallList = "/trace/recall.pdf";
+    public const string Histories = "/histories";
+    public const string OrderHistories = "/histories/new";
     public const string Designs = "/designs";
     public const string DesignsCsv = "/designs.csv";
     public const string NewDesign = "/designs/new";

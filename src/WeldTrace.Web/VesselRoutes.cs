@@ -46,6 +46,15 @@ public static partial class Routes
 
     public static string Bundle(string serial) => $"{Vessel(serial)}/history.zip";
 
+    /// <summary>The page on which the histories of a production lot are ordered.</summary>
+    public static string OrderLot(Guid lot) => $"{OrderHistories}?production-lot={lot:D}";
+
+    public static string HistoryOrder(Guid id) => $"{Histories}/{id:D}";
+
+    public static string HistoryState(Guid id) => $"{HistoryOrder(id)}/state";
+
+    public static string HistoryFile(Guid id) => $"{HistoryOrder(id)}/histories.zip";
+
     public static string PrepareJoint(string serial, string jointCode) =>
         $"{Vessel(serial)}/prepare/{Uri.EscapeDataString(jointCode)}";
 

@@ -4,7 +4,10 @@ using WeldTrace.Domain.Ledger;
 namespace WeldTrace.Documents.Bundle;
 
 /// <summary>A ZIP being written: nothing in it depends on the clock or the machine.</summary>
-internal sealed class BundleArchive(ZipArchive zip)
+internal sealed class BundleArchive(
+    ZipArchive zip,
+    CompressionLevel compression = CompressionLevel.Optimal
+)
 {
     // The earliest time that a ZIP can name; the true times stand in the records.
     private static readonly DateTimeOffset EntryTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
@@ -22,7 +25,7 @@ internal sealed class BundleArchive(ZipArchive zip)
         CancellationToken cancellation
     )
     {
-        var entry = zip.CreateEntry(path, CompressionLevel.Optimal);
+        var entry = zip.CreateEntry(path, compression);
         entry.LastWriteTime = EntryTime;
         entry.ExternalAttributes = OrdinaryFileReadableByAll;
         await using var stream = await entry.OpenAsync(cancellation);

@@ -7,7 +7,7 @@ internal sealed class PackedBytes(Stream zip, long offset, long length) : Stream
 
     public override bool CanRead => true;
 
-    public override bool CanSeek => false;
+    public override bool CanSeek => true;
 
     public override bool CanWrite => false;
 
@@ -16,12 +16,16 @@ internal sealed class PackedBytes(Stream zip, long offset, long length) : Stream
     public override long Position
     {
         get => _read;
-        set => throw new NotSupportedException();
+        set => _read = value >= 0 ? value : throw new IOException("Before the start of the part.");
     }
 
     public override int Read(Span<byte> buffer)
     {
-        var wanted = (int)Math.Min(buffer.Length, length - _read);
+        var wanted = (int)Math.Clamp(length - _read, 0, buffer.Length);
+        if (wanted == 0)
+        {
+            return 0;
+        }
         zip.Position = offset + _read;
         var read = zip.Read(buffer[..wanted]);
         _read += read;
@@ -33,7 +37,13 @@ internal sealed class PackedBytes(Stream zip, long offset, long length) : Stream
 
     public override void Flush() { }
 
-    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+    public override long Seek(long offset, SeekOrigin origin) =>
+        Position = origin switch
+        {
+            SeekOrigin.Current => _read + offset,
+            SeekOrigin.End => length + offset,
+            _ => offset,
+        };
 
     public override void SetLength(long value) => throw new NotSupportedException();
 

@@ -6,7 +6,8 @@ namespace WeldTrace.Verify.Zip;
 /// <summary>Unpacks file after file, counting true bytes; what the ZIP says of sizes is not believed.</summary>
 internal sealed class Unpacker(Stream zip, BundleLimits limits)
 {
-    private const int Stored = 0;
+    /// <summary>Number of the way of packing that does not pack.</summary>
+    public const int Stored = 0;
     private const int Deflated = 8;
     private readonly byte[] _buffer = new byte[128 * 1024];
     private long _total;

@@ -27,6 +27,9 @@ public static class Policies
     /// <summary>Another system with its token; no person.</summary>
     public const string ReadingHistories = "reading-histories";
 
+    /// <summary>Whoever ordered the histories that the address names, the quality manager and the administrator.</summary>
+    public const string OrderedHistories = "ordered-histories";
+
     public static void Add(AuthorizationOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
@@ -41,6 +44,10 @@ public static class Policies
         );
         AllowSystem(options, PushingReadings, TokenScope.PushBenchReadings);
         AllowSystem(options, ReadingHistories, TokenScope.ReadHistories);
+        options.AddPolicy(
+            OrderedHistories,
+            p => p.RequireAuthenticatedUser().AddRequirements(new OwnOrderRequirement())
+        );
         Allow(options, Engineering, Role.Engineer);
         Allow(options, Welding, Role.Operator);
         Allow(options, Inspecting, Role.Inspector);

@@ -3,6 +3,7 @@ using WeldTrace.Documents;
 using WeldTrace.Documents.RecordSheets;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Web.Components.Tables;
+using WeldTrace.Web.Features.Trace.Histories;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Trace;
@@ -16,6 +17,7 @@ public static class TraceFiles
     {
         endpoints.MapGet(Routes.TraceCsv, CsvAsync);
         endpoints.MapGet(Routes.RecallList, PrintAsync);
+        endpoints.MapHistoryFiles();
     }
 
     private static async Task<IResult> CsvAsync(HttpContext http, TraceReader reader)

@@ -8,6 +8,7 @@ using WeldTrace.Web.Features.Vessels.Plan;
 using WeldTrace.Web.Features.Vessels.Prepare;
 using WeldTrace.Web.Features.Vessels.Ship;
 using WeldTrace.Web.Features.Vessels.Traveler;
+using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Vessels;
 
@@ -25,7 +26,8 @@ public static class Registration
             .AddScoped<GenealogyReader>()
             .AddScoped<ComplianceReader>()
             .AddScoped<BookReader>()
-            .AddScoped<BundleReader>();
+            .AddScoped<BundleReader>()
+            .AddScoped<IHistoryBundles>(provider => provider.GetRequiredService<BundleReader>());
 
     public static void MapVessels(this IEndpointRouteBuilder endpoints)
     {

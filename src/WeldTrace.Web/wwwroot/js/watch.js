@@ -13,7 +13,8 @@ async function follow(element) {
   while (element.isConnected) {
     await new Promise((resolve) => setTimeout(resolve, Pause));
     const answer = await ask(element.dataset.watch);
-    if (answer && !answer.running) {
+    const isElsewhere = element.dataset.watchState && answer?.state !== element.dataset.watchState;
+    if (answer && (!answer.running || isElsewhere)) {
       location.reload();
       return;
     }
@@ -38,5 +39,5 @@ function show(element, { part, done, total }) {
   bar.max = Math.max(1, total);
   bar.value = done;
   element.querySelector("[data-watch-part]").textContent = part;
-  element.querySelector("[data-watch-status]").textContent = `${done} of ${total} ${part} read.`;
+  element.querySelector("[data-watch-status]").textContent = `${done} of ${total} ${part} ${element.dataset.watchDid ?? "read"}.`;
 }

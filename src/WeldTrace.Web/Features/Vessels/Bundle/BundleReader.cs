@@ -22,14 +22,9 @@ public sealed class BundleReader(
     BookReader books,
     SiteKeyFolder keys,
     TimeProvider clock
-)
+) : IHistoryBundles
 {
-    /// <summary>Writes the bundle; false when there is no such vessel.</summary>
-    /// <param name="serial">Serial number.</param>
-    /// <param name="site">Address of the site, for the traveler.</param>
-    /// <param name="actor">Who asks.</param>
-    /// <param name="output">An empty file.</param>
-    /// <param name="cancellation">Leaves the file unfinished.</param>
+    /// <inheritdoc/>
     public async Task<bool> WriteAsync(
         string serial,
         Uri site,
