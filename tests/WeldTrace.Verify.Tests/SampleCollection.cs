@@ -71,7 +71,11 @@ internal sealed class SampleCollection : SortedDictionary<string, byte[]>
         this[CollectionPaths.ContentsSignature] = key.Sign(this[CollectionPaths.Contents]);
     }
 
-    private CollectedBundle Anew(CollectedBundle bundle) => bundle with { File = Anew(bundle.File) };
+    private CollectedBundle Anew(CollectedBundle bundle) =>
+        bundle with
+        {
+            File = Anew(bundle.File),
+        };
 
     private BundleFile Anew(BundleFile file) =>
         file with

@@ -12,6 +12,7 @@ using WeldTrace.Persistence;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web;
 using WeldTrace.Web.Demo;
+using WeldTrace.Web.Features.Trace.Histories;
 using WeldTrace.Web.Features.Welding.OverlayRuns;
 
 namespace WeldTrace.Browser.Tests.Accessibility;
@@ -99,6 +100,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
         return
         [
             Routes.HeatTreatment(load.Id),
+            Routes.HistoryOrder(await OrderedAsync(db)),
             "/vessels/NR10-0002/sign-off/110",
             "/vessels/NR10-0003/pressure/90",
             "/vessels/NR10-0004/leak/80",
@@ -124,6 +126,19 @@ public sealed partial class AccessibilityTests(SiteFixture site)
             Routes.Tool(tool.Id) + "/parts",
             .. Planned(await db.Qualifications.FirstAsync()),
         ];
+    }
+
+    // One order for all visits; quality and the administrator see it beside the auditor.
+    private async Task<Guid> OrderedAsync(WeldTraceDbContext db)
+    {
+        var orders = site.Services.GetRequiredService<HistoryOrders>();
+        var auditor = await db.People.AsNoTracking().SingleAsync(p => p.SignInName == "auditor");
+        var order =
+            orders.SeenBy(auditor.AsActor()).FirstOrDefault()
+            ?? Accept.Value(
+                orders.Place("A vessel", ["NR10-0010"], site.Address, auditor.AsActor())
+            );
+        return order.Id;
     }
 
     // The one kind of record that the demonstration has none of.

@@ -31,6 +31,28 @@ public sealed class AuditorJourneyTests(SiteFixture site)
         Assert.NotEmpty(BundleVerifier.Verify(new MemoryStream(bundle)).Problems);
     }
 
+    [Fact]
+    public async Task Histories_OfTickedVessels_AreOrderedWatchedAndFetched_AndVerify()
+    {
+        await using var auditor = await Visitor.SignInAsync(site, DemoPeople.Auditor);
+        await auditor.GoToAsync("/trace");
+        await auditor.FollowAsync("Order their histories (ZIP)");
+        await auditor.Page.GetByLabel("NR10-0009").CheckAsync();
+        await auditor.Page.GetByLabel("NR10-0010").CheckAsync();
+        await auditor.PressAsync("Order those ticked");
+
+        // The page shows by itself that the order has come to its end.
+        await auditor.SeesAsync("Download the histories");
+        await auditor.FindsAccessibleAsync();
+        var zip = await auditor.DownloadAsync(
+            new Uri(auditor.Page.Url).AbsolutePath + "/histories.zip"
+        );
+
+        var report = CollectionVerifier.Verify(new MemoryStream(zip));
+        Assert.True(report.IsVerified);
+        Assert.Equal(["NR10-0009", "NR10-0010"], report.Bundles.Select(b => b.VesselSerial));
+    }
+
     /// <summary>WCAG 2.2, 2.1.1: the drawing is walked by keys alone, along its lines.</summary>
     [Fact]
     public async Task Genealogy_IsWalkedByKeys_FromTheVesselOverARunToItsTool()

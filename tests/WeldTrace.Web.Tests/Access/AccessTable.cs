@@ -44,6 +44,11 @@ internal static class AccessTable
         /trace                                                in      yes       yes       yes        yes      yes      yes
         /trace.csv                                            in      yes       yes       yes        yes      yes      yes
         /trace/recall.pdf                                     in      yes       yes       yes        yes      yes      yes
+        /histories                                            in      yes       yes       yes        yes      yes      yes
+        /histories/new                                        in      yes       yes       yes        yes      yes      yes
+        /histories/{Id}                                       in      no        no        no         yes      yes      yes
+        /histories/{id}/state                                 in      no        no        no         yes      yes      yes
+        /histories/{id}/histories.zip                         in      no        no        no         yes      yes      yes
         /vessels/new                                          in      yes       no        no         no       no       no
         /vessels/{Serial}                                     in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/traveler.pdf                        in      yes       yes       yes        yes      yes      yes

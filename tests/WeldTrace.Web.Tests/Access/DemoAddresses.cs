@@ -5,6 +5,7 @@ using WeldTrace.Domain.Qualification;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Features.Labels;
 using WeldTrace.Web.Features.LedgerView.Checkpoints;
+using WeldTrace.Web.Tests.Features.Trace.Histories;
 using Record = WeldTrace.Domain.Records.Record;
 
 namespace WeldTrace.Web.Tests.Access;
@@ -12,10 +13,18 @@ namespace WeldTrace.Web.Tests.Access;
 /// <summary>An address in the demonstration for each pattern of an endpoint that names a record.</summary>
 internal static class DemoAddresses
 {
-    public static Task<IReadOnlyDictionary<string, string>> ReadAsync(DemoSite site) =>
-        site.ReadAsync(ReadAsync);
+    public static async Task<IReadOnlyDictionary<string, string>> ReadAsync(DemoSite site)
+    {
+        var addresses = await site.ReadAsync(ReadAsync);
+        // The auditor's own; who else sees it is what the table says.
+        var order = await DemoOrders.ReadyAsync(site, "auditor", DemoOrders.Small);
+        addresses["/histories/{Id}"] = Routes.HistoryOrder(order.Id);
+        addresses["/histories/{id}/state"] = Routes.HistoryState(order.Id);
+        addresses["/histories/{id}/histories.zip"] = Routes.HistoryFile(order.Id);
+        return addresses;
+    }
 
-    private static async Task<IReadOnlyDictionary<string, string>> ReadAsync(WeldTraceDbContext db)
+    private static async Task<Dictionary<string, string>> ReadAsync(WeldTraceDbContext db)
     {
         Dictionary<string, string> addresses = [];
         AddVessels(addresses);

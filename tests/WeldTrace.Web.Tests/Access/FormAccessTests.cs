@@ -14,7 +14,8 @@ namespace WeldTrace.Web.Tests.Access;
 public sealed partial class FormAccessTests(DemoSite site)
 {
     /// <summary>
-    /// Forms that are no act of a role: to sign in, to set up an empty site, one's own password and other means, to read the ledger again or sign its state;
+    /// Forms that are no act of a role: to sign in, to set up an empty site, one's own password and other means, to read the ledger again or sign its state,
+    /// and to order histories, which changes no record (<see cref="Features.Trace.Histories.OrderedHistoriesTests"/> asks who may);
     /// and three that the demonstration never shows, whose roles the tests of their handlers look at.
     /// </summary>
     private static readonly string[] Others =
@@ -31,6 +32,10 @@ public sealed partial class FormAccessTests(DemoSite site)
         "ChangePassword change-password",
         "LedgerCheckPage check",
         "CheckpointList checkpoint",
+        "OrderHistories order-histories",
+        "HistoryOrderPage cancel-order",
+        "HistoryOrderPage delete-order",
+        "HistoryOrderPage order-again",
         "LimitList ship",
         "ShowQualification sign",
     ];

@@ -15,4 +15,10 @@ public static class Registration
             .AddScoped<OrderedVesselsReader>()
             .AddScoped<CollectionDesk>()
             .AddHostedService<OrderWorker>();
+
+    public static void MapTrace(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapTraceFiles();
+        endpoints.MapHistoryFiles();
+    }
 }

@@ -3,7 +3,6 @@ using WeldTrace.Documents;
 using WeldTrace.Documents.RecordSheets;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Web.Components.Tables;
-using WeldTrace.Web.Features.Trace.Histories;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Trace;
@@ -13,11 +12,10 @@ public static class TraceFiles
 {
     private static readonly string[] Heads = ["serial", "production lot", "state", "where it is"];
 
-    public static void MapTrace(this IEndpointRouteBuilder endpoints)
+    public static void MapTraceFiles(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapGet(Routes.TraceCsv, CsvAsync);
         endpoints.MapGet(Routes.RecallList, PrintAsync);
-        endpoints.MapHistoryFiles();
     }
 
     private static async Task<IResult> CsvAsync(HttpContext http, TraceReader reader)

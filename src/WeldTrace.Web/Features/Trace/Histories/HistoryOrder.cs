@@ -115,4 +115,30 @@ public sealed record HistoryOrder
                         : HistorySettings.OrderKeptFor
                 ),
         };
+
+    /// <summary>
+    /// The order after a start of the program. What was being made is begun anew; if that ended the program each time, it
+    /// is given up.
+    /// </summary>
+    /// <param name="isThere">Whether its whole file is in the data folder.</param>
+    /// <param name="now">Now.</param>
+    internal HistoryOrder GoOn(bool isThere, DateTimeOffset now) =>
+        State switch
+        {
+            OrderState.Making when Attempts < HistorySettings.MostAttempts => this with
+            {
+                State = OrderState.Waiting,
+                Done = 0,
+            },
+            OrderState.Making => End(OrderState.Failed, now) with
+            {
+                Fault =
+                    "The site stopped each time these histories were being made. Order fewer vessels at once.",
+            },
+            OrderState.Ready when !isThere => End(OrderState.Failed, now) with
+            {
+                Fault = "The file is not in the data folder any more. Order it again.",
+            },
+            _ => this,
+        };
 }

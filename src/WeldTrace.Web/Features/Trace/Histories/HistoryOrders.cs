@@ -21,8 +21,12 @@ public sealed class HistoryOrders : IDisposable
         (_files, _clock) = (files, clock);
         foreach (var order in files.Load())
         {
-            _orders[order.Id] = order;
-            GoOnWith(order);
+            var now = order.GoOn(files.IsThere(order), Now);
+            _orders[order.Id] = now;
+            if (now != order)
+            {
+                Put(now);
+            }
         }
     }
 
@@ -268,39 +272,6 @@ public sealed class HistoryOrders : IDisposable
         _making?.Dispose();
         _placed.Dispose();
     }
-
-    // What was being made when the program ended is begun anew; if that ends the program each time, it is given up.
-    private void GoOnWith(HistoryOrder order)
-    {
-        if (order.State == OrderState.Making)
-        {
-            Put(
-                order.Attempts < HistorySettings.MostAttempts
-                    ? order with
-                    {
-                        State = OrderState.Waiting,
-                        Done = 0,
-                    }
-                    : order.End(OrderState.Failed, Now) with
-                    {
-                        Fault =
-                            "The site stopped each time these histories were being made. Order fewer vessels at once.",
-                    }
-            );
-        }
-        else if (order.State == OrderState.Ready && !IsThere(order))
-        {
-            Put(
-                order.End(OrderState.Failed, Now) with
-                {
-                    Fault = "The file is not in the data folder any more. Order it again.",
-                }
-            );
-        }
-    }
-
-    private bool IsThere(HistoryOrder order) =>
-        new FileInfo(_files.PathOf(order)) is { Exists: true } file && file.Length == order.Bytes;
 
     private DateTimeOffset Now => _clock.GetUtcNow();
 

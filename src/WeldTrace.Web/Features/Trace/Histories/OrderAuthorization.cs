@@ -1,6 +1,7 @@
 using System.Security.Claims;
 using Microsoft.AspNetCore.Authorization;
 using WeldTrace.Domain.People;
+using WeldTrace.Domain.Records;
 using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.Trace.Histories;
@@ -18,19 +19,23 @@ public sealed class OrderAuthorization(IServiceProvider services)
         // Asked for at the first request and not before: the orders are read from the data folder.
         var orders = services.GetRequiredService<HistoryOrders>();
         var order = orders.Find(IdIn(context.Resource));
-        var person = context.User.FindFirstValue(AccountClaims.PersonId);
-        if (
-            order is null
-            || person == order.OrderedById.ToString("D")
-            || context.User.IsInRole(nameof(Role.QualityManager))
-            || context.User.IsInRole(nameof(Role.Administrator))
-        )
+        if (order is null || order.IsSeenBy(ActorOf(context.User)))
         {
             context.Succeed(requirement);
         }
 
         return Task.CompletedTask;
     }
+
+    // The claims follow the records at each request: AccountClaims.ValidateAsync.
+    private static Actor ActorOf(ClaimsPrincipal user) =>
+        new(
+            Guid.TryParse(user.FindFirstValue(AccountClaims.PersonId), out var id)
+                ? id
+                : Guid.Empty,
+            "",
+            [.. Enum.GetValues<Role>().Where(r => user.IsInRole(r.ToString()))]
+        );
 
     // The server asks with the request, and the page's router once more with the route it has found.
     private static Guid IdIn(object? resource)

@@ -89,8 +89,10 @@ public sealed partial class OrderFiles(HistorySettings settings, ILogger<OrderFi
     }
 
     /// <summary>Opens the whole file of an order.</summary>
-    public FileStream Open(HistoryOrder order) =>
-        new(
+    public FileStream Open(HistoryOrder order)
+    {
+        ArgumentNullException.ThrowIfNull(order);
+        return new(
             PathOf(order),
             new FileStreamOptions
             {
@@ -99,12 +101,13 @@ public sealed partial class OrderFiles(HistorySettings settings, ILogger<OrderFi
                 BufferSize = 128 * 1024,
             }
         );
+    }
 
-    /// <summary>Where the whole file of an order is.</summary>
-    public string PathOf(HistoryOrder order)
+    /// <summary>Whether the whole file of an order is where it belongs.</summary>
+    public bool IsThere(HistoryOrder order)
     {
         ArgumentNullException.ThrowIfNull(order);
-        return Path.Combine(FolderOf(order.Id), FileName);
+        return new FileInfo(PathOf(order)) is { Exists: true } file && file.Length == order.Bytes;
     }
 
     /// <summary>Deletes what was made of an order, and leaves what is known of it.</summary>
@@ -122,6 +125,8 @@ public sealed partial class OrderFiles(HistorySettings settings, ILogger<OrderFi
             Directory.Delete(FolderOf(order.Id), recursive: true);
         }
     }
+
+    private string PathOf(HistoryOrder order) => Path.Combine(FolderOf(order.Id), FileName);
 
     private string FolderOf(Guid id) => Path.Combine(settings.Folder, id.ToString("N"));
 
