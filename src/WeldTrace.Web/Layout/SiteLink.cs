@@ -8,7 +8,10 @@ public sealed record SiteLink(string Noun, string Path)
     /// <summary>Every place of the application, in the usual order.</summary>
     public static IReadOnlyList<SiteLink> All { get; } =
     [
-        new("Vessels", "/vessels") { Also = ["/designs", "/lots", "/concessions", "/trace"] },
+        new("Vessels", "/vessels")
+        {
+            Also = ["/designs", "/lots", "/concessions", "/trace", "/histories"],
+        },
         new("Procedures", "/procedures"),
         new("Tools", "/tools"),
         new("Tests", "/tests"),

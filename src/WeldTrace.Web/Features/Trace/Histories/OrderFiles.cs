@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Serialization;
 
 namespace WeldTrace.Web.Features.Trace.Histories;
 
@@ -13,7 +14,11 @@ public sealed partial class OrderFiles(HistorySettings settings, ILogger<OrderFi
     private const UnixFileMode OwnerOnly =
         UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
 
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web);
+    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
+    {
+        Converters = { new JsonStringEnumConverter() },
+        IgnoreReadOnlyProperties = true,
+    };
 
     /// <summary>Whether so many bytes more leave the disk enough room.</summary>
     public bool HasRoomFor(long bytes)

@@ -9,32 +9,32 @@ public sealed partial class OrderWorker(IServiceProvider services, ILogger<Order
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
-        // Asked for here and not in the constructor: the data folder is ours only once the database has started.
-        var orders = services.GetRequiredService<HistoryOrders>();
         while (!stoppingToken.IsCancellationRequested)
         {
             try
             {
-                orders.DeleteOld();
-                if (orders.Begin(stoppingToken) is var (order, token))
-                {
-                    await MakeAsync(orders, order, token, stoppingToken);
-                }
-                else
-                {
-                    await orders.WaitAsync(Pause, stoppingToken);
-                }
+                // Asked for here and not in the constructor: the data folder is ours only once the database has started.
+                await LookAsync(services.GetRequiredService<HistoryOrders>(), stoppingToken);
             }
-            catch (IOException failure)
+            catch (Exception failure) when (failure is not OperationCanceledException)
             {
-                // A full disk on which no state could be written down: it is tried again.
+                // A full disk on which no state can be written down, for instance: it is tried again, and the site goes on.
                 LogNotMade(failure);
                 await Task.Delay(Pause, stoppingToken);
             }
-            catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
-            {
-                return;
-            }
+        }
+    }
+
+    private async Task LookAsync(HistoryOrders orders, CancellationToken stopping)
+    {
+        orders.DeleteOld();
+        if (orders.Begin(stopping) is var (order, token))
+        {
+            await MakeAsync(orders, order, token, stopping);
+        }
+        else
+        {
+            await orders.WaitAsync(Pause, stopping);
         }
     }
 
