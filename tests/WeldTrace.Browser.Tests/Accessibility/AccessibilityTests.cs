@@ -133,12 +133,11 @@ public sealed partial class AccessibilityTests(SiteFixture site)
     {
         var orders = site.Services.GetRequiredService<HistoryOrders>();
         var auditor = await db.People.AsNoTracking().SingleAsync(p => p.SignInName == "auditor");
-        var order =
-            orders.SeenBy(auditor.AsActor()).FirstOrDefault()
-            ?? Accept.Value(
-                orders.Place("A vessel", ["NR10-0010"], site.Address, auditor.AsActor())
-            );
-        return order.Id;
+        return orders.SeenBy(auditor.AsActor()) is [var order, ..]
+            ? order.Id
+            : Accept
+                .Value(orders.Place("A vessel", ["NR10-0010"], site.Address, auditor.AsActor()))
+                .Id;
     }
 
     // The one kind of record that the demonstration has none of.

@@ -96,7 +96,10 @@ public sealed class OrderWorkerTests(PostgresServerFixture server) : IDisposable
         await using (var first = Run.Start(site, _folder, slow))
         {
             order = first.Place(site, actor, "V-1", "V-2");
-            await reached.Task.WaitAsync(TimeSpan.FromSeconds(20));
+            await reached.Task.WaitAsync(
+                TimeSpan.FromSeconds(20),
+                TestContext.Current.CancellationToken
+            );
             Assert.Equal(1, first.Orders.Find(order.Id)!.Done);
         }
 
