@@ -27,9 +27,7 @@ internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : I
         var visitor = await OpenAsync(browser, address, width);
         await visitor.GoToAsync("/sign-in");
         await visitor.SignInAsync(person.SignInName, DemoPeople.Password);
-        await visitor.Page.WaitForURLAsync(url =>
-            !url.Contains("sign-in", StringComparison.Ordinal)
-        );
+        await visitor.Page.LeavesAsync("**sign-in**");
         return visitor;
     }
 
@@ -43,7 +41,8 @@ internal sealed class Visitor(IBrowserContext context, IPage page, Uri site) : I
                 AcceptDownloads = true,
             }
         );
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(30_000);
+        context.SetDefaultNavigationTimeout(60_000);
         return new Visitor(context, await context.NewPageAsync(), address);
     }
 

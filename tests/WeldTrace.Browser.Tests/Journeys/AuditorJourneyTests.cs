@@ -90,7 +90,7 @@ public sealed class AuditorJourneyTests(SiteFixture site)
         }
 
         await auditor.Page.Keyboard.PressAsync("Enter");
-        await auditor.Page.WaitForURLAsync("**/tools/*");
+        await auditor.Page.ArrivesAtAsync("**/tools/*");
 
         async Task<string> WalkAsync(string key)
         {

@@ -34,7 +34,7 @@ public sealed class ConcessionJourneyTests(SiteFixture shared)
         await engineer.FollowAsync("Ask for a concession of F8");
         await engineer.FillAsync("Why the rule may be waived", Reason);
         await engineer.SignAsync("Sign and ask");
-        await engineer.Page.WaitForURLAsync("**/concessions/*");
+        await engineer.Page.ArrivesAtAsync("**/concessions/*");
         await engineer.SeesAsync("awaits the second signature");
         var concession = new Uri(engineer.Page.Url).AbsolutePath;
 
@@ -64,7 +64,7 @@ public sealed class ConcessionJourneyTests(SiteFixture shared)
 
         await welder.Page.GetByLabel("counter-clockwise", new() { Exact = true }).CheckAsync();
         await Start(welder).ClickAsync();
-        await welder.Page.WaitForURLAsync("**/runs/*/end");
+        await welder.Page.ArrivesAtAsync("**/runs/*/end");
     }
 
     private static async Task AssertTravelerTellsAsync(Visitor visitor)

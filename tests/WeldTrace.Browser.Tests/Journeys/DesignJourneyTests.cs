@@ -13,7 +13,7 @@ public sealed class DesignJourneyTests(SiteFixture site)
         await engineer.FollowAsync("NR-10 rev A");
         await engineer.FillAsync("Why", "Thicker wall for deeper floats");
         await engineer.PressAsync("Make the next revision");
-        await engineer.Page.WaitForURLAsync("**/designs/*/edit");
+        await engineer.Page.ArrivesAtAsync("**/designs/*/edit");
         await engineer.FillAsync("Title", "");
         await engineer.PressAsync("Save the draft");
         await engineer.SeesAsync("Give the title");

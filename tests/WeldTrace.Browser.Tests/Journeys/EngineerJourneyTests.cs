@@ -34,7 +34,7 @@ public sealed class EngineerJourneyTests(SiteFixture site)
         await engineer.FollowAsync("WP-101 rev A");
         await engineer.FillAsync("Why", "Trial of a faster travel inside the qualified window");
         await engineer.PressAsync("Make the next revision");
-        await engineer.Page.WaitForURLAsync("**/procedures/*/edit");
+        await engineer.Page.ArrivesAtAsync("**/procedures/*/edit");
         await engineer.SeesAsync("0.250 mm/rev");
         await engineer.FillAsync("Travel speed, set point", "240");
         await engineer.SeesAsync("0.300 mm/rev");

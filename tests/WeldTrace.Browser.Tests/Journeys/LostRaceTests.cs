@@ -29,7 +29,7 @@ public sealed class LostRaceTests(SiteFixture site)
         await second.PressAsync("Save");
         await second.SeesAsync("Noor A. Haddad");
         await second.SeesAsync("Roles");
-        await second.Page.WaitForURLAsync("**/people");
+        await second.Page.ArrivesAtAsync("**/people");
     }
 
     private async Task<Visitor> OpenAsync(DemoPerson editor)
@@ -37,7 +37,7 @@ public sealed class LostRaceTests(SiteFixture site)
         var visitor = await Visitor.SignInAsync(site, editor);
         await visitor.GoToAsync("/people");
         await visitor.FollowAsync("Noor Haddad");
-        await visitor.Page.WaitForURLAsync("**/people/*-*");
+        await visitor.Page.ArrivesAtAsync("**/people/*-*");
         await visitor.SeesAsync("May sign in");
         return visitor;
     }

@@ -23,7 +23,7 @@ public sealed class OperatorJourneyTests(SiteFixture site)
         await StartAsync(visitor, keyboard, "T-0142", "counter-clockwise");
         await visitor.FindsAccessibleAsync();
         await keyboard.PressAsync("End run");
-        await page.WaitForURLAsync("**/runs/*/log");
+        await page.ArrivesAtAsync("**/runs/*/log");
         await visitor.SeesAsync("Bring the process log");
         await visitor.FindsAccessibleAsync();
         await BringAsync(keyboard, "pass-1.csv", Log(Excursion));
@@ -36,7 +36,7 @@ public sealed class OperatorJourneyTests(SiteFixture site)
         await keyboard.TypeAsync("Your sign-in name", DemoPeople.Operator.SignInName);
         await keyboard.TypeAsync("Your password", DemoPeople.Password);
         await page.Keyboard.PressAsync("Enter");
-        await page.WaitForURLAsync(url => !url.EndsWith("/sign", StringComparison.Ordinal));
+        await page.LeavesAsync("**/sign");
 
         await visitor.GoToAsync("/vessels/NR10-0007");
         await visitor.SeesAsync("on hold");
@@ -63,7 +63,7 @@ public sealed class OperatorJourneyTests(SiteFixture site)
         await visitor.SeesAsync("0 to");
         await keyboard.TypeAsync("Length travelled along the seam", "180");
         await keyboard.PressAsync("Record the interruption");
-        await page.WaitForURLAsync("**/runs/*/log");
+        await page.ArrivesAtAsync("**/runs/*/log");
 
         await BringAsync(keyboard, "report.csv", "%PDF-1.7 not a log"u8.ToArray());
         await visitor.SeesAsync("Bring another file");
@@ -183,7 +183,7 @@ public sealed class OperatorJourneyTests(SiteFixture site)
         }
 
         await keyboard.PressAsync("Start run");
-        await visitor.Page.WaitForURLAsync("**/runs/*/end");
+        await visitor.Page.ArrivesAtAsync("**/runs/*/end");
     }
 
     private static async Task BringAsync(Keyboard keyboard, string name, byte[] log)

@@ -50,7 +50,7 @@ internal static class ProductionPlanning
             today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
         );
         await engineer.PressAsync("Enter them");
-        await engineer.Page.WaitForURLAsync("**/equipment/components");
+        await engineer.Page.ArrivesAtAsync("**/equipment/components");
     }
 
     private static async Task DrawAsync(Visitor engineer, string procedure)
@@ -59,7 +59,7 @@ internal static class ProductionPlanning
         await engineer.FollowAsync("NR-10 rev A");
         await engineer.FillAsync("Why", "Lower end butt welded to the shell");
         await engineer.PressAsync("Make the next revision");
-        await engineer.Page.WaitForURLAsync("**/designs/*/edit");
+        await engineer.Page.ArrivesAtAsync("**/designs/*/edit");
         await engineer.Page.Locator("[name='In.Joints[0].JointType']").FillAsync("butt");
         await engineer.Page.Locator("[name='In.Joints[0].ProcedureNumber']").FillAsync(procedure);
         await engineer.PressAsync("Save the draft");

@@ -121,7 +121,7 @@ public sealed class QualificationJourneyTests(SiteFixture shared)
         await engineer.FillAsync("Material standard behind it", "EN 485-2");
         await engineer.FillAsync("Least elongation of the parent", "10");
         await engineer.PressAsync("Compute and keep the plan");
-        await engineer.Page.WaitForURLAsync("**/qualifications/*");
+        await engineer.Page.ArrivesAtAsync("**/qualifications/*");
         await engineer.SeesAsync("What is missing");
         await engineer.SeesAsync("transverse tensile");
     }

@@ -123,14 +123,14 @@ public sealed class RepairJourneyTests(SiteFixture shared)
 
         await visitor.Page.GetByLabel("counter-clockwise", new() { Exact = true }).CheckAsync();
         await start.ClickAsync();
-        await visitor.Page.WaitForURLAsync("**/runs/*/end");
+        await visitor.Page.ArrivesAtAsync("**/runs/*/end");
     }
 
     private static async Task WeldAsync(Visitor visitor)
     {
         await visitor.FindsAccessibleAsync();
         await visitor.PressAsync("End run");
-        await visitor.Page.WaitForURLAsync("**/runs/*/log");
+        await visitor.Page.ArrivesAtAsync("**/runs/*/log");
         await visitor
             .Page.GetByLabel("Log of this run")
             .SetInputFilesAsync(
@@ -145,7 +145,7 @@ public sealed class RepairJourneyTests(SiteFixture shared)
         await visitor.PressAsync("Judge and keep the log");
         await visitor.SeesAsync("no parameter left its window");
         await visitor.SignAsync("Sign the run");
-        await visitor.Page.WaitForURLAsync(url => !url.EndsWith("/sign", StringComparison.Ordinal));
+        await visitor.Page.LeavesAsync("**/sign");
     }
 
     /// <summary>What the machine wrote over the 30° of the repair.</summary>

@@ -59,7 +59,7 @@ public sealed class SectionJourneyTests(SiteFixture site)
         await visitor.SeesAsync("no JPEG, PNG or TIFF photograph");
         await HandInAsync(visitor, "macro.jpg", Macro);
         await visitor.PressAsync("Take in and measure");
-        await visitor.Page.WaitForURLAsync("**/measure");
+        await visitor.Page.ArrivesAtAsync("**/measure");
         await visitor.SeesAsync("The picture has no scale yet");
         await visitor.Page.Locator("[data-picture][data-shown]").WaitForAsync();
         await visitor.FindsAccessibleAsync();
@@ -127,7 +127,7 @@ public sealed class SectionJourneyTests(SiteFixture site)
     {
         await visitor.FillAsync("What the whole section shows", seen);
         await visitor.PressAsync("Conclude and go to the signature");
-        await visitor.Page.WaitForURLAsync(new Regex("/tests/sections/[0-9a-f-]+$"));
+        await visitor.Page.ArrivesAtAsync("**/tests/sections/*-*");
     }
 
     private static Task FillAsync(Visitor visitor, string label, string value) =>

@@ -19,6 +19,10 @@ namespace WeldTrace.Web.Tests.Access;
 [CollectionDefinition]
 public sealed class DemoSiteGroup : ICollectionFixture<DemoSite>;
 
+/// <summary>A second site for what takes long, beside the first.</summary>
+[CollectionDefinition]
+public sealed class SecondDemoSiteGroup : ICollectionFixture<DemoSite>;
+
 /// <summary>The whole application with its invented workshop, on a database server of its own and a free port of this machine.</summary>
 public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
 {

@@ -10,7 +10,7 @@ namespace WeldTrace.Web.Tests.Access;
 /// Every form that changes something, sent whole and right by each role: who may not send it changes nothing, who may
 /// does; and sent with hostile values, which leave nothing behind and get a reason (<see cref="HostileForms"/>). The rows follow each other as work does, so that each finds the records as its act needs them.
 /// </summary>
-[Collection(typeof(DemoSiteGroup))]
+[Collection(typeof(SecondDemoSiteGroup))]
 public sealed partial class FormAccessTests(DemoSite site)
 {
     /// <summary>

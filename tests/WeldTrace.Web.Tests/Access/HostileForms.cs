@@ -17,7 +17,10 @@ internal sealed class HostileForms(DemoSite site)
 
     private const string Confirmed = "In.IsConfirmed";
     private const int ManyFields = 3_000;
-    private const int SendsOfEach = 5;
+    private static readonly int SendsOfEach = int.Parse(
+        Environment.GetEnvironmentVariable("WELDTRACE_HOSTILE_SENDS") ?? "2",
+        System.Globalization.CultureInfo.InvariantCulture
+    );
 
     private readonly Random _random = new(Seed);
     private readonly Dictionary<SiteVisit, string> _tokens = [];

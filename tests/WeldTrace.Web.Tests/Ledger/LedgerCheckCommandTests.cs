@@ -4,7 +4,7 @@ using WeldTrace.Web.Tests.Access;
 namespace WeldTrace.Web.Tests.Ledger;
 
 /// <summary>The check from a terminal, beside the site that runs on the same data folder.</summary>
-[Collection(typeof(DemoSiteGroup))]
+[Collection(typeof(SecondDemoSiteGroup))]
 public sealed class LedgerCheckCommandTests(DemoSite site)
 {
     [Fact]

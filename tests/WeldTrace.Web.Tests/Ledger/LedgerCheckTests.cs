@@ -5,7 +5,7 @@ using WeldTrace.Web.Tests.Access;
 namespace WeldTrace.Web.Tests.Ledger;
 
 /// <summary>Whoever owns the database can change it; the check of the ledger names every such change.</summary>
-[Collection(typeof(DemoSiteGroup))]
+[Collection(typeof(SecondDemoSiteGroup))]
 public sealed class LedgerCheckTests(DemoSite site)
 {
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
