@@ -9,7 +9,7 @@ namespace WeldTrace.Domain.Qualification;
 public static class PlanComputation
 {
     private const string BendCrack = "crack on a bend test's tension face";
-    private const int LongestPieceMillimetres = 10000;
+    internal const int LongestPieceMillimetres = 10000;
 
     private static readonly TestKind[] Bends =
     [

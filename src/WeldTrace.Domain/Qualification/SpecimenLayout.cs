@@ -1,4 +1,5 @@
 using WeldTrace.Domain.Records;
+using WeldTrace.Engineering.Quantities;
 
 namespace WeldTrace.Domain.Qualification;
 
@@ -12,8 +13,8 @@ internal static class SpecimenLayout
         PlanRequest request
     )
     {
-        var first = (int)Math.Ceiling(request.Discard.Millimetres);
-        var last = (int)Math.Floor(request.PieceLength.Millimetres) - first;
+        var first = (int)Math.Ceiling(Within(request.Discard));
+        var last = (int)Math.Floor(Within(request.PieceLength)) - first;
         var length = needed.Sum(n => n.Number * TestKinds.Of(n.Kind).AllowanceMillimetres);
         checks.That(
             last - first >= length && last > first,
@@ -25,6 +26,10 @@ internal static class SpecimenLayout
         );
         return [.. pieces.SelectMany(p => OnPiece(p.Mark, needed, first, last))];
     }
+
+    // What no piece has is refused beside this; it must not be beyond whole numbers.
+    private static double Within(Length length) =>
+        Math.Clamp(length.Millimetres, 0, PlanComputation.LongestPieceMillimetres);
 
     private static IEnumerable<PlannedTest> OnPiece(
         string mark,

@@ -95,6 +95,23 @@ public sealed class PlanTests
         Assert.Contains("380 mm", refusal.Sentence, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(2147483648, 50)]
+    [InlineData(500, 1e12)]
+    public void Compute_LengthsBeyondAllReckoning_AreRefused(double piece, double discard)
+    {
+        var outcome = Compute(
+            Butt,
+            SampleQualifications.Request with
+            {
+                PieceLength = Length.FromMillimetres(piece),
+                Discard = Length.FromMillimetres(discard),
+            }
+        );
+
+        Assert.Contains(outcome.Refusals, r => r.Field == nameof(PlanRequest.PieceLength));
+    }
+
     [Fact]
     public void Compute_JointThatTheTableDoesNotName_IsRefused()
     {
