@@ -1,3 +1,6 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
 namespace WeldTrace.Domain.Ledger;
 
 /// <summary>One file of a history bundle, as the manifest lists it.</summary>
@@ -30,4 +33,32 @@ public sealed record BundleFile
         get;
         init => field = LedgerText.Sha256Hex(value, nameof(Sha256));
     }
+
+    /// <summary>The files in ordinal order of their paths.</summary>
+    /// <param name="files">Files.</param>
+    /// <param name="name">What they are to whoever lists them.</param>
+    /// <exception cref="ArgumentException">A path stands twice.</exception>
+    internal static IReadOnlyList<BundleFile> Listed(
+        IReadOnlyList<BundleFile> files,
+        string name
+    ) =>
+        files.DistinctBy(file => file.Path).Count() == files.Count
+            ? [.. files.OrderBy(file => file.Path, StringComparer.Ordinal)]
+            : throw new ArgumentException("A path stands twice.", name);
+
+    internal JsonObject ToNode() =>
+        new()
+        {
+            ["path"] = Path,
+            ["bytes"] = Bytes,
+            ["sha256"] = Sha256,
+        };
+
+    internal static BundleFile Read(JsonElement json) =>
+        new()
+        {
+            Path = json.Text("path"),
+            Bytes = json.GetProperty("bytes").GetInt64(),
+            Sha256 = json.Text("sha256"),
+        };
 }

@@ -52,11 +52,7 @@ public sealed record BundleManifest
     public required IReadOnlyList<BundleFile> Files
     {
         get;
-        init =>
-            field =
-                value.DistinctBy(file => file.Path).Count() == value.Count
-                    ? [.. value.OrderBy(file => file.Path, StringComparer.Ordinal)]
-                    : throw new ArgumentException("A path stands twice.", nameof(Files));
+        init => field = BundleFile.Listed(value, nameof(Files));
     }
 
     /// <summary>The manifest as canonical JSON.</summary>
@@ -70,7 +66,7 @@ public sealed record BundleManifest
                 ["vesselId"] = VesselId.ToString("D"),
                 ["site"] = SiteName,
                 ["madeAt"] = LedgerTime.Print(MadeAt),
-                ["files"] = new JsonArray([.. Files.Select(Node)]),
+                ["files"] = new JsonArray([.. Files.Select(file => file.ToNode())]),
             }
         );
 
@@ -85,14 +81,6 @@ public sealed record BundleManifest
             manifest => manifest.ToCanonicalBytes()
         );
 
-    private static JsonNode Node(BundleFile file) =>
-        new JsonObject
-        {
-            ["path"] = file.Path,
-            ["bytes"] = file.Bytes,
-            ["sha256"] = file.Sha256,
-        };
-
     private static BundleManifest Read(JsonElement json) =>
         new()
         {
@@ -101,14 +89,6 @@ public sealed record BundleManifest
             VesselId = json.GetProperty("vesselId").GetGuid(),
             SiteName = json.Text("site"),
             MadeAt = LedgerTime.Read(json.Text("madeAt")),
-            Files = [.. json.GetProperty("files").EnumerateArray().Select(ReadFile)],
-        };
-
-    private static BundleFile ReadFile(JsonElement json) =>
-        new()
-        {
-            Path = json.Text("path"),
-            Bytes = json.GetProperty("bytes").GetInt64(),
-            Sha256 = json.Text("sha256"),
+            Files = [.. json.GetProperty("files").EnumerateArray().Select(BundleFile.Read)],
         };
 }

@@ -55,11 +55,7 @@ public sealed record CollectionContents
     public required IReadOnlyList<BundleFile> Papers
     {
         get;
-        init =>
-            field =
-                value.DistinctBy(file => file.Path).Count() == value.Count
-                    ? [.. value.OrderBy(file => file.Path, StringComparer.Ordinal)]
-                    : throw new ArgumentException("A path stands twice.", nameof(Papers));
+        init => field = BundleFile.Listed(value, nameof(Papers));
     }
 
     /// <summary>Every file that is listed.</summary>
@@ -76,7 +72,7 @@ public sealed record CollectionContents
                 ["site"] = SiteName,
                 ["madeAt"] = LedgerTime.Print(MadeAt),
                 ["bundles"] = new JsonArray([.. Bundles.Select(Node)]),
-                ["papers"] = new JsonArray([.. Papers.Select(Node)]),
+                ["papers"] = new JsonArray([.. Papers.Select(file => file.ToNode())]),
             }
         );
 
@@ -91,20 +87,12 @@ public sealed record CollectionContents
             contents => contents.ToCanonicalBytes()
         );
 
-    private static JsonNode Node(CollectedBundle bundle)
+    private static JsonObject Node(CollectedBundle bundle)
     {
-        var node = Node(bundle.File);
+        var node = bundle.File.ToNode();
         node["vesselSerial"] = bundle.VesselSerial;
         return node;
     }
-
-    private static JsonObject Node(BundleFile file) =>
-        new()
-        {
-            ["path"] = file.Path,
-            ["bytes"] = file.Bytes,
-            ["sha256"] = file.Sha256,
-        };
 
     private static CollectionContents Read(JsonElement json) =>
         new()
@@ -119,17 +107,9 @@ public sealed record CollectionContents
                     .Select(b => new CollectedBundle
                     {
                         VesselSerial = b.Text("vesselSerial"),
-                        File = ReadFile(b),
+                        File = BundleFile.Read(b),
                     }),
             ],
-            Papers = [.. json.GetProperty("papers").EnumerateArray().Select(ReadFile)],
-        };
-
-    private static BundleFile ReadFile(JsonElement json) =>
-        new()
-        {
-            Path = json.Text("path"),
-            Bytes = json.GetProperty("bytes").GetInt64(),
-            Sha256 = json.Text("sha256"),
+            Papers = [.. json.GetProperty("papers").EnumerateArray().Select(BundleFile.Read)],
         };
 }

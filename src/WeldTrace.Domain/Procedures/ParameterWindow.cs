@@ -42,6 +42,18 @@ public sealed record ParameterWindow(
     /// <summary>Upper limit in the coherent SI unit.</summary>
     public double UpperSi => ParameterUnits.ToSi(Parameter, Upper, Unit);
 
+    /// <summary>The limit that a value passes, else the warning; null when it passes neither. A value on a limit is within.</summary>
+    /// <param name="valueSi">Value in the coherent SI unit of the parameter.</param>
+    public PassedLimit? PassedBy(double valueSi) =>
+        valueSi > UpperSi ? new(true, false)
+        : valueSi < LowerSi ? new(false, false)
+        : valueSi > WarningSi(WarningUpper) ? new(true, true)
+        : valueSi < WarningSi(WarningLower) ? new(false, true)
+        : null;
+
+    private double? WarningSi(decimal? warning) =>
+        warning is { } given ? ParameterUnits.ToSi(Parameter, given, Unit) : null;
+
     /// <summary>What is wrong with the window, naming the field.</summary>
     public IEnumerable<Refusal> Check()
     {
@@ -125,3 +137,8 @@ public sealed record ParameterWindow(
     private Refusal Wrong(string field, string what) =>
         new("window", $"{ParameterNames.Of(Parameter)} {what}.", $"{Parameter}.{field}");
 }
+
+/// <summary>What a value passed.</summary>
+/// <param name="IsAbove">Whether it lies above; otherwise below.</param>
+/// <param name="IsWarning">Whether only a warning was passed and no limit.</param>
+public readonly record struct PassedLimit(bool IsAbove, bool IsWarning);

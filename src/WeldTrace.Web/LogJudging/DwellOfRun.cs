@@ -43,7 +43,7 @@ internal static class DwellOfRun
 
         foreach (var dwell in evaluation.Dwells)
         {
-            if (Judge(window, dwell.Duration.TotalSeconds) is not { } outside)
+            if (window.PassedBy(dwell.Duration.TotalSeconds) is not { } passed)
             {
                 continue;
             }
@@ -51,7 +51,7 @@ internal static class DwellOfRun
             var place = angleAt(PlaceAt(evaluation.SeamPoints, dwell.EndSeconds));
             yield return new LoggedExcursion(
                 WeldParameter.DwellTime,
-                outside.IsAbove,
+                passed.IsAbove,
                 dwell.StartSeconds,
                 dwell.EndSeconds,
                 place,
@@ -59,22 +59,10 @@ internal static class DwellOfRun
                 Length.Zero,
                 dwell.Duration.TotalSeconds,
                 LoggedPhase.Dwell,
-                outside.IsWarning
+                passed.IsWarning
             );
         }
     }
-
-    private static (bool IsAbove, bool IsWarning)? Judge(ParameterWindow window, double seconds) =>
-        seconds > window.UpperSi ? (true, false)
-        : seconds < window.LowerSi ? (false, false)
-        : seconds > Si(window, window.WarningUpper) ? (true, true)
-        : seconds < Si(window, window.WarningLower) ? (false, true)
-        : null;
-
-    private static double? Si(ParameterWindow window, decimal? value) =>
-        value is { } given
-            ? ParameterUnits.ToSi(WeldParameter.DwellTime, given, window.Unit)
-            : null;
 
     // The tool stands: the last point before is where it is.
     private static Length PlaceAt(IReadOnlyList<SeamPoint> points, double seconds) =>

@@ -14,6 +14,13 @@ public sealed record AcrossRunsQuery(
     /// <summary>The latest runs that charts are made of.</summary>
     public const int MostRuns = 1000;
 
+    /// <summary>What the runs share, by the words of an address; what is no identity asks for nothing.</summary>
+    public static RunFigureFilter FilterOf(string? machine, string? tool, string? welder) =>
+        new(IdOf(machine), IdOf(tool), IdOf(welder));
+
+    /// <summary>Identity that a word of an address names; null when it names none.</summary>
+    public static Guid? IdOf(string? word) => Guid.TryParse(word, out var id) ? id : null;
+
     /// <summary>Address of the review of one of these runs, among the others.</summary>
     public string ReviewOf(Guid run) =>
         QueryHelpers.AddQueryString(
