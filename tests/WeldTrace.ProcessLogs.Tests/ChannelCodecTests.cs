@@ -1,4 +1,5 @@
 using CsCheck;
+using ZstdSharp;
 
 namespace WeldTrace.ProcessLogs.Tests;
 
@@ -40,6 +41,29 @@ public sealed class ChannelCodecTests
         ];
         Assert.Equal(codes, Decode(codec, codec.Encode(codes, 0)).Codes.ToArray());
     }
+
+    /// <summary>What is stored can be read without this program, one number after another, as the layout says.</summary>
+    [Fact]
+    public void Encode_AnySignal_CanBeReadNumberByNumberAndGivenBack() =>
+        Gen.Select(Gen.Int[-9, 9].Array[0, 3000], Gen.Int[0, 2], Gen.Int)
+            .Sample(
+                (noise, order, start) =>
+                {
+                    using var codec = new ChannelCodec();
+                    int[] codes = [.. noise];
+                    for (var i = 0; i < order; i++)
+                    {
+                        // The sums wrap around, as do those of samples at the ends of their range.
+                        var sum = start;
+                        codes = [.. codes.Select(step => sum = unchecked(sum + step))];
+                    }
+
+                    var bytes = codec.Encode(codes, 2);
+
+                    Assert.Equal(codes, ReadNumberByNumber(bytes));
+                    Assert.Equal(codes, Decode(codec, bytes).Codes.ToArray());
+                }
+            );
 
     [Fact]
     public void Decode_AnyFloatingPoint_GivesTheSameBits() =>
@@ -91,6 +115,33 @@ public sealed class ChannelCodecTests
                 },
                 iter: 2000
             );
+
+    private static int[] ReadNumberByNumber(byte[] bytes)
+    {
+        var count = BitConverter.ToInt32(bytes, 4);
+        using var zstd = new Decompressor();
+        var planes = zstd.Unwrap(bytes.AsSpan(12)).ToArray();
+        var numbers = new int[count];
+        for (var i = 0; i < count; i++)
+        {
+            var step =
+                planes[i]
+                | (planes[count + i] << 8)
+                | (planes[(2 * count) + i] << 16)
+                | (planes[(3 * count) + i] << 24);
+            numbers[i] = (int)((uint)step >> 1) ^ -(step & 1);
+        }
+
+        for (var order = bytes[3]; order > 0; order--)
+        {
+            for (var i = 1; i < count; i++)
+            {
+                numbers[i] = unchecked(numbers[i] + numbers[i - 1]);
+            }
+        }
+
+        return numbers;
+    }
 
     private static SampleBlock Decode(ChannelCodec codec, byte[] bytes)
     {

@@ -31,7 +31,7 @@ public static class LogPlots
         {
             if (
                 procedures.TryGetValue(run.ProcedureRevisionId, out var procedure)
-                && await db.FindProcessLogAsync(run.Id, cancellation) is { } log
+                && await FindAsync(db, run.Id, units, cancellation) is { } log
             )
             {
                 plots[run.Id] = Plot(log, run.Log!, procedure.Content, units);
@@ -40,6 +40,21 @@ public static class LogPlots
 
         return plots;
     }
+
+    private static Task<ProcessLog?> FindAsync(
+        WeldTraceDbContext db,
+        Guid runId,
+        UnitSystem units,
+        CancellationToken cancellation
+    ) =>
+        db.FindLogWindowAsync(
+            runId,
+            header => ChartChannels.Of(header, units).Select(c => c.Column.Ordinal),
+            null,
+            null,
+            Buckets,
+            cancellation
+        );
 
     private static ProcessLogPlot Plot(
         ProcessLog log,
