@@ -48,6 +48,7 @@ app.UseAuthorization();
 app.UseRateLimiter();
 app.UseForgeryGuard();
 app.UseNulGuard();
+app.UseMissingRecords();
 app.MapStaticAssets().AllowAnonymous();
 app.MapHealthChecks(Routes.Health).AllowAnonymous();
 app.MapPost(

@@ -8,7 +8,8 @@ namespace WeldTrace.Web.Tests.Access;
 
 /// <summary>
 /// Every form that changes something, sent whole and right by each role: who may not send it changes nothing, who may
-/// does; and sent with hostile values, which leave nothing behind and get a reason (<see cref="HostileForms"/>). The rows follow each other as work does, so that each finds the records as its act needs them.
+/// does; and sent with hostile values, which leave nothing behind and get a reason (<see cref="HostileForms"/>), and to records that
+/// aren't there (<see cref="MissingRecords"/>). The rows follow each other as work does, so that each finds the records as its act needs them.
 /// </summary>
 [Collection(typeof(SecondDemoSiteGroup))]
 public sealed partial class FormAccessTests(DemoSite site)
@@ -120,6 +121,7 @@ public sealed partial class FormAccessTests(DemoSite site)
 
         wrong.AddRange(await RefuseFalseFileAsync(row, actor, path, fields));
         wrong.AddRange(await _hostile.TryAsync(row, actor, path, fields));
+        wrong.AddRange(await MissingRecords.TryAsync(row, actor, path, fields));
         var done = await actor.PostAsync(path, row.Handler, fields);
         if (await site.LedgerSizeAsync() == after)
         {

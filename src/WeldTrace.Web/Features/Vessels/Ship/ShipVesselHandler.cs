@@ -23,6 +23,14 @@ public sealed class ShipVesselHandler(
 {
     public const string Meaning = "I release this vessel from the site; its records are complete.";
 
+    public async Task<Vessel?> FindAsync(string serial, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return await db
+            .Vessels.AsNoTracking()
+            .SingleOrDefaultAsync(v => v.Serial == serial, cancellation);
+    }
+
     public async Task<Outcome> HandleAsync(
         string serial,
         ShipVesselForm form,
