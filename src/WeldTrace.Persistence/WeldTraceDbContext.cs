@@ -93,6 +93,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<StepSignOff> StepSignOffs => Set<StepSignOff>();
     public DbSet<Finding> Findings => Set<Finding>();
     public DbSet<SystemToken> SystemTokens => Set<SystemToken>();
+    public DbSet<AccountSession> AccountSessions => Set<AccountSession>();
     public DbSet<Signature> Signatures => Set<Signature>();
     public DbSet<SigningKey> SigningKeys => Set<SigningKey>();
     public DbSet<Attachment> Attachments => Set<Attachment>();

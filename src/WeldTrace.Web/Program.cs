@@ -1,8 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Antiforgery;
-using Microsoft.AspNetCore.Identity;
 using WeldTrace.Persistence;
-using WeldTrace.Persistence.Accounts;
 using WeldTrace.Persistence.PrivateServer;
 using WeldTrace.Web;
 using WeldTrace.Web.Demo;
@@ -53,14 +51,9 @@ app.MapStaticAssets().AllowAnonymous();
 app.MapHealthChecks(Routes.Health).AllowAnonymous();
 app.MapPost(
         Routes.SignOut,
-        async (HttpContext http, SignInManager<Account> signIn, SessionBook sessions) =>
+        async (HttpContext http, Sessions sessions) =>
         {
-            if (http.User.FindFirst(AccountClaims.Session) is { } session)
-            {
-                sessions.End(session.Value);
-            }
-
-            await signIn.SignOutAsync();
+            await sessions.SignOutAsync(http.User);
             return Results.LocalRedirect(Routes.SignIn);
         }
     )

@@ -14,6 +14,7 @@ public static partial class Routes
     public const string Me = "/me";
     public const string SecondFactor = "/me/second-factor";
     public const string Passkeys = "/me/passkeys";
+    public const string Sessions = "/me/sessions";
     public const string Vessels = "/vessels";
     public const string NewVessel = "/vessels/new";
     public const string Trace = "/trace";

@@ -93,9 +93,9 @@ public sealed class Person : Record
         return Outcome.Accepted;
     }
 
-    /// <summary>States a change of the means by which the person signs in: of one's own, or reset by an administrator with a reason.</summary>
+    /// <summary>States a change of the means by which the person signs in: of one's own, or by an administrator with a reason.</summary>
     /// <param name="change">What changed.</param>
-    /// <param name="detail">Name of the passkey, or why an administrator reset.</param>
+    /// <param name="detail">Name of the passkey, or the administrator's reason.</param>
     /// <param name="actor">Who changes it.</param>
     /// <param name="at">UTC instant.</param>
     public Outcome ChangeSignInMeans(
@@ -107,11 +107,9 @@ public sealed class Person : Record
     {
         ArgumentNullException.ThrowIfNull(actor);
         var checks = new Checks();
-        if (change == SignInMeans.Reset)
+        if (change is SignInMeans.Reset or SignInMeans.SessionsEnded)
         {
-            checks
-                .Role(actor, Role.Administrator)
-                .Text(detail, LongestName, "Say why it is reset", "Reason");
+            checks.Role(actor, Role.Administrator).Text(detail, LongestName, "Say why", "Reason");
         }
         else
         {
@@ -141,6 +139,7 @@ public sealed class Person : Record
             SignInMeans.PasskeyAdded => "passkey added",
             SignInMeans.PasskeyRemoved => "passkey removed",
             SignInMeans.Reset => "second factor and passkeys reset",
+            SignInMeans.SessionsEnded => "all sessions ended",
             _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Unknown change."),
         };
 

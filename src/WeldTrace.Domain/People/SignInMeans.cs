@@ -17,4 +17,7 @@ public enum SignInMeans
 
     /// <summary>An administrator took second factor and passkeys away, for instance after a lost phone.</summary>
     Reset,
+
+    /// <summary>An administrator ended every session of the person, for instance after a tablet was lost.</summary>
+    SessionsEnded,
 }

@@ -33,6 +33,20 @@ internal sealed class PasskeyMapping : IEntityTypeConfiguration<IdentityUserPass
     }
 }
 
+internal sealed class AccountSessionMapping : IEntityTypeConfiguration<AccountSession>
+{
+    public void Configure(EntityTypeBuilder<AccountSession> builder)
+    {
+        builder.ToTable("account_sessions");
+        builder.Property(s => s.Id).ValueGeneratedNever();
+        builder.Property(s => s.Device).HasMaxLength(AccountSession.LongestDevice);
+        builder.Property(s => s.Way).IsWord();
+        builder.Property(s => s.EndedBecause).HasConversion<string>().HasMaxLength(40);
+        builder.HasOne<Account>().WithMany().HasForeignKey(s => s.AccountId);
+        builder.HasIndex(s => s.BegunAt);
+    }
+}
+
 internal sealed class LedgerRowMapping : IEntityTypeConfiguration<LedgerRow>
 {
     public void Configure(EntityTypeBuilder<LedgerRow> builder)

@@ -2802,6 +2802,61 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("accounts", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountSession", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("account_id");
+
+                    b.Property<DateTimeOffset>("BegunAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("begun_at");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("device");
+
+                    b.Property<DateTimeOffset?>("EndedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("ended_at");
+
+                    b.Property<string>("EndedBecause")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("ended_because");
+
+                    b.Property<DateTimeOffset>("LastSeenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("last_seen_at");
+
+                    b.Property<DateTimeOffset?>("SignedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("signed_at");
+
+                    b.Property<string>("Way")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("way");
+
+                    b.HasKey("Id")
+                        .HasName("pk_account_sessions");
+
+                    b.HasIndex("AccountId")
+                        .HasDatabaseName("ix_account_sessions_account_id");
+
+                    b.HasIndex("BegunAt")
+                        .HasDatabaseName("ix_account_sessions_begun_at");
+
+                    b.ToTable("account_sessions", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Persistence.Attachments.Attachment", b =>
                 {
                     b.Property<string>("Sha256")
@@ -3213,6 +3268,16 @@ namespace WeldTrace.Persistence.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_account_tokens_asp_net_users_user_id");
+                });
+
+            modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountSession", b =>
+                {
+                    b.HasOne("WeldTrace.Persistence.Accounts.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_account_sessions_accounts_account_id");
                 });
 
             modelBuilder.Entity("WeldTrace.Persistence.LedgerStore.CheckpointStampRow", b =>

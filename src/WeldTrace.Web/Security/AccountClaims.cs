@@ -1,6 +1,4 @@
 using System.Security.Claims;
-using System.Security.Cryptography;
-using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Options;
@@ -13,8 +11,7 @@ namespace WeldTrace.Web.Security;
 public sealed class AccountClaims(
     UserManager<Account> accounts,
     IOptions<IdentityOptions> options,
-    IDbContextFactory<WeldTraceDbContext> contexts,
-    TimeProvider clock
+    IDbContextFactory<WeldTraceDbContext> contexts
 ) : UserClaimsPrincipalFactory<Account>(accounts, options)
 {
     public const string PersonId = "person";
@@ -27,13 +24,8 @@ public sealed class AccountClaims(
     /// <summary>Whether there is a passkey to sign with.</summary>
     public const string Passkey = "passkey";
 
-    /// <summary>One sign-in, until it ends.</summary>
+    /// <summary>The <see cref="AccountSession"/>.</summary>
     public const string Session = "session";
-
-    private const string SignedInAt = "signed-in-at";
-
-    /// <summary>After so long everybody signs in again, busy or not (NIST SP 800-63B 4.2.3).</summary>
-    internal static readonly TimeSpan LongestSession = TimeSpan.FromHours(12);
 
     protected override async Task<ClaimsIdentity> GenerateClaimsAsync(Account user)
     {
@@ -52,8 +44,6 @@ public sealed class AccountClaims(
         identity.AddClaims(
             person.Roles.Select(role => new Claim(identity.RoleClaimType, role.ToString()))
         );
-        identity.AddClaim(new Claim(Session, RandomNumberGenerator.GetHexString(32)));
-        identity.AddClaim(SignIn(clock.GetUtcNow()));
         if (user.TwoFactorEnabled)
         {
             identity.AddClaim(new Claim(SecondFactor, "true"));
@@ -70,87 +60,5 @@ public sealed class AccountClaims(
         }
 
         return identity;
-    }
-
-    /// <summary>Ends the session of an inactive person at once, and takes over changed roles without a new sign-in.</summary>
-    public static async Task ValidateAsync(CookieValidatePrincipalContext context)
-    {
-        ArgumentNullException.ThrowIfNull(context);
-        var services = context.HttpContext.RequestServices;
-        var contexts = services.GetRequiredService<IDbContextFactory<WeldTraceDbContext>>();
-        await using var db = await contexts.CreateDbContextAsync(
-            context.HttpContext.RequestAborted
-        );
-        _ = Guid.TryParse(context.Principal?.FindFirstValue(PersonId), out var personId);
-        var current = await db
-            .People.AsNoTracking()
-            .Where(p => p.Id == personId && p.IsActive)
-            .Join(
-                db.Users,
-                p => p.Id,
-                a => a.PersonId,
-                (p, a) => new { p.Version, a.SecurityStamp }
-            )
-            .SingleOrDefaultAsync(context.HttpContext.RequestAborted);
-        var stamp = context.Principal?.FindFirstValue(
-            new ClaimsIdentityOptions().SecurityStampClaimType
-        );
-        if (
-            current is null
-            || current.SecurityStamp != stamp
-            || HasLastedTooLong(
-                context.Principal!,
-                services.GetRequiredService<TimeProvider>().GetUtcNow()
-            )
-            || services
-                .GetRequiredService<SessionBook>()
-                .HasEnded(context.Principal!.FindFirstValue(Session) ?? "")
-        )
-        {
-            context.RejectPrincipal();
-            await services.GetRequiredService<SignInManager<Account>>().SignOutAsync();
-            return;
-        }
-
-        if (
-            context.Principal!.FindFirstValue(PersonVersion)
-            != current.Version.ToString(System.Globalization.CultureInfo.InvariantCulture)
-        )
-        {
-            var signIn = services.GetRequiredService<SignInManager<Account>>();
-            if (await signIn.UserManager.GetUserAsync(context.Principal!) is { } account)
-            {
-                var changed = await signIn.CreateUserPrincipalAsync(account);
-                Carry(context.Principal!, changed);
-                context.ReplacePrincipal(changed);
-                context.ShouldRenew = true;
-            }
-        }
-    }
-
-    /// <summary>The claim that somebody signed in at an instant.</summary>
-    public static Claim SignIn(DateTimeOffset at) =>
-        new(SignedInAt, at.ToString("O", System.Globalization.CultureInfo.InvariantCulture));
-
-    /// <summary>Whether a sign-in is so long ago that it no longer counts, or says nothing of when it was.</summary>
-    public static bool HasLastedTooLong(ClaimsPrincipal person, DateTimeOffset now) =>
-        !DateTimeOffset.TryParseExact(
-            person.FindFirstValue(SignedInAt),
-            "O",
-            System.Globalization.CultureInfo.InvariantCulture,
-            System.Globalization.DateTimeStyles.None,
-            out var at
-        )
-        || now - at > LongestSession;
-
-    // A change of roles is no new sign-in: the session goes on, and ends when it would have ended.
-    private static void Carry(ClaimsPrincipal from, ClaimsPrincipal to)
-    {
-        var identity = (ClaimsIdentity)to.Identity!;
-        foreach (var type in (string[])[Session, SignedInAt])
-        {
-            identity.TryRemoveClaim(identity.FindFirst(type));
-            identity.AddClaim(new Claim(type, from.FindFirstValue(type)!));
-        }
     }
 }

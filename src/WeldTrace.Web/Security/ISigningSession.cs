@@ -34,7 +34,7 @@ public interface ISigningSession
     Task<PasskeyProof?> PasskeyAsync();
 
     /// <summary>A signature was given with name and password.</summary>
-    void Begin();
+    Task BeginAsync();
 }
 
 /// <summary>What a passkey proved.</summary>

@@ -7,6 +7,8 @@ namespace WeldTrace.Web.Security;
 /// <summary>Makes the account of a person, to be saved together with the person's record.</summary>
 public sealed class NewAccount(IPasswordHasher<Account> hasher, ILookupNormalizer names)
 {
+    private const int StampBytes = 20;
+
     /// <summary>Makes the account; the password has been checked before.</summary>
     public Account For(Person person, string password, bool mustChangePassword)
     {
@@ -27,9 +29,13 @@ public sealed class NewAccount(IPasswordHasher<Account> hasher, ILookupNormalize
             UserName = person.SignInName,
             NormalizedUserName = names.NormalizeName(person.SignInName),
             MustChangePassword = true,
-            SecurityStamp = Convert.ToHexStringLower(
-                System.Security.Cryptography.RandomNumberGenerator.GetBytes(20)
-            ),
+            SecurityStamp = Stamp(),
         };
     }
+
+    /// <summary>A new security stamp; tickets with another are worth nothing.</summary>
+    public static string Stamp() =>
+        Convert.ToHexStringLower(
+            System.Security.Cryptography.RandomNumberGenerator.GetBytes(StampBytes)
+        );
 }

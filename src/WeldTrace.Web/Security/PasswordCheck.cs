@@ -43,7 +43,7 @@ public sealed partial class PasswordCheck(
 
         if (await session.PasskeyAsync() is { } passkey)
         {
-            return Passkey(passkey, actor);
+            return await PasskeyAsync(passkey, actor);
         }
 
         if (session.AsksForName && !IsNameOf(account, session.TypedName))
@@ -65,7 +65,7 @@ public sealed partial class PasswordCheck(
         );
         if (outcome.IsAccepted)
         {
-            session.Begin();
+            await session.BeginAsync();
         }
 
         return outcome;
@@ -151,7 +151,7 @@ public sealed partial class PasswordCheck(
         return null;
     }
 
-    private Outcome Passkey(PasskeyProof proof, Actor actor)
+    private async Task<Outcome> PasskeyAsync(PasskeyProof proof, Actor actor)
     {
         if (proof.PersonId != actor.PersonId)
         {
@@ -162,7 +162,7 @@ public sealed partial class PasswordCheck(
             );
         }
 
-        session.Begin();
+        await session.BeginAsync();
         return Outcome.Accepted;
     }
 

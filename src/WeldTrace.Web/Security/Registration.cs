@@ -12,8 +12,6 @@ namespace WeldTrace.Web.Security;
 
 public static class Registration
 {
-    private static readonly TimeSpan IdleTime = TimeSpan.FromMinutes(30);
-
     public static IServiceCollection AddSecurity(
         this IServiceCollection services,
         IConfiguration configuration
@@ -22,7 +20,7 @@ public static class Registration
         services.AddCascadingAuthenticationState();
         services.AddScoped<CurrentActor>();
         services.AddHttpContextAccessor();
-        services.AddSingleton<SessionBook>();
+        services.AddScoped<Sessions>();
         services.AddSingleton<SignInLimit>();
         services.AddScoped<ISigningSession, SigningSession>();
         services.AddScoped<PasswordCheck>();
@@ -86,9 +84,9 @@ public static class Registration
                     options.LoginPath = Routes.SignIn;
                     options.AccessDeniedPath = "/not-allowed";
                     options.ReturnUrlParameter = "from";
-                    options.ExpireTimeSpan = IdleTime;
+                    options.ExpireTimeSpan = AccountSession.Idle;
                     options.SlidingExpiration = true;
-                    options.Events.OnValidatePrincipal = AccountClaims.ValidateAsync;
+                    options.Events.OnValidatePrincipal = SessionGuard.ValidateAsync;
                 }
             );
         services

@@ -1,5 +1,6 @@
-using System.Security.Claims;
 using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
+using WeldTrace.Persistence;
 using WeldTrace.Persistence.Accounts;
 
 namespace WeldTrace.Web.Security;
@@ -7,11 +8,12 @@ namespace WeldTrace.Web.Security;
 /// <summary>The signing session of the request. Without a request there is none, and the name is always asked for.</summary>
 internal sealed class SigningSession(
     IHttpContextAccessor http,
-    SessionBook sessions,
-    SignInManager<Account> signIn
+    IDbContextFactory<WeldTraceDbContext> contexts,
+    SignInManager<Account> signIn,
+    TimeProvider clock
 ) : ISigningSession
 {
-    public bool AsksForName => Session is not { } session || !sessions.HasSigned(session);
+    public bool AsksForName => Session?.SignedAt is null;
 
     public bool AsksForCode => AsksForName && Has(AccountClaims.SecondFactor);
 
@@ -21,7 +23,7 @@ internal sealed class SigningSession(
 
     public string? TypedCode => Sent(ISigningSession.CodeField);
 
-    private string? Session => http.HttpContext?.User.FindFirstValue(AccountClaims.Session);
+    private AccountSession? Session => http.HttpContext?.Features.Get<AccountSession>();
 
     public async Task<PasskeyProof?> PasskeyAsync()
     {
@@ -34,11 +36,17 @@ internal sealed class SigningSession(
         return new PasskeyProof(proved?.PersonId);
     }
 
-    public void Begin()
+    public async Task BeginAsync()
     {
-        if (Session is { } session)
+        if (Session is { SignedAt: null } session)
         {
-            sessions.Sign(session);
+            session.SignedAt = clock.GetUtcNow();
+            await using var db = await contexts.CreateDbContextAsync();
+            await db
+                .AccountSessions.Where(s => s.Id == session.Id)
+                .ExecuteUpdateAsync(change =>
+                    change.SetProperty(s => s.SignedAt, session.SignedAt)
+                );
         }
     }
 

@@ -32,6 +32,7 @@ internal static class AccessTable
         /me/password                                          in      yes       yes       yes        yes      yes      yes
         /me/second-factor                                     in      yes       yes       yes        yes      yes      yes
         /me/passkeys                                          in      yes       yes       yes        yes      yes      yes
+        /me/sessions                                          in      yes       yes       yes        yes      yes      yes
         /me/passkeys/new                                      in      yes       yes       yes        yes      yes      yes
         /me/passkeys/challenge                                in      yes       yes       yes        yes      yes      yes
         /open                                                 in      yes       yes       yes        yes      yes      yes

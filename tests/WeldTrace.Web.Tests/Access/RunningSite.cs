@@ -12,10 +12,14 @@ namespace WeldTrace.Web.Tests.Access;
 internal sealed class RunningSite : WebApplicationFactory<Program>
 {
     private readonly TestFolder _folder = new();
+    private readonly string? _kept;
     private readonly WorkingSite _site;
 
-    public RunningSite(WorkingSite site)
+    /// <param name="site">Whose database and clock it runs on.</param>
+    /// <param name="kept">Data folder that outlives it, as at a restart; null when it has one of its own.</param>
+    public RunningSite(WorkingSite site, string? kept = null)
     {
+        _kept = kept;
         _site = site;
         UseKestrel(0);
         StartServer();
@@ -40,7 +44,7 @@ internal sealed class RunningSite : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
-        builder.UseSetting("Database:Folder", _folder.Path);
+        builder.UseSetting("Database:Folder", _kept ?? _folder.Path);
         builder.UseSetting("ConnectionStrings:WeldTrace", _site.Database.OwnerConnectionString);
         builder.UseSetting("ConnectionStrings:WeldTraceApp", _site.Database.ConnectionString);
         builder.UseSetting("Logging:LogLevel:Default", "Error");

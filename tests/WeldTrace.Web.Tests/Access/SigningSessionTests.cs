@@ -1,7 +1,5 @@
 using System.Net;
-using System.Security.Claims;
 using WeldTrace.Web.Demo;
-using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Tests.Access;
 
@@ -66,25 +64,6 @@ public sealed class SigningSessionTests(DemoSite site)
             Routes.SignIn,
             answer.Headers.Location!.OriginalString,
             StringComparison.Ordinal
-        );
-    }
-
-    /// <summary>NIST SP 800-63B 4.2.3: twelve hours, however busy. A ticket without the time of its sign-in is too old to have one.</summary>
-    [Theory]
-    [InlineData(0, false)]
-    [InlineData(719, false)]
-    [InlineData(721, true)]
-    [InlineData(null, true)]
-    public void Session_LastsTwelveHours(int? minutes, bool hasLasted)
-    {
-        var start = new DateTimeOffset(2031, 5, 20, 6, 0, 0, TimeSpan.Zero);
-        var person = new ClaimsPrincipal(
-            new ClaimsIdentity(minutes is null ? [] : [AccountClaims.SignIn(start)])
-        );
-
-        Assert.Equal(
-            hasLasted,
-            AccountClaims.HasLastedTooLong(person, start.AddMinutes(minutes ?? 0))
         );
     }
 

@@ -17,5 +17,5 @@ internal sealed class NamedAlready : ISigningSession
 
     public Task<PasskeyProof?> PasskeyAsync() => Task.FromResult<PasskeyProof?>(null);
 
-    public void Begin() { }
+    public Task BeginAsync() => Task.CompletedTask;
 }

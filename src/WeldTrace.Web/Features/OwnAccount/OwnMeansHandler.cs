@@ -13,6 +13,8 @@ public sealed class OwnMeansHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SignInManager<Account> signIn,
     PasswordCheck passwords,
+    Security.Sessions sessions,
+    IHttpContextAccessor http,
     TimeProvider clock
 )
 {
@@ -29,7 +31,8 @@ public sealed class OwnMeansHandler(
         passwords.CheckAsync(account, password, "Your password is not right. Try again.", code);
 
     /// <summary>Lets this session go on after something that ends the others.</summary>
-    public Task GoOnAsync(Account account) => signIn.RefreshSignInAsync(account);
+    public Task GoOnAloneAsync(Account account) =>
+        sessions.GoOnAloneAsync(account, http.HttpContext!.User);
 
     /// <summary>Changes the account and states it in the ledger, or does neither; the session then knows of it.</summary>
     public async Task<Outcome> ChangeAsync(
@@ -54,7 +57,7 @@ public sealed class OwnMeansHandler(
         var saved = await db.SaveAsync(cancellation);
         if (saved.IsAccepted)
         {
-            await signIn.RefreshSignInAsync(account);
+            await sessions.GoOnAsync(account, http.HttpContext!.User);
         }
 
         return saved;

@@ -1,5 +1,6 @@
 using WeldTrace.Web.Features.OwnAccount.Passkeys;
 using WeldTrace.Web.Features.OwnAccount.SecondFactor;
+using WeldTrace.Web.Features.OwnAccount.Sessions;
 
 namespace WeldTrace.Web.Features.OwnAccount;
 
@@ -10,7 +11,8 @@ public static class Registration
         services
             .AddScoped<OwnMeansHandler>()
             .AddScoped<SecondFactorHandler>()
-            .AddScoped<PasskeysHandler>();
+            .AddScoped<PasskeysHandler>()
+            .AddScoped<SessionsHandler>();
 
     public static void MapOwnAccount(this IEndpointRouteBuilder endpoints) =>
         endpoints.MapPasskeys();

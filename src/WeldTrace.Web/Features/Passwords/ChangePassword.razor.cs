@@ -13,7 +13,10 @@ public sealed partial class ChangePassword
     private bool _isDone;
 
     [Inject]
-    public required SignInManager<Account> SignIn { get; init; }
+    public required UserManager<Account> Accounts { get; init; }
+
+    [Inject]
+    public required Sessions Sessions { get; init; }
 
     [Inject]
     public required PasswordCheck Passwords { get; init; }
@@ -28,7 +31,7 @@ public sealed partial class ChangePassword
 
     private async Task SaveAsync()
     {
-        var account = await SignIn.UserManager.GetUserAsync(Http.User);
+        var account = await Accounts.GetUserAsync(Http.User);
         var outcome = await Passwords.CheckAsync(
             account,
             In.Current,
@@ -45,8 +48,8 @@ public sealed partial class ChangePassword
         if (outcome.IsAccepted)
         {
             account!.MustChangePassword = false;
-            await SignIn.UserManager.ChangePasswordAsync(account, In.Current!, In.New!);
-            await SignIn.RefreshSignInAsync(account);
+            await Accounts.ChangePasswordAsync(account, In.Current!, In.New!);
+            await Sessions.GoOnAloneAsync(account, Http.User);
             _isDone = true;
         }
 

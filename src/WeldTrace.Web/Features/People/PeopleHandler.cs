@@ -29,11 +29,6 @@ public sealed class PersonForm : IShownVersion
     public string? Password { get; set; }
 }
 
-public sealed class ResetMeansForm
-{
-    public string? Reason { get; set; }
-}
-
 /// <summary>Enters and changes people and their accounts.</summary>
 public sealed class PeopleHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
@@ -127,60 +122,19 @@ public sealed class PeopleHandler(
             return outcome;
         }
 
-        SetPassword(account, form.Password);
+        if (SetPassword(account, form.Password) || !form.IsActive)
+        {
+            await db.EndSessionsAsync(
+                account.Id,
+                null,
+                SessionEnd.Administrator,
+                clock.GetUtcNow(),
+                cancellation
+            );
+        }
+
         return await db.SaveEditAsync(person, form, cancellation);
     }
-
-    /// <summary>Whether somebody has a second factor or a passkey.</summary>
-    public async Task<bool> HasMoreThanPasswordAsync(Guid id, CancellationToken cancellation)
-    {
-        await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db.Users.AnyAsync(
-            a =>
-                a.PersonId == id
-                && (a.TwoFactorEnabled || db.UserPasskeys.Any(p => p.UserId == a.Id)),
-            cancellation
-        );
-    }
-
-    /// <summary>Takes second factor and passkeys away, and ends every session of the person.</summary>
-    public async Task<Outcome> ResetMeansAsync(
-        Guid id,
-        ResetMeansForm form,
-        Actor actor,
-        CancellationToken cancellation
-    )
-    {
-        ArgumentNullException.ThrowIfNull(form);
-        await using var db = await contexts.CreateDbContextAsync(cancellation);
-        var person = await db.People.SingleOrDefaultAsync(p => p.Id == id, cancellation);
-        var account = await db.Users.SingleOrDefaultAsync(a => a.PersonId == id, cancellation);
-        if (person is null || account is null)
-        {
-            return Outcome.Refused("person", "There is no such person.");
-        }
-
-        var reset = person.ChangeSignInMeans(
-            SignInMeans.Reset,
-            form.Reason,
-            actor,
-            clock.GetUtcNow()
-        );
-        if (!reset.IsAccepted)
-        {
-            return reset;
-        }
-
-        account.TwoFactorEnabled = false;
-        account.SecurityStamp = NewStamp();
-        db.UserPasskeys.RemoveRange(
-            await db.UserPasskeys.Where(p => p.UserId == account.Id).ToListAsync(cancellation)
-        );
-        return await db.SaveAsync(cancellation);
-    }
-
-    private static string NewStamp() =>
-        Convert.ToHexStringLower(System.Security.Cryptography.RandomNumberGenerator.GetBytes(20));
 
     private static async Task<List<Refusal>> RefusalsAsync(
         WeldTraceDbContext db,
@@ -222,17 +176,20 @@ public sealed class PeopleHandler(
         return refusals;
     }
 
-    private void SetPassword(Account account, string? password)
+    private bool SetPassword(Account account, string? password)
     {
-        if (!string.IsNullOrEmpty(password))
+        if (string.IsNullOrEmpty(password))
         {
-            account.PasswordHash = hasher.HashPassword(account, password);
-            (account.MustChangePassword, account.AccessFailedCount, account.LockoutEnd) = (
-                true,
-                0,
-                null
-            );
-            account.SecurityStamp = NewStamp();
+            return false;
         }
+
+        account.PasswordHash = hasher.HashPassword(account, password);
+        (account.MustChangePassword, account.AccessFailedCount, account.LockoutEnd) = (
+            true,
+            0,
+            null
+        );
+        account.SecurityStamp = NewAccount.Stamp();
+        return true;
     }
 }

@@ -8,6 +8,7 @@ public static class Registration
     public static IServiceCollection AddPeople(this IServiceCollection services) =>
         services
             .AddScoped<PeopleHandler>()
+            .AddScoped<PersonMeansHandler>()
             .AddScoped<ImportPeopleHandler>()
             .AddScoped<PeopleListReader>();
 

@@ -11,7 +11,7 @@ public sealed partial class SignInHandler(
     PasswordCheck passwords,
     ActivePeople people,
     SignInLimit limit,
-    SessionBook sessions,
+    Sessions sessions,
     ILogger<SignInHandler> logger
 )
 {
@@ -47,7 +47,7 @@ public sealed partial class SignInHandler(
             return outcome;
         }
 
-        await EnterAsync(account!, http);
+        await EnterAsync(account!, SignInWay.Password, http);
         return outcome;
     }
 
@@ -73,20 +73,15 @@ public sealed partial class SignInHandler(
             );
         }
 
-        await EnterAsync(account, http);
+        await EnterAsync(account, SignInWay.Passkey, http);
         return Outcome.Accepted;
     }
 
-    private async Task EnterAsync(Account account, HttpContext http)
+    private async Task EnterAsync(Account account, SignInWay way, HttpContext http)
     {
         var address = http.Connection.RemoteIpAddress;
         limit.WasRight(address);
-        if (http.User.FindFirst(AccountClaims.Session) is { } before)
-        {
-            sessions.End(before.Value);
-        }
-
-        await signIn.SignInAsync(account, isPersistent: false);
+        await sessions.BeginAsync(account, way, http);
         LogSignedIn(logger, account.PersonId, address);
     }
 

@@ -39,7 +39,7 @@ public sealed class SecondFactorHandler(OwnMeansHandler means, Security.SecondFa
         }
 
         var key = await factor.NewKeyAsync(account);
-        await means.GoOnAsync(account);
+        await means.GoOnAloneAsync(account);
         return AddressOf(account, site, key);
     }
 

@@ -12,8 +12,8 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Persistence.Migrations
 {
     [DbContext(typeof(WeldTraceDbContext))]
-    [Migration("20261127145017_SecondFactors")]
-    partial class SecondFactors
+    [Migration("20261128034719_Sessions")]
+    partial class Sessions
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -2473,6 +2473,76 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("vessels", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.Welding.SignalReview", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Conclusion")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("conclusion");
+
+                    b.Property<Guid?>("FindingId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("finding_id");
+
+                    b.Property<int?>("FindingNumber")
+                        .HasColumnType("integer")
+                        .HasColumnName("finding_number");
+
+                    b.Property<string>("ReviewerName")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("reviewer_name");
+
+                    b.Property<Guid>("RunId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("run_id");
+
+                    b.Property<string>("RunLabel")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("run_label");
+
+                    b.Property<string>("Seen")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("seen");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(1000)
+                        .HasColumnType("character varying(1000)")
+                        .HasColumnName("text");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<Guid>("VesselId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("vessel_id");
+
+                    b.HasKey("Id")
+                        .HasName("pk_signal_reviews");
+
+                    b.HasIndex("RunId")
+                        .HasDatabaseName("ix_signal_reviews_run_id");
+
+                    b.HasIndex("VesselId")
+                        .HasDatabaseName("ix_signal_reviews_vessel_id");
+
+                    b.ToTable("signal_reviews", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Welding.WeldRun", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2733,6 +2803,61 @@ namespace WeldTrace.Persistence.Migrations
                         .HasDatabaseName("ix_accounts_person_id");
 
                     b.ToTable("accounts", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountSession", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("account_id");
+
+                    b.Property<DateTimeOffset>("BegunAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("begun_at");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("device");
+
+                    b.Property<DateTimeOffset?>("EndedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("ended_at");
+
+                    b.Property<string>("EndedBecause")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("ended_because");
+
+                    b.Property<DateTimeOffset>("LastSeenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("last_seen_at");
+
+                    b.Property<DateTimeOffset?>("SignedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("signed_at");
+
+                    b.Property<string>("Way")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("way");
+
+                    b.HasKey("Id")
+                        .HasName("pk_account_sessions");
+
+                    b.HasIndex("AccountId")
+                        .HasDatabaseName("ix_account_sessions_account_id");
+
+                    b.HasIndex("BegunAt")
+                        .HasDatabaseName("ix_account_sessions_begun_at");
+
+                    b.ToTable("account_sessions", (string)null);
                 });
 
             modelBuilder.Entity("WeldTrace.Persistence.Attachments.Attachment", b =>
@@ -3146,6 +3271,16 @@ namespace WeldTrace.Persistence.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_account_tokens_asp_net_users_user_id");
+                });
+
+            modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountSession", b =>
+                {
+                    b.HasOne("WeldTrace.Persistence.Accounts.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_account_sessions_accounts_account_id");
                 });
 
             modelBuilder.Entity("WeldTrace.Persistence.LedgerStore.CheckpointStampRow", b =>
