@@ -1,5 +1,6 @@
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Limits;
+using WeldTrace.Domain.Procedures;
 
 namespace WeldTrace.Web;
 
@@ -146,6 +147,9 @@ public static partial class Routes
     public static string ReviseLimits(Guid id) => $"{Limits}/{id:D}/revise";
 
     public static string NewLimitsOf(LimitKind kind) => $"{NewLimits}?kind={kind}";
+
+    public static string AcrossRunsOf(Guid procedure, WeldParameter parameter) =>
+        $"{AcrossRuns}?procedure={procedure:D}&parameter={parameter}";
 
     public const string AcrossRuns = "/procedures/runs";
     public const string OverlayRuns = "/procedures/runs/overlay";

@@ -127,7 +127,14 @@ internal sealed class RunLogger(
     /// <summary>Has the log that was brought read, with its columns as they seem to mean.</summary>
     public async Task<Outcome> TakeAsync(Guid run, Guid upload)
     {
-        var handler = new ReadLogHandler(contexts, Staged, Arrivals, intake, _clock);
+        var handler = new ReadLogHandler(
+            contexts,
+            Staged,
+            Arrivals,
+            intake,
+            new SignalWatch(contexts),
+            _clock
+        );
         var seen = await handler.FindAsync(run, upload, CancellationToken.None);
         var form = new ReadLogForm
         {

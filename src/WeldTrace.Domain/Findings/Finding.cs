@@ -25,7 +25,11 @@ public sealed partial class Finding : Record
     public override string Kind => "finding";
 
     /// <inheritdoc/>
-    public override string Label => FormattableString.Invariant($"F-{Number:00000}");
+    public override string Label => LabelOf(Number);
+
+    /// <summary>How a person names the finding of a number, for instance F-00012.</summary>
+    /// <param name="number">Number of the finding, 1 or more.</param>
+    public static string LabelOf(int number) => FormattableString.Invariant($"F-{number:00000}");
 
     /// <inheritdoc/>
     public override IReadOnlyList<Guid> ConcernedVessels => [VesselId];

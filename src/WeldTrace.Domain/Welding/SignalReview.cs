@@ -37,7 +37,8 @@ public sealed class SignalReview : Record
     public override string Kind => "signal-review";
 
     /// <inheritdoc/>
-    public override string Label => $"{RunLabel}: review of {ParameterNames.Of(Seen.Parameter)}";
+    public override string Label =>
+        $"{RunLabel}: {ParameterNames.Of(Seen.Parameter)}, review of a signal";
 
     /// <inheritdoc/>
     public override IReadOnlyList<Guid> ConcernedVessels => [VesselId];

@@ -7,6 +7,7 @@ using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
 using WeldTrace.Web.Components.Marks;
+using WeldTrace.Web.LogJudging;
 using WeldTrace.Web.Reading;
 
 namespace WeldTrace.Web.Features.Home;
@@ -14,6 +15,7 @@ namespace WeldTrace.Web.Features.Home;
 /// <summary>What waits for a person, most urgent first.</summary>
 public sealed class WorkReader(
     IDbContextFactory<WeldTraceDbContext> contexts,
+    SignalWatch signals,
     SiteDay day,
     TimeProvider clock
 )
@@ -36,6 +38,7 @@ public sealed class WorkReader(
             .. await DeadlineWork.ReadAsync(db, actor, today, cancellation),
             .. await ProductionWork.ReadAsync(db, actor, clock.GetUtcNow(), cancellation),
             .. await ProceduresAsync(db, actor, cancellation),
+            .. await SignalWork.ReadAsync(signals, actor, cancellation),
             .. await ToolWork.ReadAsync(db, actor, cancellation),
             .. await RepairWork.ReadAsync(db, actor, cancellation),
             .. await StepsAsync(db, actor, cancellation),

@@ -11,9 +11,6 @@ public sealed record AcrossRunsQuery(
     RunFigureFilter Filter
 )
 {
-    /// <summary>The latest runs that charts are made of.</summary>
-    public const int MostRuns = 1000;
-
     /// <summary>What the runs share, by the words of an address; what is no identity asks for nothing.</summary>
     public static RunFigureFilter FilterOf(string? machine, string? tool, string? welder) =>
         new(IdOf(machine), IdOf(tool), IdOf(welder));

@@ -22,6 +22,7 @@ public static class Registration
             .AddSingleton<StagedLogs>()
             .AddSingleton<ArrivedLogs>()
             .AddSingleton<LogIntake>()
+            .AddSingleton<SignalWatch>()
             .AddHostedService<WatchedFolderReader>()
             .AddScoped<WeldStepReader>()
             .AddScoped<StartRunHandler>()

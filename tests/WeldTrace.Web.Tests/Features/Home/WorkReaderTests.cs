@@ -2,13 +2,17 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sites;
 using WeldTrace.Domain.Tooling;
 using WeldTrace.Engineering.Quantities;
 using WeldTrace.Persistence;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Home;
+using WeldTrace.Web.LogJudging;
+using WeldTrace.Web.Reading;
 using WeldTrace.Web.Tests.Features.Qualifications;
+using WeldTrace.Web.Tests.Features.Welding;
 
 namespace WeldTrace.Web.Tests.Features.Home;
 
@@ -218,6 +222,52 @@ public sealed class WorkReaderTests(PostgresServerFixture server)
             .Where(w => w.Title.StartsWith("Sign qualification", StringComparison.Ordinal))
             .Select(w => w.Title);
 
+    [Fact]
+    public async Task Signals_NotReviewed_AreCountedForThoseWhoReviewThem()
+    {
+        await using var shop = await WeldShop.OpenAsync(server);
+        await shop.Database.AddAsync(
+            Accept.Value(
+                Site.SetUp(
+                    "Float works",
+                    "UTC",
+                    UnitSystem.Metric,
+                    false,
+                    SamplePeople.Engineer,
+                    SampleTime.Start
+                )
+            )
+        );
+        var run = await SampleFigures.AmongOthersAsync(shop, meanNewtons: 12_000);
+
+        foreach (var actor in (Actor[])[SamplePeople.Engineer, SamplePeople.QualityManager])
+        {
+            var work = Assert.Single(await SignalsAsync(shop, actor));
+            Assert.Equal(
+                $"Signals across runs not reviewed: 1 (Axial force, {run.ProcedureLabel})",
+                work.Title
+            );
+            Assert.Equal(
+                $"/procedures/runs?procedure={run.ProcedureRevisionId}&parameter=AxialForce",
+                work.Address
+            );
+        }
+
+        Assert.Empty(await SignalsAsync(shop, SamplePeople.Operator));
+        await SampleFigures.ReviewAsync(shop, run);
+        Assert.Empty(await SignalsAsync(shop, SamplePeople.Engineer));
+    }
+
+    private static async Task<IEnumerable<WaitingWork>> SignalsAsync(WeldShop shop, Actor actor) =>
+        (
+            await new WorkReader(
+                shop.Database,
+                new SignalWatch(shop.Database),
+                new SiteDay(new SiteReader(shop.Database), shop.Clock),
+                shop.Clock
+            ).ReadAsync(actor, CancellationToken.None)
+        ).Where(w => w.Title.StartsWith("Signals", StringComparison.Ordinal));
+
     private static void GoTo(WorkingSite site, string day) =>
         site.Clock.SetUtcNow(
             new DateTimeOffset(
@@ -229,8 +279,10 @@ public sealed class WorkReaderTests(PostgresServerFixture server)
         );
 
     private static Task<IReadOnlyList<WaitingWork>> ReadAsync(WorkingSite site, Actor actor) =>
-        new WorkReader(site.Database, site.Day, site.Clock).ReadAsync(
-            actor,
-            CancellationToken.None
-        );
+        new WorkReader(
+            site.Database,
+            new SignalWatch(site.Database),
+            site.Day,
+            site.Clock
+        ).ReadAsync(actor, CancellationToken.None);
 }

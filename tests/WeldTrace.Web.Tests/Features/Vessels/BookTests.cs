@@ -1,7 +1,9 @@
 using System.IO.Compression;
 using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
+using WeldTrace.Domain.Findings;
 using WeldTrace.Verify;
 using WeldTrace.Web.Demo;
 using WeldTrace.Web.Tests.Access;
@@ -46,6 +48,26 @@ public sealed class BookTests(DemoSite site)
         Assert.Contains(Plain("History of vessel NR10-0001"), text, StringComparison.Ordinal);
         Assert.Contains(Plain("Acts in the ledger"), text, StringComparison.Ordinal);
         Assert.Contains(Plain("Every act in the ledger"), text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Book_OfAVesselWithAReviewedSignal_NamesTheFindingThatCameOfIt()
+    {
+        var visit = await site.VisitAsync(DemoPeople.Auditor);
+        var (serial, finding) = await site.ReadAsync(async db =>
+        {
+            var review = await db.SignalReviews.SingleAsync(r => r.FindingNumber != null);
+            var vessel = await db.Vessels.SingleAsync(v => v.Id == review.VesselId);
+            return (vessel.Serial, Finding.LabelOf(review.FindingNumber!.Value));
+        });
+
+        var text = Text(await BytesAsync(visit, Routes.Book(serial)));
+
+        Assert.Contains(
+            Plain($"Finding that came of it {finding}"),
+            text,
+            StringComparison.Ordinal
+        );
     }
 
     /// <summary>What a person would look for in the book to find a record there.</summary>

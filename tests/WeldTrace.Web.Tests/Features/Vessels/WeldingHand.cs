@@ -104,6 +104,7 @@ internal sealed class WeldingHand(RoutedVessel vessel) : IDisposable
             Staged,
             new ArrivedLogs(Configuration, vessel.Site.Clock),
             _intake,
+            new SignalWatch(vessel.Site.Database),
             vessel.Site.Clock
         );
         var view = (await reading.FindAsync(run, kept.Id, CancellationToken.None))!;

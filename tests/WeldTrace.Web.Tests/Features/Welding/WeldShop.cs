@@ -55,7 +55,8 @@ internal sealed class WeldShop : IAsyncDisposable
 
     public LogIntake Intake { get; } = new();
 
-    public ReadLogHandler ReadLog => new(Database, Staged, Arrivals, Intake, Clock);
+    public ReadLogHandler ReadLog =>
+        new(Database, Staged, Arrivals, Intake, new SignalWatch(Database), Clock);
 
     public static async Task<WeldShop> OpenAsync(
         PostgresServerFixture server,

@@ -1,6 +1,8 @@
+using WeldTrace.Documents;
 using WeldTrace.Documents.RecordSheets;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
+using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.ProductionTesting;
@@ -166,6 +168,9 @@ internal static class BookRecords
                     ),
                     new("Came to", SignalWords.Of(r.Conclusion)),
                     new("What was looked at", r.Text),
+                    .. r.FindingNumber is { } number
+                        ? [new("Finding that came of it", Finding.LabelOf(number))]
+                        : Array.Empty<LabelledValue>(),
                     new("By", $"{r.ReviewerName}, {site.Show(r.At)}"),
                 ],
             });

@@ -3,6 +3,7 @@ using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.RunFigures;
+using WeldTrace.Web.LogJudging;
 
 namespace WeldTrace.Web.Features.Welding.AcrossRuns;
 
@@ -59,7 +60,7 @@ public sealed class AcrossRunsReader(IDbContextFactory<WeldTraceDbContext> conte
                 revision.Id,
                 query.Parameter,
                 query.Filter,
-                AcrossRunsQuery.MostRuns,
+                RunSignals.MostRuns,
                 cancellation
             );
         return new AcrossRunsView

@@ -13,6 +13,7 @@ namespace WeldTrace.Web.Features.Welding.CorrectPhases;
 /// <summary>Judges the kept log of a run anew, by phases that an engineer states.</summary>
 public sealed class CorrectPhasesHandler(
     IDbContextFactory<WeldTraceDbContext> contexts,
+    SignalWatch signals,
     TimeProvider clock
 )
 {
@@ -49,24 +50,13 @@ public sealed class CorrectPhasesHandler(
             return Outcome.From(refusals);
         }
 
-        var (run, content) = (records.Run, records.Revision.Content);
         var log =
             await db.FindProcessLogAsync(id, cancellation)
-            ?? throw new InvalidDataException($"The samples of {run.Label} are missing.");
-        var evaluation = LogEvaluation.Evaluate(
-            log,
-            RunPlan.For(run, records.Pass, content) with
-            {
-                Bounds = bounds,
-                // Judged again in the same way, whatever the machine's mapping says by now.
-                Filters = (run.Log!.Filters ?? []).ToDictionary(
-                    judged => MachineColumns.Channel(judged.Channel),
-                    judged => judged.Filter
-                ),
-            }
-        );
+            ?? throw new InvalidDataException($"The samples of {records.Run.Label} are missing.");
+        var (run, content) = (records.Run, records.Revision.Content);
+        var evaluation = Judge(log, records, bounds);
         var findings = run.CorrectPhases(
-            RunSummary.Of(run.Log.FileName, log, evaluation, run, content),
+            RunSummary.Of(run.Log!.FileName, log, evaluation, run, content),
             form.Reason ?? "",
             content.Windows,
             records.Vessel,
@@ -81,6 +71,26 @@ public sealed class CorrectPhasesHandler(
 
         db.AddRange(findings.Value);
         await db.KeepRunFiguresAsync(run, records.Tool, cancellation);
-        return await db.SaveAsync(cancellation);
+        var saved = await db.SaveAsync(cancellation);
+        if (saved.IsAccepted)
+        {
+            signals.Judged(run.ProcedureRevisionId);
+        }
+
+        return saved;
     }
+
+    // Judged again in the same way, whatever the machine's mapping says by now.
+    private static LogEvaluation Judge(ProcessLog log, RunRecords records, StatedBounds bounds) =>
+        LogEvaluation.Evaluate(
+            log,
+            RunPlan.For(records.Run, records.Pass, records.Revision.Content) with
+            {
+                Bounds = bounds,
+                Filters = (records.Run.Log!.Filters ?? []).ToDictionary(
+                    judged => MachineColumns.Channel(judged.Channel),
+                    judged => judged.Filter
+                ),
+            }
+        );
 }

@@ -19,6 +19,7 @@ public sealed class ReadLogHandler(
     StagedLogs staged,
     ArrivedLogs arrivals,
     LogIntake intake,
+    SignalWatch signals,
     TimeProvider clock
 )
 {
@@ -136,6 +137,7 @@ public sealed class ReadLogHandler(
         var saved = await db.SaveAsync(cancellation);
         if (saved.IsAccepted)
         {
+            signals.Judged(records.Run.ProcedureRevisionId);
             staged.Remove(runId, file);
             arrivals.RemoveTaken(machine.Id, log.Header.OriginalSha256);
         }

@@ -4,6 +4,7 @@ using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.RunFigures;
+using WeldTrace.Web.LogJudging;
 
 namespace WeldTrace.Web.Features.Welding.ReviewSignal;
 
@@ -42,7 +43,7 @@ public sealed class ReviewSignalReader(IDbContextFactory<WeldTraceDbContext> con
             run.ProcedureRevisionId,
             parameter,
             filter,
-            AcrossRunsQuery.MostRuns,
+            RunSignals.MostRuns,
             cancellation
         );
         var index = figures.ToList().FindIndex(f => f.RunId == runId);

@@ -6,6 +6,7 @@ using WeldTrace.Persistence.RunFigures;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
 using WeldTrace.Web.Features.Welding.CorrectPhases;
+using WeldTrace.Web.LogJudging;
 
 namespace WeldTrace.Web.Tests.Features.Welding.CorrectPhases;
 
@@ -103,12 +104,11 @@ public sealed class CorrectPhasesHandlerTests(PostgresServerFixture server)
         var form = CorrectPhasesForm.Of((await shop.RunAsync(id)).Log!.Phases);
         form.Reason = "The ramp lasted longer.";
         edit(form);
-        return await new CorrectPhasesHandler(shop.Database, shop.Clock).HandleAsync(
-            id,
-            form,
-            actor ?? SamplePeople.Engineer,
-            CancellationToken.None
-        );
+        return await new CorrectPhasesHandler(
+            shop.Database,
+            new SignalWatch(shop.Database),
+            shop.Clock
+        ).HandleAsync(id, form, actor ?? SamplePeople.Engineer, CancellationToken.None);
     }
 
     private static Task<RunFigureRow> FigureAsync(WeldShop shop, Guid id) =>

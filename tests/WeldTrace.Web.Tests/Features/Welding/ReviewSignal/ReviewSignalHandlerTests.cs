@@ -18,7 +18,7 @@ public sealed class ReviewSignalHandlerTests(PostgresServerFixture server)
     public async Task HandleAsync_ARunThatStandsOut_IsReviewedOnceAndBelongsToItsVessel()
     {
         await using var shop = await WeldShop.OpenAsync(server);
-        var run = await AmongOthersAsync(shop, meanNewtons: 12_000);
+        var run = await SampleFigures.AmongOthersAsync(shop, meanNewtons: 12_000);
         var form = Form();
 
         Accept.All(await ReviewAsync(shop, run, form));
@@ -44,7 +44,7 @@ public sealed class ReviewSignalHandlerTests(PostgresServerFixture server)
     public async Task HandleAsync_ARunLikeTheOthers_IsRefused()
     {
         await using var shop = await WeldShop.OpenAsync(server);
-        var run = await AmongOthersAsync(shop, meanNewtons: 8_000);
+        var run = await SampleFigures.AmongOthersAsync(shop, meanNewtons: 8_000);
 
         var outcome = await ReviewAsync(shop, run, Form());
 
@@ -59,7 +59,7 @@ public sealed class ReviewSignalHandlerTests(PostgresServerFixture server)
     public async Task HandleAsync_WithoutConclusionAndText_NamesBothFields(string? conclusion)
     {
         await using var shop = await WeldShop.OpenAsync(server);
-        var run = await AmongOthersAsync(shop, meanNewtons: 12_000);
+        var run = await SampleFigures.AmongOthersAsync(shop, meanNewtons: 12_000);
         var form = Form();
         (form.Conclusion, form.Text) = (conclusion, " ");
 
@@ -75,7 +75,7 @@ public sealed class ReviewSignalHandlerTests(PostgresServerFixture server)
     public async Task HandleAsync_WithAStrangeFinding_NamesTheField()
     {
         await using var shop = await WeldShop.OpenAsync(server);
-        var run = await AmongOthersAsync(shop, meanNewtons: 12_000);
+        var run = await SampleFigures.AmongOthersAsync(shop, meanNewtons: 12_000);
         var form = Form();
         form.FindingId = Guid.CreateVersion7();
 
@@ -88,7 +88,7 @@ public sealed class ReviewSignalHandlerTests(PostgresServerFixture server)
     public async Task HandleAsync_RunsOfAnotherMachineOnly_KnowsNoSuchRun()
     {
         await using var shop = await WeldShop.OpenAsync(server);
-        var run = await AmongOthersAsync(shop, meanNewtons: 12_000);
+        var run = await SampleFigures.AmongOthersAsync(shop, meanNewtons: 12_000);
 
         var outcome = await ReviewAsync(
             shop,
@@ -127,34 +127,4 @@ public sealed class ReviewSignalHandlerTests(PostgresServerFixture server)
             SamplePeople.Engineer,
             CancellationToken.None
         );
-
-    /// <summary>A run after twenty others of the same procedure, whose means go up and down by 20 N.</summary>
-    private static async Task<WeldRun> AmongOthersAsync(WeldShop shop, double meanNewtons)
-    {
-        var run = await shop.RunAsync(await shop.StartedAsync());
-        await using var db = shop.Database.CreateDbContext();
-        db.Add(Figure(run, run.Id, 0, meanNewtons));
-        db.AddRange(
-            Enumerable
-                .Range(1, 20)
-                .Select(i => Figure(run, Guid.CreateVersion7(), -i, 8_000 + (i % 2 * 20)))
-        );
-        await db.SaveChangesAsync();
-        return run;
-    }
-
-    private static RunFigureRow Figure(WeldRun run, Guid id, int hours, double mean) =>
-        new()
-        {
-            RunId = id,
-            Parameter = WeldParameter.AxialForce,
-            StartedAt = run.StartedAt.AddHours(hours),
-            ProcedureRevisionId = run.ProcedureRevisionId,
-            MachineId = run.MachineId,
-            ToolId = run.ToolId,
-            OperatorId = run.OperatorId,
-            MeanSi = mean,
-            StandardDeviationSi = 10,
-            ToolMetres = 1,
-        };
 }

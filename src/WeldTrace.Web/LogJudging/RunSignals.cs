@@ -3,7 +3,7 @@ using WeldTrace.Domain.Welding;
 using WeldTrace.Engineering.Statistics;
 using WeldTrace.Persistence.RunFigures;
 
-namespace WeldTrace.Web.Features.Welding;
+namespace WeldTrace.Web.LogJudging;
 
 /// <summary>Charts and capability of one parameter over many runs, in the unit of its window.</summary>
 public sealed class RunSignals
@@ -12,6 +12,9 @@ public sealed class RunSignals
 
     /// <summary>Charts need three or more runs.</summary>
     public const int FewestRuns = 3;
+
+    /// <summary>The latest runs that charts are made of.</summary>
+    public const int MostRuns = 1000;
 
     /// <param name="values">Means of the runs in order of time, in the unit of the window; three or more.</param>
     /// <param name="window">Window; null: no capability.</param>

@@ -1,8 +1,8 @@
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Welding;
-using WeldTrace.Web.Features.Welding;
+using WeldTrace.Web.LogJudging;
 
-namespace WeldTrace.Web.Tests.Features.Welding;
+namespace WeldTrace.Web.Tests.LogJudging;
 
 public sealed class RunSignalsTests
 {
