@@ -13,6 +13,7 @@ internal sealed class CollectionFiles
         CollectionPaths.ContentsSignature,
         CollectionPaths.SiteKey,
         CollectionPaths.Instructions,
+        CollectionPaths.Schema,
     ];
 
     private readonly Stream _zip;

@@ -27,11 +27,7 @@ internal static class ExchangeCheck
             }
             else if (manifest is { Version: > 1 } && !contents.Paths.Contains(path))
             {
-                problems.Add(
-                    ProblemKind.Removed,
-                    path,
-                    "Every bundle of this version has this file."
-                );
+                problems.Add(ProblemKind.Removed, path, ManifestCheck.OfThisVersion);
             }
         }
     }

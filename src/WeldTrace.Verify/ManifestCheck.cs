@@ -5,6 +5,8 @@ namespace WeldTrace.Verify;
 /// <summary>Compares the files with the manifest.</summary>
 internal static class ManifestCheck
 {
+    public const string OfThisVersion = "Every bundle of this version has this file.";
+
     private static readonly string[] Always =
     [
         BundlePaths.Manifest,
@@ -15,6 +17,8 @@ internal static class ManifestCheck
         BundlePaths.CheckpointSignature,
         BundlePaths.Proofs,
     ];
+
+    private static readonly string[] FromVersion3 = [BundlePaths.BundleSchema];
 
     public static BundleManifest? Run(BundleContents contents, ProblemList problems)
     {
@@ -31,6 +35,14 @@ internal static class ManifestCheck
             return null;
         }
         Compare(contents, manifest, problems);
+        foreach (
+            var path in FromVersion3.Where(path =>
+                manifest.Version > 2 && !contents.Paths.Contains(path)
+            )
+        )
+        {
+            problems.Add(ProblemKind.Removed, path, OfThisVersion);
+        }
         return manifest;
     }
 

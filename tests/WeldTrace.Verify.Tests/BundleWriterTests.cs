@@ -35,6 +35,7 @@ public sealed class BundleWriterTests
                 "VERIFY.md",
                 $"attachments/{SampleBundle.Hash(SampleBundle.Certificate)}.bin",
                 $"attachments/{SampleBundle.Hash(SampleBundle.Photo)}.jpg",
+                "bundle.schema.json",
                 "history.epcis.jsonld",
                 "ledger/0000000000.json",
                 "ledger/0000000002.json",

@@ -58,7 +58,7 @@ public sealed partial class CollectionCommandTests : IDisposable
         Assert.Equal(4, commands.Count);
         Assert.StartsWith(SampleBundle.Key.Fingerprint, Shell(commands[0]));
         Assert.Equal("Verified OK\n", Shell(commands[1]));
-        Assert.Equal(4, Shell(commands[2]).Split(": OK\n").Length - 1);
+        Assert.Equal(5, Shell(commands[2]).Split(": OK\n").Length - 1);
         Assert.Equal(
             ["./contents.json", "./contents.sig"],
             Shell(commands[3]).Split('\n', StringSplitOptions.RemoveEmptyEntries).Order()

@@ -53,7 +53,8 @@ public sealed class ForgeryTests
     [Theory]
     [InlineData(BundlePaths.Events)]
     [InlineData(BundlePaths.Lineage)]
-    public async Task Verify_FileForOtherSystemsLeftOutAndSigned_IsRemoved(string path)
+    [InlineData(BundlePaths.BundleSchema)]
+    public async Task Verify_FileOfThisVersionLeftOutAndSigned_IsRemoved(string path)
     {
         var files = await BundleFiles.SampleAsync();
         files.Remove(path);
@@ -65,14 +66,21 @@ public sealed class ForgeryTests
         Assert.Equal((ProblemKind.Removed, path), (problem.Kind, problem.Path));
     }
 
-    // The two files came with the second version of the bundle's form.
-    [Fact]
-    public async Task Verify_BundleOfTheFirstVersion_NeedsNoFilesForOtherSystems()
+    [Theory]
+    [InlineData(1, BundlePaths.Events, BundlePaths.Lineage, BundlePaths.BundleSchema)]
+    [InlineData(2, BundlePaths.BundleSchema)]
+    public async Task Verify_BundleOfAnEarlierVersion_NeedsNoFilesThatCameLater(
+        int version,
+        params string[] later
+    )
     {
         var files = await BundleFiles.SampleAsync();
-        files.Remove(BundlePaths.Events);
-        files.Remove(BundlePaths.Lineage);
-        Replace(files, BundlePaths.Manifest, "\"version\":2", "\"version\":1");
+        foreach (var path in later)
+        {
+            files.Remove(path);
+        }
+
+        Replace(files, BundlePaths.Manifest, "\"version\":3", $"\"version\":{version}");
         files.RemakeManifest();
         files.Sign(SampleBundle.Key);
 

@@ -37,6 +37,7 @@ internal static class CollectionInstructions
         | --- | --- |
         | `bundles/` | the history bundle of each vessel, a ZIP of its own that can be checked and passed on by itself |
         | `site-key.pem` | the site's public key |
+        | `bundle.schema.json` | what `contents.json` holds: a JSON Schema, draft 2020-12, of which `$defs/contents` is its form |
         | `contents.json` | every file above with its length and SHA-256, so that none can be left out or put in unseen; its signature is `contents.sig` |
 
         ## Check everything with one command

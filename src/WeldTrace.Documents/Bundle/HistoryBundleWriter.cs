@@ -83,6 +83,7 @@ public static class HistoryBundleWriter
         await archive.AddAsync(BundlePaths.Events, input.Events, cancellation);
         await archive.AddAsync(BundlePaths.Lineage, input.Lineage, cancellation);
         await archive.AddAsync(BundlePaths.RecordSchema, RecordSchema.Published(), cancellation);
+        await archive.AddAsync(BundlePaths.BundleSchema, BundleSchema.Published(), cancellation);
         var records = input.Records.Select(record =>
             (Path: BundlePaths.Record(record.Kind, record.Id), record.Json)
         );

@@ -75,13 +75,15 @@ public sealed class HistoryCollectionWriter : IAsyncDisposable
             Bundles = _bundles,
             Papers = [],
         };
-        var text = CollectionInstructions.For(contents, key.Fingerprint);
+        var text = Encoding.UTF8.GetBytes(CollectionInstructions.For(contents, key.Fingerprint));
+        var pem = Encoding.ASCII.GetBytes(key.PublicKey.Pem);
         contents = contents with
         {
             Papers =
             [
                 await PutAsync(CollectionPaths.Instructions, text, cancellation),
-                await PutAsync(CollectionPaths.SiteKey, key.PublicKey.Pem, cancellation),
+                await PutAsync(CollectionPaths.SiteKey, pem, cancellation),
+                await PutAsync(CollectionPaths.Schema, BundleSchema.Published(), cancellation),
             ],
         };
         var bytes = contents.ToCanonicalBytes();
@@ -91,10 +93,10 @@ public sealed class HistoryCollectionWriter : IAsyncDisposable
 
     public ValueTask DisposeAsync() => _zip.DisposeAsync();
 
-    private Task<BundleFile> PutAsync(string path, string text, CancellationToken cancellation) =>
+    private Task<BundleFile> PutAsync(string path, byte[] bytes, CancellationToken cancellation) =>
         _archive.AddAsync(
             path,
-            (stream, token) => stream.WriteAsync(Encoding.UTF8.GetBytes(text), token).AsTask(),
+            (stream, token) => stream.WriteAsync(bytes, token).AsTask(),
             cancellation
         );
 }

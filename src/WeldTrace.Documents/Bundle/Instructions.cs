@@ -37,6 +37,7 @@ internal static class Instructions
         | `records.prov.json` | which version came from which, and by whom, as W3C PROV-JSON |
         | `records/` | the newest version of each record, as JSON |
         | `records.schema.json` | what those files hold: a JSON Schema, draft 2020-12, with a definition per kind; any validator checks `records/<kind>/<id>.json` against `$defs/<kind>` |
+        | `bundle.schema.json` | the same for `manifest.json` and the files of `ledger/`: `$defs/manifest`, `entry`, `checkpoint` and `proofs` |
         | `ledger/<number>.json` | every change of those records: who, when, what, why |
         | `ledger/proofs.json` | proof that each entry stands in the site's ledger (RFC 9162) |
         | `ledger/checkpoint.json` | size and root hash of the site's ledger; its signature is `ledger/checkpoint.sig` |

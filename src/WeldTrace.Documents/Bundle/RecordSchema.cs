@@ -30,15 +30,7 @@ public static class RecordSchema
     };
 
     /// <summary>The published file, as it goes into each bundle.</summary>
-    public static byte[] Published()
-    {
-        using var file = typeof(RecordSchema).Assembly.GetManifestResourceStream(
-            "records.schema.json"
-        )!;
-        using var copy = new MemoryStream();
-        file.CopyTo(copy);
-        return copy.ToArray();
-    }
+    public static byte[] Published() => BundleSchema.Read("records.schema.json");
 
     /// <summary>The schema that follows from the types.</summary>
     public static string FromTypes()

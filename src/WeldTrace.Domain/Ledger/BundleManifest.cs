@@ -9,9 +9,9 @@ public sealed record BundleManifest
     private const string Format = "weldtrace-history-bundle";
 
     /// <summary>Newest version of the bundle's form.</summary>
-    public const int NewestVersion = 2;
+    public const int NewestVersion = 3;
 
-    /// <summary>Version of the bundle's form: from 2 it holds <see cref="BundlePaths.Events"/> and <see cref="BundlePaths.Lineage"/>.</summary>
+    /// <summary>Version of the bundle's form: from 2 it holds <see cref="BundlePaths.Events"/> and <see cref="BundlePaths.Lineage"/>, from 3 <see cref="BundlePaths.BundleSchema"/>.</summary>
     public int Version
     {
         get;

@@ -29,6 +29,9 @@ public static class BundlePaths
     /// <summary>The JSON Schema of the records.</summary>
     public const string RecordSchema = "records.schema.json";
 
+    /// <summary>The JSON Schema of the manifest and of the ledger's files.</summary>
+    public const string BundleSchema = "bundle.schema.json";
+
     /// <summary>How to check the bundle; VERIFY.txt in bundles that were made earlier.</summary>
     public const string Instructions = "VERIFY.md";
 

@@ -14,6 +14,9 @@ public static class CollectionPaths
     /// <summary>The site's public key.</summary>
     public const string SiteKey = BundlePaths.SiteKey;
 
+    /// <summary>The JSON Schema of the list.</summary>
+    public const string Schema = BundlePaths.BundleSchema;
+
     /// <summary>How to check the collection.</summary>
     public const string Instructions = BundlePaths.Instructions;
 

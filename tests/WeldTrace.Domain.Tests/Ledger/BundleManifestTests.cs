@@ -29,7 +29,7 @@ public sealed class BundleManifestTests
             Text
         );
         Assert.Contains("\"format\":\"weldtrace-history-bundle\"", Text);
-        Assert.Contains("\"version\":2,\"vesselId\":\"0198c0de", Text);
+        Assert.Contains("\"version\":3,\"vesselId\":\"0198c0de", Text);
         Assert.EndsWith("\"vesselSerial\":\"NR-0142\"}", Text);
     }
 
@@ -46,7 +46,7 @@ public sealed class BundleManifestTests
     }
 
     [Theory]
-    [InlineData("\"version\":2", "\"version\":3")]
+    [InlineData("\"version\":3", "\"version\":4")]
     [InlineData("weldtrace-history-bundle", "weldtrace-other")]
     [InlineData("VERIFY.md", "../VERIFY.md")]
     [InlineData("VERIFY.md", "zzz")]

@@ -1,12 +1,15 @@
 using System.Net;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Access;
 using WeldTrace.TestSupport.Database;
 using WeldTrace.TestSupport.Records;
+using WeldTrace.Web.Features.Systems.Histories;
 using WeldTrace.Web.Systems;
 using WeldTrace.Web.Tests.Features;
 using WeldTrace.Web.Tests.Features.Testing;
+using WeldTrace.Web.Tests.Features.Vessels;
 using static WeldTrace.Web.Tests.Access.ApiClients;
 
 namespace WeldTrace.Web.Tests.Access;
@@ -84,6 +87,11 @@ public sealed class ApiTests(PostgresServerFixture server)
         Assert.All(
             history.GetProperty("entries").EnumerateArray(),
             e => Assert.NotEmpty(e.GetProperty("path").EnumerateArray())
+        );
+        BundleSchemaTests.AssertKeeps(
+            JsonNode.Parse(history.GetRawText())!,
+            "history",
+            HistoryReader.Format
         );
         Assert.Equal(HttpStatusCode.NotFound, none.StatusCode);
         Assert.Contains("NONE-1", await DetailAsync(none), StringComparison.Ordinal);

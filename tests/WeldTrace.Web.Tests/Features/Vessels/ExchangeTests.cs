@@ -24,7 +24,7 @@ public sealed class ExchangeTests(DemoSite site)
         Assert.Empty(Epcis.Errors(Read(bundle, BundlePaths.Events)));
         Assert.Empty(Prov.Errors(Read(bundle, BundlePaths.Lineage)));
         var report = BundleVerifier.Verify(new MemoryStream(bundle));
-        Assert.Equal(2, report.Manifest!.Version);
+        Assert.Equal(3, report.Manifest!.Version);
         Assert.Empty(report.Problems);
     }
 

@@ -1,7 +1,6 @@
 using System.IO.Compression;
 using System.Text;
 using System.Text.Json.Nodes;
-using Json.Schema;
 using WeldTrace.Documents.Bundle;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Web.Demo;
@@ -13,12 +12,6 @@ namespace WeldTrace.Web.Tests.Features.Vessels;
 [Collection(typeof(DemoSiteGroup))]
 public sealed class RecordSchemaTests(DemoSite site)
 {
-    private static readonly EvaluationOptions Options = new()
-    {
-        OutputFormat = OutputFormat.List,
-        EvaluateAs = SpecVersion.Draft202012,
-    };
-
     [Fact]
     public async Task PublishedFile_IsWhatTheTypesGive()
     {
@@ -55,11 +48,11 @@ public sealed class RecordSchemaTests(DemoSite site)
         foreach (var kind in records.GroupBy(e => e.FullName.Split('/')[1]))
         {
             kinds++;
-            var of = Of(schema, kind.Key);
+            var of = PublishedSchema.Of(schema, kind.Key);
             foreach (var record in kind)
             {
                 var document = await ReadAsync(record);
-                errors.AddRange(Errors(of, document).Select(e => $"{record.FullName}: {e}"));
+                errors.AddRange(of.Errors(document).Select(e => $"{record.FullName}: {e}"));
             }
 
             AssertChangedBreaks(of, await ReadAsync(kind.First()));
@@ -69,13 +62,13 @@ public sealed class RecordSchemaTests(DemoSite site)
         Assert.True(kinds > 8, $"Only {kinds} kinds of records were looked at.");
     }
 
-    private static void AssertChangedBreaks(JsonSchema schema, JsonNode document)
+    private static void AssertChangedBreaks(PublishedSchema schema, JsonNode document)
     {
         document["unheardOf"] = 1;
-        Assert.NotEmpty(Errors(schema, document));
+        Assert.NotEmpty(schema.Errors(document));
         document.AsObject().Remove("unheardOf");
         document.AsObject().Remove("version");
-        Assert.NotEmpty(Errors(schema, document));
+        Assert.NotEmpty(schema.Errors(document));
     }
 
     /// <summary>A property with a default came later than its record: written where it was never given, it would part old records from their ledger entries.</summary>
@@ -99,10 +92,10 @@ public sealed class RecordSchemaTests(DemoSite site)
     [Fact]
     public void Quantity_InAnotherUnit_BreaksIt()
     {
-        var length = Of(JsonNode.Parse(RecordSchema.Published())!, "weld-run");
+        var length = PublishedSchema.Of(JsonNode.Parse(RecordSchema.Published())!, "weld-run");
 
         Assert.Contains(
-            Errors(length, JsonNode.Parse("""{ "trackRadius": { "value": 62, "unit": "mm" } }""")!),
+            length.Errors(JsonNode.Parse("""{ "trackRadius": { "value": 62, "unit": "mm" } }""")!),
             e => e.StartsWith("/trackRadius/unit", StringComparison.Ordinal)
         );
     }
@@ -116,30 +109,6 @@ public sealed class RecordSchemaTests(DemoSite site)
             JsonArray a => a.Where(i => i is not null).SelectMany(i => Objects(i!)),
             _ => [],
         };
-
-    private static JsonSchema Of(JsonNode schema, string kind) =>
-        JsonSchema.FromText(
-            new JsonObject
-            {
-                ["$schema"] = schema["$schema"]!.DeepClone(),
-                ["$defs"] = new JsonObject { [kind] = schema["$defs"]![kind]!.DeepClone() },
-                ["$ref"] = $"#/$defs/{kind}",
-            }.ToJsonString()
-        );
-
-    private static IReadOnlyList<string> Errors(JsonSchema schema, JsonNode document)
-    {
-        var found = schema.Evaluate(document, Options);
-        return found.IsValid
-            ? []
-            :
-            [
-                "invalid",
-                .. found
-                    .Details.Where(d => d is { IsValid: false, HasErrors: true })
-                    .SelectMany(d => d.Errors!.Select(e => $"{d.InstanceLocation}: {e.Value}")),
-            ];
-    }
 
     private static async Task<JsonNode> ReadAsync(ZipArchiveEntry entry)
     {
