@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
+using Microsoft.EntityFrameworkCore.Infrastructure;
 using Npgsql;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Persistence;
@@ -11,9 +13,23 @@ public static class ContextOptions
     private const int Retries = 4;
     private static readonly TimeSpan LongestRetryDelay = TimeSpan.FromSeconds(3);
 
-    public static TBuilder UseWeldTrace<TBuilder>(this TBuilder options, string connectionString)
+    /// <param name="options">Options of the context.</param>
+    /// <param name="connectionString">Database and role.</param>
+    /// <param name="archive">Where archived bundles are; null for a context that reads none.</param>
+    public static TBuilder UseWeldTrace<TBuilder>(
+        this TBuilder options,
+        string connectionString,
+        ArchiveFolder? archive = null
+    )
         where TBuilder : DbContextOptionsBuilder
     {
+        if (archive is not null)
+        {
+            ((IDbContextOptionsBuilderInfrastructure)options).AddOrUpdateExtension(
+                new ArchiveOption(archive)
+            );
+        }
+
         options
             .UseNpgsql(
                 WithoutCompilation(connectionString),

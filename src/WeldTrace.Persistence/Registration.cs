@@ -1,4 +1,5 @@
 using Microsoft.Extensions.DependencyInjection;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.Roles;
 
 namespace WeldTrace.Persistence;
@@ -9,10 +10,14 @@ public static class Registration
     public static IServiceCollection AddPersistence(this IServiceCollection services)
     {
         services.AddDatabaseServer<WeldTraceDbContext>(WeldTraceDbContext.AppendOnlyTables);
+        services.AddSingleton(provider =>
+            ArchiveFolder.In(provider.GetRequiredService<DatabaseSettings>())
+        );
         services.AddDbContextFactory<WeldTraceDbContext>(
             (provider, options) =>
                 options.UseWeldTrace(
-                    provider.GetRequiredService<IDatabaseConnections>().Current.Application
+                    provider.GetRequiredService<IDatabaseConnections>().Current.Application,
+                    provider.GetRequiredService<ArchiveFolder>()
                 )
         );
         return services;

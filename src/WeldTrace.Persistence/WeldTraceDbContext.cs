@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 using Npgsql;
 using WeldTrace.Domain.Access;
+using WeldTrace.Domain.Archiving;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Equipment;
@@ -27,6 +28,7 @@ using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
 using WeldTrace.Persistence.Accounts;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.LedgerStore;
 using WeldTrace.Persistence.ProcessLogStore;
@@ -56,6 +58,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
         "laboratory_tests",
         "production_tests",
         "signal_reviews",
+        "vessel_archives",
         "attachments",
         "process_logs",
         "process_log_chunks",
@@ -85,6 +88,7 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<ProductionTest> ProductionTests => Set<ProductionTest>();
     public DbSet<WeldRun> WeldRuns => Set<WeldRun>();
     public DbSet<SignalReview> SignalReviews => Set<SignalReview>();
+    public DbSet<VesselArchive> VesselArchives => Set<VesselArchive>();
     public DbSet<Concession> Concessions => Set<Concession>();
     public DbSet<LeakTest> LeakTests => Set<LeakTest>();
     public DbSet<PressureTest> PressureTests => Set<PressureTest>();
@@ -120,6 +124,9 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
             ? base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken)
             : SaveWithLedgerAsync(records, cancellationToken);
     }
+
+    /// <summary>Where archived bundles are; null when this context was not told.</summary>
+    public ArchiveFolder? Archive { get; } = options.FindExtension<ArchiveOption>()?.Folder;
 
     /// <summary>The common answer of the queries that are asked in one round trip, while it is read.</summary>
     internal DbDataReader? Answering { get; set; }

@@ -21,6 +21,7 @@ public static partial class Routes
     public const string Trace = "/trace";
     public const string TraceCsv = "/trace.csv";
     public const string RecallList = "/trace/recall.pdf";
+    public const string Archive = "/archive";
     public const string Histories = "/histories";
     public const string OrderHistories = "/histories/new";
     public const string Designs = "/designs";

@@ -46,6 +46,10 @@ public static partial class Routes
 
     public static string Bundle(string serial) => $"{Vessel(serial)}/history.zip";
 
+    public static string ArchiveVessel(string serial) => $"{Vessel(serial)}/archive";
+
+    public static string ArchivedBundle(Guid id) => $"{Archive}/{id:D}/history.zip";
+
     /// <summary>The page on which the histories of a production lot are ordered.</summary>
     public static string OrderLot(Guid lot) => $"{OrderHistories}?production-lot={lot:D}";
 

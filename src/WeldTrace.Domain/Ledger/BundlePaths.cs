@@ -44,6 +44,7 @@ public static class BundlePaths
     /// <summary>The inclusion proofs of the entries.</summary>
     public const string Proofs = "ledger/proofs.json";
 
+    private const string Attachments = "attachments/";
     private const int LongestPath = 200;
 
     /// <summary>Path of a record.</summary>
@@ -71,7 +72,17 @@ public static class BundlePaths
         {
             throw new ArgumentException("1 to 8 of a-z and 0-9.", nameof(extension));
         }
-        return $"attachments/{LedgerText.Sha256Hex(sha256, nameof(sha256))}.{extension}";
+        return $"{Attachments}{LedgerText.Sha256Hex(sha256, nameof(sha256))}.{extension}";
+    }
+
+    /// <summary>Whether a path is that of an attachment.</summary>
+    /// <param name="path">The path.</param>
+    /// <param name="sha256">Its SHA-256, 64 lower-case hexadecimal digits; null for any.</param>
+    public static bool IsAttachment(string path, string? sha256 = null)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var start = sha256 is null ? Attachments : $"{Attachments}{sha256}.";
+        return path.StartsWith(start, StringComparison.Ordinal);
     }
 
     /// <summary>

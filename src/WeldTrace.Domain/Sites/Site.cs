@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Archiving;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.Records;
 
@@ -42,6 +43,9 @@ public sealed class Site : Record
 
     /// <summary>Weakest inspection document that a material lot may have at this site; null when the site asks for none.</summary>
     public InspectionDocumentType? RequiredDocument { get; private set; }
+
+    /// <summary>Years that the records of a vessel are kept whole at least, 5 to 100; null when the site adds nothing to the published rules.</summary>
+    public int? RetentionYears { get; private set; }
 
     /// <summary>The time zone of <see cref="TimeZoneId"/>.</summary>
     public TimeZoneInfo TimeZone => TimeZoneInfo.FindSystemTimeZoneById(TimeZoneId);
@@ -123,6 +127,35 @@ public sealed class Site : Record
                 weakest is { } type ? InspectionDocuments.Word(type) : "none"
             );
         }
+    }
+
+    /// <summary>Says for how long the records of vessels are kept whole, beside the published rules.</summary>
+    /// <param name="years">Whole years, 5 to 100; null to add nothing.</param>
+    /// <param name="actor">Administrator.</param>
+    /// <param name="at">UTC instant.</param>
+    public Outcome KeepRecordsFor(int? years, Actor actor, DateTimeOffset at)
+    {
+        if (years is < Retention.FewestSiteYears or > Retention.MostSiteYears)
+        {
+            return Outcome.Refused(
+                "retention",
+                $"Give {Retention.FewestSiteYears} to {Retention.MostSiteYears} years, or leave the field empty.",
+                nameof(RetentionYears)
+            );
+        }
+
+        if (years != RetentionYears)
+        {
+            RetentionYears = years;
+            Note(
+                actor,
+                at,
+                "retention of records changed",
+                years is { } set ? FormattableString.Invariant($"{set} years") : "published rules"
+            );
+        }
+
+        return Outcome.Accepted;
     }
 
     /// <summary>What is wrong with a name and a time zone; empty when nothing is.</summary>

@@ -51,6 +51,7 @@ internal sealed class EveryRecord
         await all.AddAsync(db.ProductionTests, cancellation);
         await all.AddAsync(db.WeldRuns, cancellation);
         await all.AddAsync(db.SignalReviews, cancellation);
+        await all.AddAsync(db.VesselArchives, cancellation);
         await all.AddAsync(db.Concessions, cancellation);
         await all.AddAsync(db.LeakTests, cancellation);
         await all.AddAsync(db.PressureTests, cancellation);
@@ -60,6 +61,18 @@ internal sealed class EveryRecord
         await all.AddAsync(db.Findings, cancellation);
         await all.AddAsync(db.Signatures, cancellation);
         return all._records;
+    }
+
+    /// <summary>Those of one table that can be read.</summary>
+    public static async Task<IReadOnlyList<T>> ReadAsync<T>(
+        DbSet<T> table,
+        CancellationToken cancellation
+    )
+        where T : Record
+    {
+        var readable = new EveryRecord([], []);
+        await readable.AddAsync(table, cancellation);
+        return [.. readable._records.Cast<T>()];
     }
 
     private async Task AddAsync<T>(DbSet<T> table, CancellationToken cancellation)

@@ -19,15 +19,18 @@ internal static class FileCheck
             .Select(e => (Entry: e, Hashes: NamedHashes.In(e.Content)))
             .Where(n => n.Hashes.Attachments.Count + n.Hashes.Logs.Count > 0)
             .ToList();
+        var archives = await ArchiveCheck.ReadAsync(db, progress, cancellation);
         return
         [
-            .. await ComparePapersAsync(db, named, cancellation),
-            .. await CompareLogsAsync(db, named, progress, cancellation),
+            .. archives.Problems,
+            .. await ComparePapersAsync(db, archives, named, cancellation),
+            .. await CompareLogsAsync(db, archives, named, progress, cancellation),
         ];
     }
 
     private static async Task<IReadOnlyList<string>> ComparePapersAsync(
         WeldTraceDbContext db,
+        ArchiveCheck archives,
         IReadOnlyList<(LedgerEntry Entry, NamedHashes Hashes)> named,
         CancellationToken cancellation
     )
@@ -35,7 +38,7 @@ internal static class FileCheck
         // The database computes the hashes, so that no paper has to travel.
         var kept = await db
             .Database.SqlQuery<KeptPaper>(
-                $"SELECT sha256, encode(sha256(bytes), 'hex') AS computed FROM attachments"
+                $"SELECT sha256, encode(sha256(bytes), 'hex') AS computed, length(bytes) AS length, archive_id FROM attachments"
             )
             .ToListAsync(cancellation);
         var known = kept.Select(k => k.Sha256).ToHashSet(StringComparer.Ordinal);
@@ -45,7 +48,7 @@ internal static class FileCheck
             .ToListAsync(cancellation);
         return
         [
-            .. kept.Where(k => k.Sha256 != k.Computed)
+            .. kept.Where(k => !k.IsUnchanged(archives))
                 .Select(k =>
                     $"The file {k.Sha256} was changed: its bytes no longer give its hash."
                 ),
@@ -61,6 +64,7 @@ internal static class FileCheck
 
     private static async Task<IReadOnlyList<string>> CompareLogsAsync(
         WeldTraceDbContext db,
+        ArchiveCheck archives,
         IReadOnlyList<(LedgerEntry Entry, NamedHashes Hashes)> named,
         IProgress<LedgerProgress>? progress,
         CancellationToken cancellation
@@ -70,17 +74,24 @@ internal static class FileCheck
         var owners = named
             .Where(n => n.Hashes.Logs.Count > 0)
             .ToDictionary(n => n.Entry.RecordId, n => n);
-        var kept = await db.ProcessLogs.Select(l => l.RunId).ToListAsync(cancellation);
+        var kept = await db
+            .ProcessLogs.Select(l => new { l.RunId, l.ArchiveId })
+            .ToListAsync(cancellation);
         for (var read = 0; read < kept.Count; read++)
         {
-            var id = kept[read];
+            var id = kept[read].RunId;
             progress?.Report(new LedgerProgress("process logs", read, kept.Count));
             if (!owners.Remove(id, out var owner))
             {
                 problems.Add($"A process log of {id} is kept that no record names.");
             }
             else if (
-                await HashAsync(db, id, cancellation) is var hash
+                (
+                    kept[read].ArchiveId is { } archive
+                        ? archives.LogOf(archive, id) ?? ""
+                        : await HashAsync(db, id, cancellation)
+                )
+                    is var hash
                 && !owner.Hashes.Logs.Contains(hash)
             )
             {
@@ -119,5 +130,12 @@ internal static class FileCheck
     private static string NameOf(LedgerEntry entry) =>
         FormattableString.Invariant($"{entry.RecordKind} of ledger entry {entry.Number}");
 
-    private sealed record KeptPaper(string Sha256, string Computed);
+    private sealed record KeptPaper(string Sha256, string Computed, int Length, Guid? ArchiveId)
+    {
+        /// <summary>An archived file has left no bytes here, and its archive was written for it.</summary>
+        public bool IsUnchanged(ArchiveCheck archives) =>
+            ArchiveId is { } archive
+                ? Length == 0 && archives.Holds(archive, Sha256)
+                : Sha256 == Computed;
+    }
 }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Archiving;
 using WeldTrace.Domain.Concessions;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Laboratory;
@@ -40,6 +41,9 @@ public sealed record VesselHistory(
     /// <summary>Reviews of signals that control charts showed of its runs.</summary>
     public IReadOnlyList<SignalReview> SignalReviews { get; init; } = [];
 
+    /// <summary>Archives of its files and process logs.</summary>
+    public IReadOnlyList<VesselArchive> Archives { get; init; } = [];
+
     /// <summary>Everyone who welded on the vessel.</summary>
     public IReadOnlyCollection<Guid> WeldedBy => [.. Runs.Select(r => r.OperatorId).Distinct()];
 
@@ -57,6 +61,7 @@ public sealed record VesselHistory(
             .. Laboratory,
             .. SignOffs,
             .. Findings,
+            .. Archives,
         ];
 
     /// <summary>Signatures of one record, oldest first.</summary>
@@ -122,6 +127,7 @@ public static class VesselHistoryLoading
             Laboratory = await LaboratoryAsync(db, vessel, cancellation),
             Concessions = await ConcessionsAsync(db, id, cancellation),
             SignalReviews = await SignalReviewsAsync(db, id, cancellation),
+            Archives = await ArchivesAsync(db, id, cancellation),
         };
     }
 
@@ -170,6 +176,17 @@ public static class VesselHistoryLoading
             .SignalReviews.AsNoTracking()
             .Where(r => r.VesselId == vesselId)
             .OrderBy(r => r.At)
+            .ToListAsync(cancellation);
+
+    private static async Task<List<VesselArchive>> ArchivesAsync(
+        WeldTraceDbContext db,
+        Guid vesselId,
+        CancellationToken cancellation
+    ) =>
+        await db
+            .VesselArchives.AsNoTracking()
+            .Where(a => a.VesselId == vesselId)
+            .OrderBy(a => a.At)
             .ToListAsync(cancellation);
 
     // The ledger's index knows which signatures speak of a vessel.

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using WeldTrace.Domain.Archiving;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Ledger;
@@ -206,6 +207,18 @@ internal sealed class SignalReviewMapping : IEntityTypeConfiguration<SignalRevie
         builder.Property(r => r.Text).HasMaxLength(SignalReview.LongestText);
         builder.HasIndex(r => r.RunId);
         builder.HasIndex(r => r.VesselId);
+    }
+}
+
+internal sealed class VesselArchiveMapping : IEntityTypeConfiguration<VesselArchive>
+{
+    public void Configure(EntityTypeBuilder<VesselArchive> builder)
+    {
+        builder.IsRecord("vessel_archives");
+        builder.Property(a => a.Bundle).IsJson();
+        builder.Property(a => a.Files).IsJson();
+        builder.Property(a => a.Logs).IsJson();
+        builder.HasIndex(a => a.VesselId);
     }
 }
 

@@ -180,6 +180,68 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("system_tokens", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.Archiving.VesselArchive", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("ArchivedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("archived_by");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Bundle")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("bundle");
+
+                    b.Property<string>("Files")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("files");
+
+                    b.Property<DateOnly>("KeptUntil")
+                        .HasColumnType("date")
+                        .HasColumnName("kept_until");
+
+                    b.Property<string>("Logs")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("logs");
+
+                    b.Property<string>("Rule")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("rule");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<Guid>("VesselId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("vessel_id");
+
+                    b.Property<string>("VesselSerial")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("vessel_serial");
+
+                    b.HasKey("Id")
+                        .HasName("pk_vessel_archives");
+
+                    b.HasIndex("VesselId")
+                        .HasDatabaseName("ix_vessel_archives_vessel_id");
+
+                    b.ToTable("vessel_archives", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Certification.Certificate", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1889,6 +1951,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("required_document");
 
+                    b.Property<int?>("RetentionYears")
+                        .HasColumnType("integer")
+                        .HasColumnName("retention_years");
+
                     b.Property<string>("TimeZoneId")
                         .IsRequired()
                         .HasMaxLength(60)
@@ -2865,6 +2931,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnName("sha256")
                         .IsFixedLength();
 
+                    b.Property<Guid?>("ArchiveId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("archive_id");
+
                     b.Property<byte[]>("Bytes")
                         .IsRequired()
                         .HasColumnType("bytea")
@@ -3115,6 +3185,10 @@ namespace WeldTrace.Persistence.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("uuid")
                         .HasColumnName("run_id");
+
+                    b.Property<Guid?>("ArchiveId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("archive_id");
 
                     b.Property<string>("Header")
                         .IsRequired()

@@ -5,8 +5,8 @@ namespace WeldTrace.Persistence.ProcessLogStore;
 /// <summary>Where a chunk of the time lies; its extremes as logged.</summary>
 internal readonly record struct ChunkPlace(int Position, int Count, double Minimum, double Maximum);
 
-/// <summary>The header of a log, and where in time its chunks lie.</summary>
-internal sealed record LogHead(LogHeader Header, IReadOnlyList<ChunkPlace> Places)
+/// <summary>The header of a log, the archive that holds its samples if one does, and where in time its chunks lie.</summary>
+internal sealed record LogHead(LogHeader Header, Guid? ArchiveId, IReadOnlyList<ChunkPlace> Places)
 {
     public LogColumn Time { get; } = Header.Columns.First(c => c.Channel == LogChannel.Time);
 

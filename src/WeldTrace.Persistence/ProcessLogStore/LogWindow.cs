@@ -1,3 +1,4 @@
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.ProcessLogs;
 
@@ -44,6 +45,11 @@ public static class LogWindow
         if (isWhole && BucketSize(head.Header, head.Header.SampleCount, buckets) is { } whole)
         {
             return new(head.Header, [], await samples.LevelsAsync(ordinals, whole));
+        }
+
+        if (head.ArchiveId is { } archive)
+        {
+            return await db.ReadArchivedLogAsync(archive, runId, head.Header, cancellation);
         }
 
         head = isWhole ? (await HeadAsync(db, runId, true, cancellation))! : head;
@@ -94,7 +100,8 @@ public static class LogWindow
         return size;
     }
 
-    private const string HeaderOfRun = "SELECT header::text FROM process_logs WHERE run_id = $1";
+    private const string HeaderOfRun =
+        "SELECT header::text, archive_id FROM process_logs WHERE run_id = $1";
 
     private const string PlacesOfTime = """
         SELECT position, count, minimum, maximum FROM process_log_chunks
@@ -113,9 +120,10 @@ public static class LogWindow
         CancellationToken cancellation
     )
     {
-        Statement<LogHeader> header = new(
+        Statement<LogHead> head = new(
             HeaderOfRun,
-            row => HeaderJson.Read(row.GetString(0)),
+            row =>
+                new(HeaderJson.Read(row.GetString(0)), row.IsDBNull(1) ? null : row.GetGuid(1), []),
             runId
         );
         Statement<ChunkPlace> places = new(
@@ -123,7 +131,7 @@ public static class LogWindow
             row => new(row.GetInt32(0), row.GetInt32(1), row.GetDouble(2), row.GetDouble(3)),
             runId
         );
-        await db.ReadPreparedAsync(withPlaces ? [header, places] : [header], cancellation);
-        return header.Rows is [var found] ? new LogHead(found, places.Rows) : null;
+        await db.ReadPreparedAsync(withPlaces ? [head, places] : [head], cancellation);
+        return head.Rows is [var found] ? found with { Places = places.Rows } : null;
     }
 }

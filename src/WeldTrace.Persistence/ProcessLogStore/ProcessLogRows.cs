@@ -9,6 +9,9 @@ public sealed class ProcessLogRow
 
     /// <summary>The bytes as brought, only when the stored samples do not give them back.</summary>
     public string? OriginalAttachment { get; init; }
+
+    /// <summary>The archive whose bundle holds the samples; null while they are here.</summary>
+    public Guid? ArchiveId { get; init; }
 }
 
 /// <summary>A run of samples of one channel, encoded.</summary>

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.ProcessLogs;
 
 namespace WeldTrace.Persistence.ProcessLogStore;
@@ -53,14 +54,25 @@ public static class ProcessLogStorage
         CancellationToken cancellation
     )
     {
-        var header = await db.FindLogHeaderAsync(runId, cancellation);
-        return header is null
-            ? null
-            : new ProcessLog(
-                header,
+        ArgumentNullException.ThrowIfNull(db);
+        var kept = await db
+            .ProcessLogs.AsNoTracking()
+            .SingleOrDefaultAsync(l => l.RunId == runId, cancellation);
+        return kept switch
+        {
+            null => null,
+            { ArchiveId: { } archive } => await db.ReadArchivedLogAsync(
+                archive,
+                runId,
+                HeaderJson.Read(kept.Header),
+                cancellation
+            ),
+            _ => new ProcessLog(
+                HeaderJson.Read(kept.Header),
                 await db.LoadLogChunksAsync(runId, cancellation),
                 await db.LoadLogLevelsAsync(runId, cancellation)
-            );
+            ),
+        };
     }
 
     /// <summary>The samples: by index, and within one index by ordinal.</summary>

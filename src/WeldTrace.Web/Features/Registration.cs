@@ -1,4 +1,5 @@
 using WeldTrace.Web.Acts;
+using WeldTrace.Web.Features.Archive;
 using WeldTrace.Web.Features.Attachments;
 using WeldTrace.Web.Features.Certificates;
 using WeldTrace.Web.Features.Concessions;
@@ -53,6 +54,7 @@ public static class Registration
             .AddMaterial()
             .AddVessels()
             .AddTrace()
+            .AddArchive()
             .AddLots()
             .AddProductionTests()
             .AddDesigns()
@@ -81,6 +83,7 @@ public static class Registration
         endpoints.MapLedger();
         endpoints.MapVessels();
         endpoints.MapTrace();
+        endpoints.MapArchivedBundle();
         endpoints.MapLots();
         endpoints.MapProductionTests();
         endpoints.MapProcedures();

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.Roles;
 
 namespace WeldTrace.Web.Pictures;
@@ -94,12 +95,10 @@ public sealed class PictureStore(
         }
 
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        var original = await db
-            .Attachments.AsNoTracking()
-            .Where(a => a.Sha256 == photograph.Sha256)
-            .Select(a => a.Bytes)
-            .SingleOrDefaultAsync(cancellation);
-        if (original is null)
+        if (
+            await db.FindAttachmentAsync(photograph.Sha256, cancellation)
+            is not { Bytes: var original }
+        )
         {
             return null;
         }

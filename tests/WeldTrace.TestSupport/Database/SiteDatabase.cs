@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Archives;
 
 namespace WeldTrace.TestSupport.Database;
 
@@ -7,8 +8,13 @@ namespace WeldTrace.TestSupport.Database;
 public sealed class SiteDatabase : IDbContextFactory<WeldTraceDbContext>, IAsyncDisposable
 {
     private readonly TestDatabase _database;
+    private readonly TestFolder _folder = new();
 
-    private SiteDatabase(TestDatabase database) => _database = database;
+    private SiteDatabase(TestDatabase database) =>
+        (_database, Archive) = (database, new ArchiveFolder(_folder.Path));
+
+    /// <summary>Where archived bundles are.</summary>
+    public ArchiveFolder Archive { get; }
 
     public string ConnectionString => _database.Connections.Application;
 
@@ -18,13 +24,16 @@ public sealed class SiteDatabase : IDbContextFactory<WeldTraceDbContext>, IAsync
     public static async Task<SiteDatabase> CreateAsync(PostgresServerFixture server)
     {
         var site = new SiteDatabase(
-            await server.CreateDatabaseAsync(Open, WeldTraceDbContext.AppendOnlyTables)
+            await server.CreateDatabaseAsync(
+                connection => Open(connection, null),
+                WeldTraceDbContext.AppendOnlyTables
+            )
         );
         await site.AddAsync(Records.SamplePapers.Certificate());
         return site;
     }
 
-    public WeldTraceDbContext CreateDbContext() => Open(ConnectionString);
+    public WeldTraceDbContext CreateDbContext() => Open(ConnectionString, Archive);
 
     /// <summary>Saves records, with their ledger entries.</summary>
     public async Task AddAsync(params IReadOnlyList<object> entities)
@@ -41,8 +50,16 @@ public sealed class SiteDatabase : IDbContextFactory<WeldTraceDbContext>, IAsync
         return await read(db);
     }
 
-    public ValueTask DisposeAsync() => _database.DisposeAsync();
+    public ValueTask DisposeAsync()
+    {
+        _folder.Dispose();
+        return _database.DisposeAsync();
+    }
 
-    private static WeldTraceDbContext Open(string connection) =>
-        new(new DbContextOptionsBuilder<WeldTraceDbContext>().UseWeldTrace(connection).Options);
+    private static WeldTraceDbContext Open(string connection, ArchiveFolder? archive) =>
+        new(
+            new DbContextOptionsBuilder<WeldTraceDbContext>()
+                .UseWeldTrace(connection, archive)
+                .Options
+        );
 }

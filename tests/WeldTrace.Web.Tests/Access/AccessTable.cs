@@ -50,6 +50,9 @@ internal static class AccessTable
         /histories/{Id}                                       in      no        no        no         yes      yes      yes
         /histories/{id}/state                                 in      no        no        no         yes      yes      yes
         /histories/{id}/histories.zip                         in      no        no        no         yes      yes      yes
+        /archive                                              in      yes       yes       yes        yes      yes      yes
+        /archive/{id}/history.zip                             in      yes       yes       yes        yes      yes      yes
+        /vessels/{Serial}/archive                             in      yes       yes       yes        yes      yes      yes
         /vessels/new                                          in      yes       no        no         no       no       no
         /vessels/{Serial}                                     in      yes       yes       yes        yes      yes      yes
         /vessels/{serial}/traveler.pdf                        in      yes       yes       yes        yes      yes      yes

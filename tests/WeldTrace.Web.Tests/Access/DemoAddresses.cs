@@ -74,6 +74,9 @@ internal static class DemoAddresses
             await db.Checkpoints.MinAsync(c => c.TreeSize),
             CheckpointFiles.Statement
         );
+        addresses["/archive/{id}/history.zip"] = Routes.ArchivedBundle(
+            await IdAsync(db.VesselArchives)
+        );
         addresses["/attachments/{sha256}"] = Routes.Attachment(
             (await db.Attachments.FirstAsync(a => a.MediaType.StartsWith("image/"))).Sha256
         );
@@ -92,6 +95,7 @@ internal static class DemoAddresses
         addresses["/vessels/{serial}/history.zip"] = Routes.Bundle(Whole);
         addresses["/vessels/{serial}/history.pdf"] = Routes.Book(Whole);
         addresses["/vessels/{Serial}/ship"] = Routes.ShipVessel(Whole);
+        addresses["/vessels/{Serial}/archive"] = Routes.ArchiveVessel(ArchivedVessel.Serial);
         addresses["/vessels/{Serial}/steps/{Sequence}"] = Routes.Step(Whole, 10);
         addresses["/vessels/{Serial}/findings/new"] = Routes.ReportFinding("NR10-0009");
         addresses["/vessels/{Serial}/prepare/{JointCode}"] = Routes.PrepareJoint("NR10-0009", "J1");

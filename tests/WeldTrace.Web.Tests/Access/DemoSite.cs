@@ -43,7 +43,7 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
     {
         UseKestrel(0);
         StartServer();
-        // The demonstration has every kind of record but these two.
+        // The demonstration has every kind of record but these two, and the archive of a vessel.
         await ReadAsync(async db =>
         {
             var part = await db.Components.FirstAsync();
@@ -51,6 +51,7 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
             db.Add(Accept.Value(OfAnotherHall()));
             return await db.SaveAsync(CancellationToken.None);
         });
+        await ArchivedVessel.MakeAsync(this);
         await Services.GetRequiredService<CheckpointDesk>().TakeAsync(CancellationToken.None);
     }
 

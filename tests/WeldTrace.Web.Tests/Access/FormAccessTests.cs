@@ -17,7 +17,7 @@ public sealed partial class FormAccessTests(DemoSite site)
     /// <summary>
     /// Forms that are no act of a role: to sign in, to set up an empty site, one's own password and other means, to read the ledger again or sign its state,
     /// and to order histories, which changes no record (<see cref="Features.Trace.Histories.OrderedHistoriesTests"/> asks who may);
-    /// and three that the demonstration never shows, whose roles the tests of their handlers look at.
+    /// and five that the demonstration never shows, whose roles the tests of their handlers look at.
     /// </summary>
     private static readonly string[] Others =
     [
@@ -39,6 +39,8 @@ public sealed partial class FormAccessTests(DemoSite site)
         "HistoryOrderPage cancel-order",
         "HistoryOrderPage delete-order",
         "HistoryOrderPage order-again",
+        "ArchiveVesselPage write-bundle",
+        "ArchiveVesselPage archive-vessel",
         "LimitList ship",
         "ShowQualification sign",
     ];

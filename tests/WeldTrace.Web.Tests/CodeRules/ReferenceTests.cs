@@ -15,7 +15,7 @@ public sealed class ReferenceTests
             { "Persistence", "Domain Engineering ProcessLogs" },
             { "Documents", "Domain Engineering" },
             { "Verify", "Domain" },
-            { "Web", "Documents Domain Engineering Persistence ProcessLogs" },
+            { "Web", "Documents Domain Engineering Persistence ProcessLogs Verify" },
         };
 
     [Theory]

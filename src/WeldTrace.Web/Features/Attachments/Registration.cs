@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Net.Http.Headers;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Archives;
 
 namespace WeldTrace.Web.Features.Attachments;
 
@@ -25,9 +26,7 @@ public static partial class Registration
         }
 
         await using var db = await contexts.CreateDbContextAsync(http.RequestAborted);
-        var attachment = await db
-            .Attachments.AsNoTracking()
-            .SingleOrDefaultAsync(a => a.Sha256 == sha256, http.RequestAborted);
+        var attachment = await db.FindAttachmentAsync(sha256, http.RequestAborted);
         if (attachment is null)
         {
             return Results.NotFound();

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
@@ -19,6 +20,9 @@ public sealed class SiteSettingsForm : IShownVersion
 
     /// <summary>Weakest inspection document; empty for none.</summary>
     public string? RequiredDocument { get; set; }
+
+    /// <summary>Whole years; empty for what the published rules ask.</summary>
+    public string? RetentionYears { get; set; }
 }
 
 public sealed class SiteSettingsHandler(
@@ -48,6 +52,11 @@ public sealed class SiteSettingsHandler(
             actor,
             clock.GetUtcNow()
         );
+        if (outcome.IsAccepted)
+        {
+            outcome = site.KeepRecordsFor(Years(form.RetentionYears), actor, clock.GetUtcNow());
+        }
+
         if (!outcome.IsAccepted)
         {
             return outcome;
@@ -62,4 +71,11 @@ public sealed class SiteSettingsHandler(
         sites.Forget();
         return saved;
     }
+
+    // What is no number is as wrong as too few years, and refused with the same words.
+    private static int? Years(string? typed) =>
+        string.IsNullOrWhiteSpace(typed) ? null
+        : int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var years)
+            ? years
+        : 0;
 }

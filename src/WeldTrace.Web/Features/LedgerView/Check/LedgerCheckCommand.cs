@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.LedgerStore;
 using WeldTrace.Persistence.PrivateServer;
 using WeldTrace.Persistence.Roles;
@@ -25,9 +26,11 @@ public static class LedgerCheckCommand
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         try
         {
-            return RunningDatabase.Find(new DatabaseSettings(builder.Configuration)) is { } running
-                ? await CheckAsync(running, output)
-                : await StartAndCheckAsync(builder, output);
+            var settings = new DatabaseSettings(builder.Configuration);
+            var archive = ArchiveFolder.In(settings);
+            return RunningDatabase.Find(settings) is { } running
+                ? await CheckAsync(running, archive, output)
+                : await StartAndCheckAsync(builder, archive, output);
         }
         catch (DatabaseStartException refusal)
         {
@@ -38,6 +41,7 @@ public static class LedgerCheckCommand
 
     private static async Task<int> StartAndCheckAsync(
         HostApplicationBuilder builder,
+        ArchiveFolder archive,
         TextWriter output
     )
     {
@@ -47,7 +51,7 @@ public static class LedgerCheckCommand
         try
         {
             var connections = host.Services.GetRequiredService<IDatabaseConnections>().Current;
-            return await CheckAsync(connections.Application, output);
+            return await CheckAsync(connections.Application, archive, output);
         }
         finally
         {
@@ -55,10 +59,16 @@ public static class LedgerCheckCommand
         }
     }
 
-    private static async Task<int> CheckAsync(string connectionString, TextWriter output)
+    private static async Task<int> CheckAsync(
+        string connectionString,
+        ArchiveFolder archive,
+        TextWriter output
+    )
     {
         await using var db = new WeldTraceDbContext(
-            new DbContextOptionsBuilder<WeldTraceDbContext>().UseWeldTrace(connectionString).Options
+            new DbContextOptionsBuilder<WeldTraceDbContext>()
+                .UseWeldTrace(connectionString, archive)
+                .Options
         );
         var report = await db.CheckLedgerAsync(CancellationToken.None, new Lines(output));
         foreach (var problem in report.Problems)

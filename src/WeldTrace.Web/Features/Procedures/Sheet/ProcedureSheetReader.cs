@@ -7,6 +7,7 @@ using WeldTrace.Documents.Traveler;
 using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.Attachments;
 using WeldTrace.Web.Reading;
 
@@ -50,9 +51,7 @@ public sealed class ProcedureSheetReader(
         }
 
         await using var db = await contexts.CreateDbContextAsync(cancellation);
-        return await db
-            .Attachments.AsNoTracking()
-            .SingleOrDefaultAsync(a => a.Sha256 == sketch.Sha256, cancellation);
+        return await db.FindAttachmentAsync(sketch.Sha256, cancellation);
     }
 
     private static ProcedureSheetModel Map(

@@ -8,6 +8,7 @@ using WeldTrace.Domain.Procedures;
 using WeldTrace.Domain.Qualification;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Reading;
@@ -149,9 +150,7 @@ public sealed class QualificationSheetReader(
         List<Photograph> photographs = [];
         foreach (var test in tests.Where(t => t.FileSha256 is not null))
         {
-            var file = await db
-                .Attachments.AsNoTracking()
-                .SingleOrDefaultAsync(a => a.Sha256 == test.FileSha256, cancellation);
+            var file = await db.FindAttachmentAsync(test.FileSha256!, cancellation);
             if (file is { } picture && IsPicture(picture))
             {
                 photographs.Add(new Photograph(picture.Bytes, test.Label, test.VerdictSentence));

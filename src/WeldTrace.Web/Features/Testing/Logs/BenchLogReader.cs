@@ -1,8 +1,8 @@
-using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Engineering.PressureTesting;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.Attachments;
 using WeldTrace.ProcessLogs;
 
@@ -105,10 +105,7 @@ public static class BenchLogReader
     {
         ArgumentNullException.ThrowIfNull(db);
         ArgumentNullException.ThrowIfNull(log);
-        var kept = await db
-            .Attachments.AsNoTracking()
-            .SingleOrDefaultAsync(a => a.Sha256 == log.Sha256, cancellation);
-        if (kept is null)
+        if (await db.FindAttachmentAsync(log.Sha256, cancellation) is not { } kept)
         {
             return null;
         }

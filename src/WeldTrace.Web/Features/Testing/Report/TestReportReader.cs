@@ -9,6 +9,7 @@ using WeldTrace.Domain.Testing;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Engineering.PressureTesting;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Features.Testing.Logs;
 using WeldTrace.Web.Reading;
@@ -93,12 +94,9 @@ public sealed class TestReportReader(
                 .SelectMany(b => b.Photographs.Select(p => (p, b)))
         )
         {
-            var file = await db.Attachments.SingleAsync(
-                a => a.Sha256 == photograph.Sha256,
-                cancellation
-            );
+            var file = await db.FindAttachmentAsync(photograph.Sha256, cancellation);
             photographs.Add(
-                new(file.Bytes, $"{photograph.FileName}, SHA-256 {photograph.Sha256}", burst.Path)
+                new(file!.Bytes, $"{photograph.FileName}, SHA-256 {photograph.Sha256}", burst.Path)
             );
         }
 

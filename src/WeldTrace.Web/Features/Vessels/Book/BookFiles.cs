@@ -5,6 +5,7 @@ using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sectioning;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.LedgerStore;
 
 namespace WeldTrace.Web.Features.Vessels.Book;
@@ -75,19 +76,20 @@ internal static class BookFiles
         CancellationToken cancellation
     )
     {
-        var files = await db
-            .Attachments.AsNoTracking()
-            .Where(a => hashes.Contains(a.Sha256))
-            .OrderBy(a => a.Sha256)
-            .ToListAsync(cancellation);
-        return
-        [
-            .. files.Select(f => new Documents.Photograph(
-                f.Bytes,
-                $"{Names(named, f.Sha256)}; SHA-256 {f.Sha256}",
-                $"Picture kept with {Names(named, f.Sha256)}."
-            )),
-        ];
+        List<Documents.Photograph> pictures = [];
+        foreach (var hash in hashes.Order(StringComparer.Ordinal))
+        {
+            var file = await db.FindAttachmentAsync(hash, cancellation);
+            pictures.Add(
+                new(
+                    file!.Bytes,
+                    $"{Names(named, hash)}; SHA-256 {hash}",
+                    $"Picture kept with {Names(named, hash)}."
+                )
+            );
+        }
+
+        return pictures;
     }
 
     private static string Names(ILookup<string, string> named, string sha256) =>

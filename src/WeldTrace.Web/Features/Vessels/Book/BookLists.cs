@@ -175,6 +175,7 @@ internal static class BookLists
             ("Material", [.. BookRecords.Material(records)]),
             ("Machines and instruments", [.. BookRecords.Equipment(records)]),
             ("Reviews of signals across runs", [.. BookRecords.SignalReviews(records, site)]),
+            ("Archives", [.. BookRecords.Archives(records, site)]),
             ("Certificates of people", [.. BookRecords.Certificates(records)]),
         ];
         return chapters.Where(c => c.Parts.Count > 0).Select(c => BookChapter.Of(c.Title, c.Parts));

@@ -1,5 +1,6 @@
 using WeldTrace.Documents;
 using WeldTrace.Documents.RecordSheets;
+using WeldTrace.Domain.Archiving;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
@@ -172,6 +173,29 @@ internal static class BookRecords
                         ? [new("Finding that came of it", Finding.LabelOf(number))]
                         : Array.Empty<LabelledValue>(),
                     new("By", $"{r.ReviewerName}, {site.Show(r.At)}"),
+                ],
+            });
+
+    public static IEnumerable<SheetPart> Archives(IReadOnlyList<Record> records, Site site) =>
+        records
+            .OfType<VesselArchive>()
+            .OrderBy(a => a.At)
+            .Select(a => new SheetPart(a.Label)
+            {
+                Sentences =
+                [
+                    "Process logs and files of this vessel have left the database; what stands in this book was read from the bundle.",
+                ],
+                Values =
+                [
+                    new("Bundle", a.Bundle.Hash),
+                    new("Process logs", FormattableString.Invariant($"{a.Logs.Count}")),
+                    new("Files", FormattableString.Invariant($"{a.Files.Count}")),
+                    new(
+                        "Kept whole up to",
+                        FormattableString.Invariant($"{a.KeptUntil:yyyy-MM-dd}; {a.Rule}")
+                    ),
+                    new("By", $"{a.ArchivedBy}, {site.Show(a.At)}"),
                 ],
             });
 

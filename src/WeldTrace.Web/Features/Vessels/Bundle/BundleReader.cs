@@ -4,6 +4,7 @@ using WeldTrace.Documents.Exchange;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Archives;
 using WeldTrace.Persistence.LedgerStore;
 using WeldTrace.Persistence.Loading;
 using WeldTrace.Persistence.ProcessLogStore;
@@ -183,10 +184,8 @@ public sealed class BundleReader(
             mediaType,
             async (stream, token) =>
             {
-                var attachment = await db
-                    .Attachments.AsNoTracking()
-                    .SingleAsync(a => a.Sha256 == sha256, token);
-                await stream.WriteAsync(attachment.Bytes, token);
+                var attachment = await db.FindAttachmentAsync(sha256, token);
+                await stream.WriteAsync(attachment!.Bytes, token);
             }
         );
 

@@ -12,8 +12,8 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Persistence.Migrations
 {
     [DbContext(typeof(WeldTraceDbContext))]
-    [Migration("20261127224625_SignalReviews")]
-    partial class SignalReviews
+    [Migration("20261128040140_VesselArchives")]
+    partial class VesselArchives
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -181,6 +181,68 @@ namespace WeldTrace.Persistence.Migrations
                         .HasDatabaseName("ix_system_tokens_token_sha256");
 
                     b.ToTable("system_tokens", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Archiving.VesselArchive", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("ArchivedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("archived_by");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Bundle")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("bundle");
+
+                    b.Property<string>("Files")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("files");
+
+                    b.Property<DateOnly>("KeptUntil")
+                        .HasColumnType("date")
+                        .HasColumnName("kept_until");
+
+                    b.Property<string>("Logs")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("logs");
+
+                    b.Property<string>("Rule")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("rule");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<Guid>("VesselId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("vessel_id");
+
+                    b.Property<string>("VesselSerial")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("vessel_serial");
+
+                    b.HasKey("Id")
+                        .HasName("pk_vessel_archives");
+
+                    b.HasIndex("VesselId")
+                        .HasDatabaseName("ix_vessel_archives_vessel_id");
+
+                    b.ToTable("vessel_archives", (string)null);
                 });
 
             modelBuilder.Entity("WeldTrace.Domain.Certification.Certificate", b =>
@@ -1892,6 +1954,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("required_document");
 
+                    b.Property<int?>("RetentionYears")
+                        .HasColumnType("integer")
+                        .HasColumnName("retention_years");
+
                     b.Property<string>("TimeZoneId")
                         .IsRequired()
                         .HasMaxLength(60)
@@ -2805,6 +2871,61 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("accounts", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountSession", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("account_id");
+
+                    b.Property<DateTimeOffset>("BegunAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("begun_at");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("device");
+
+                    b.Property<DateTimeOffset?>("EndedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("ended_at");
+
+                    b.Property<string>("EndedBecause")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("ended_because");
+
+                    b.Property<DateTimeOffset>("LastSeenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("last_seen_at");
+
+                    b.Property<DateTimeOffset?>("SignedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("signed_at");
+
+                    b.Property<string>("Way")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("way");
+
+                    b.HasKey("Id")
+                        .HasName("pk_account_sessions");
+
+                    b.HasIndex("AccountId")
+                        .HasDatabaseName("ix_account_sessions_account_id");
+
+                    b.HasIndex("BegunAt")
+                        .HasDatabaseName("ix_account_sessions_begun_at");
+
+                    b.ToTable("account_sessions", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Persistence.Attachments.Attachment", b =>
                 {
                     b.Property<string>("Sha256")
@@ -2812,6 +2933,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("character(64)")
                         .HasColumnName("sha256")
                         .IsFixedLength();
+
+                    b.Property<Guid?>("ArchiveId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("archive_id");
 
                     b.Property<byte[]>("Bytes")
                         .IsRequired()
@@ -3064,6 +3189,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("run_id");
 
+                    b.Property<Guid?>("ArchiveId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("archive_id");
+
                     b.Property<string>("Header")
                         .IsRequired()
                         .HasColumnType("jsonb")
@@ -3216,6 +3345,16 @@ namespace WeldTrace.Persistence.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_account_tokens_asp_net_users_user_id");
+                });
+
+            modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountSession", b =>
+                {
+                    b.HasOne("WeldTrace.Persistence.Accounts.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_account_sessions_accounts_account_id");
                 });
 
             modelBuilder.Entity("WeldTrace.Persistence.LedgerStore.CheckpointStampRow", b =>
