@@ -46,7 +46,8 @@ internal sealed class BundleContents
                 or BundlePaths.CheckpointSignature
                 or BundlePaths.Proofs
                 or BundlePaths.Events
-                or BundlePaths.Lineage;
+                or BundlePaths.Lineage
+                or BundlePaths.Compliance;
 
     private void ReadEntry(UnpackedFile file, ProblemList problems)
     {

@@ -3,10 +3,15 @@ using WeldTrace.Domain.Ledger;
 
 namespace WeldTrace.Verify;
 
-/// <summary>Looks up in the bundle whatever the files for other systems name.</summary>
+/// <summary>Looks up in the bundle whatever the files for other systems and the compliance matrix name.</summary>
 internal static class ExchangeCheck
 {
-    private static readonly string[] Both = [BundlePaths.Events, BundlePaths.Lineage];
+    private static readonly (string Path, int FromVersion)[] Naming =
+    [
+        (BundlePaths.Events, 2),
+        (BundlePaths.Lineage, 2),
+        (BundlePaths.Compliance, 3),
+    ];
 
     public static void Run(BundleContents contents, BundleManifest? manifest, ProblemList problems)
     {
@@ -19,13 +24,13 @@ internal static class ExchangeCheck
             return;
         }
 
-        foreach (var path in Both.Where(path => !problems.IsDamaged(path)))
+        foreach (var (path, version) in Naming.Where(n => !problems.IsDamaged(n.Path)))
         {
             if (contents.Document(path) is { } bytes)
             {
                 Check(path, bytes, contents, manifest, problems);
             }
-            else if (manifest is { Version: > 1 } && !contents.Paths.Contains(path))
+            else if (manifest?.Version >= version && !contents.Paths.Contains(path))
             {
                 problems.Add(ProblemKind.Removed, path, ManifestCheck.OfThisVersion);
             }

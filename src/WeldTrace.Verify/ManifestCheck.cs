@@ -18,7 +18,11 @@ internal static class ManifestCheck
         BundlePaths.Proofs,
     ];
 
-    private static readonly string[] FromVersion3 = [BundlePaths.BundleSchema];
+    private static readonly string[] FromVersion3 =
+    [
+        BundlePaths.BundleSchema,
+        BundlePaths.ComplianceTable,
+    ];
 
     public static BundleManifest? Run(BundleContents contents, ProblemList problems)
     {

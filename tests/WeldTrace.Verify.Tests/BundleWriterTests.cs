@@ -36,6 +36,8 @@ public sealed class BundleWriterTests
                 $"attachments/{SampleBundle.Hash(SampleBundle.Certificate)}.bin",
                 $"attachments/{SampleBundle.Hash(SampleBundle.Photo)}.jpg",
                 "bundle.schema.json",
+                "compliance.csv",
+                "compliance.json",
                 "history.epcis.jsonld",
                 "ledger/0000000000.json",
                 "ledger/0000000002.json",

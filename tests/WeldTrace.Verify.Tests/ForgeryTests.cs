@@ -29,24 +29,31 @@ public sealed class ForgeryTests
     }
 
     [Theory]
-    [InlineData("#v2", "#v7")]
+    [InlineData(BundlePaths.Lineage, "#v2", "#v7")]
     [InlineData(
+        BundlePaths.Lineage,
         "0198c0de-0000-7000-8000-000000000010#act1",
         "0198c0de-0000-7000-8000-000000000019#act1"
     )]
-    public async Task Verify_LineageNamesWhatIsNotThere_AndIsSigned_IsMissing(
+    [InlineData(
+        BundlePaths.Compliance,
+        "0198c0de-0000-7000-8000-000000000020",
+        "0198c0de-0000-7000-8000-000000000029"
+    )]
+    public async Task Verify_FileNamesWhatIsNotThere_AndIsSigned_IsMissing(
+        string path,
         string name,
         string other
     )
     {
         var files = await BundleFiles.SampleAsync();
-        Replace(files, BundlePaths.Lineage, name, other);
+        Replace(files, path, name, other);
         files.RemakeManifest();
         files.Sign(SampleBundle.Key);
 
         var problem = Assert.Single(files.Verify().Problems);
 
-        Assert.Equal((ProblemKind.Missing, BundlePaths.Lineage), (problem.Kind, problem.Path));
+        Assert.Equal((ProblemKind.Missing, path), (problem.Kind, problem.Path));
         Assert.Contains(other, problem.Message, StringComparison.Ordinal);
     }
 
@@ -54,6 +61,8 @@ public sealed class ForgeryTests
     [InlineData(BundlePaths.Events)]
     [InlineData(BundlePaths.Lineage)]
     [InlineData(BundlePaths.BundleSchema)]
+    [InlineData(BundlePaths.Compliance)]
+    [InlineData(BundlePaths.ComplianceTable)]
     public async Task Verify_FileOfThisVersionLeftOutAndSigned_IsRemoved(string path)
     {
         var files = await BundleFiles.SampleAsync();
@@ -67,15 +76,21 @@ public sealed class ForgeryTests
     }
 
     [Theory]
-    [InlineData(1, BundlePaths.Events, BundlePaths.Lineage, BundlePaths.BundleSchema)]
-    [InlineData(2, BundlePaths.BundleSchema)]
+    [InlineData(1, BundlePaths.Events, BundlePaths.Lineage)]
+    [InlineData(2)]
     public async Task Verify_BundleOfAnEarlierVersion_NeedsNoFilesThatCameLater(
         int version,
-        params string[] later
+        params string[] ofVersion2
     )
     {
+        string[] ofVersion3 =
+        [
+            BundlePaths.BundleSchema,
+            BundlePaths.Compliance,
+            BundlePaths.ComplianceTable,
+        ];
         var files = await BundleFiles.SampleAsync();
-        foreach (var path in later)
+        foreach (var path in ofVersion2.Concat(ofVersion3))
         {
             files.Remove(path);
         }

@@ -23,7 +23,7 @@ public sealed partial class InstructionsTests : IDisposable
         Assert.Equal("Verified OK\nVerified OK\n", Shell(commands[1]).Output);
         var (status, sums) = Shell(commands[2]);
         Assert.Equal(0, status);
-        Assert.Equal(22, sums.Split(": OK\n").Length - 1);
+        Assert.Equal(24, sums.Split(": OK\n").Length - 1);
         Assert.Equal(["./manifest.json", "./manifest.sig"], Lines(Shell(commands[3]).Output));
         Assert.Equal(
             "5 entries in the signed ledger, 4 records as their newest entry says\n",

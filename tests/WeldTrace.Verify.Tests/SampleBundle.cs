@@ -2,7 +2,9 @@ using System.Security.Cryptography;
 using System.Text;
 using WeldTrace.Documents.Bundle;
 using WeldTrace.Documents.Exchange;
+using WeldTrace.Domain.Compliance;
 using WeldTrace.Domain.Ledger;
+using WeldTrace.Domain.Records;
 
 namespace WeldTrace.Verify.Tests;
 
@@ -65,6 +67,8 @@ internal static class SampleBundle
         {
             Events = EpcisHistory.Write(Exchange(ledger)),
             Lineage = ProvLineage.Write(Exchange(ledger)),
+            Compliance = ComplianceJson.Write(SampleLedger.Vessel, "NR-0142", [Shown]),
+            ComplianceTable = "number,requirement\r\n1,Leak test\r\n"u8.ToArray(),
             VesselSerial = "NR-0142",
             VesselId = SampleLedger.Vessel,
             SiteName = Site,
@@ -80,6 +84,14 @@ internal static class SampleBundle
                 Attachment(Certificate, "../../etc/gauge.p/f", "application/octet-stream"),
             ],
         };
+
+    private static ComplianceLine Shown =>
+        new(
+            new Requirement("1", "Leak test", "A document, 2", SourceKnown.Read),
+            ComplianceState.Shown,
+            [new RecordName("leak-test", SampleLedger.Id(0x20), "Leak test of NR-0142")],
+            ""
+        );
 
     public static async Task<byte[]> WriteAsync(HistoryBundleInput input)
     {

@@ -1,7 +1,7 @@
 namespace WeldTrace.Documents.Bundle;
 
 /// <summary>
-/// The JSON Schema (draft 2020-12) of what stands beside the records: manifest, ledger, the list of a collection, and the answer of the
+/// The JSON Schema (draft 2020-12) of what stands beside the records: manifest, ledger, compliance matrix, the list of a collection, and the answer of the
 /// HTTP interface. These are written member by member, so the file beside this class is too; tests hold it to what is written.
 /// </summary>
 public static class BundleSchema

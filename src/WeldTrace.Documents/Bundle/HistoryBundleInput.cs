@@ -24,6 +24,12 @@ public sealed record HistoryBundleInput
     /// <summary>What was made from what, as PROV-JSON.</summary>
     public required ReadOnlyMemory<byte> Lineage { get; init; }
 
+    /// <summary>What is asked of the vessel and what shows it, as JSON.</summary>
+    public required ReadOnlyMemory<byte> Compliance { get; init; }
+
+    /// <summary>The same as CSV.</summary>
+    public required ReadOnlyMemory<byte> ComplianceTable { get; init; }
+
     /// <summary>The newest version of every record that speaks of the vessel, and of what they rest on.</summary>
     public required IReadOnlyList<BundledRecord> Records { get; init; }
 

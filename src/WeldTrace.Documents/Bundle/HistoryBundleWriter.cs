@@ -82,6 +82,8 @@ public static class HistoryBundleWriter
     {
         await archive.AddAsync(BundlePaths.Events, input.Events, cancellation);
         await archive.AddAsync(BundlePaths.Lineage, input.Lineage, cancellation);
+        await archive.AddAsync(BundlePaths.Compliance, input.Compliance, cancellation);
+        await archive.AddAsync(BundlePaths.ComplianceTable, input.ComplianceTable, cancellation);
         await archive.AddAsync(BundlePaths.RecordSchema, RecordSchema.Published(), cancellation);
         await archive.AddAsync(BundlePaths.BundleSchema, BundleSchema.Published(), cancellation);
         var records = input.Records.Select(record =>

@@ -35,9 +35,10 @@ internal static class Instructions
         | `history.pdf` | the history book: everything on record, with contents |
         | `history.epcis.jsonld` | what happened to the vessel, as events of GS1 EPCIS 2.0 with private names |
         | `records.prov.json` | which version came from which, and by whom, as W3C PROV-JSON |
+        | `compliance.json`, `compliance.csv` | what published documents ask of the vessel, in our own words, and the records that show it, once for programs and once for people; `history.pdf` has the same |
         | `records/` | the newest version of each record, as JSON |
         | `records.schema.json` | what those files hold: a JSON Schema, draft 2020-12, with a definition per kind; any validator checks `records/<kind>/<id>.json` against `$defs/<kind>` |
-        | `bundle.schema.json` | the same for `manifest.json` and the files of `ledger/`: `$defs/manifest`, `entry`, `checkpoint` and `proofs` |
+        | `bundle.schema.json` | the same for `manifest.json`, `compliance.json` and the files of `ledger/`: `$defs/manifest`, `compliance`, `entry`, `checkpoint` and `proofs` |
         | `ledger/<number>.json` | every change of those records: who, when, what, why |
         | `ledger/proofs.json` | proof that each entry stands in the site's ledger (RFC 9162) |
         | `ledger/checkpoint.json` | size and root hash of the site's ledger; its signature is `ledger/checkpoint.sig` |
@@ -46,7 +47,7 @@ internal static class Instructions
         | `site-key.pem` | the site's public key |
         | `manifest.json` | every file above with its length and SHA-256; its signature is `manifest.sig` |
 
-        In the two files for other systems `urn:uuid:<id>` is the record `records/<kind>/<id>.json` or a person,
+        In the two files for other systems and in `compliance.json` `urn:uuid:<id>` is the record `records/<kind>/<id>.json` or a person,
         `#v3` its third version and `#act3` the act that made it: the ledger entry with that `recordId` and
         `recordVersion`. `ni:///sha-256;` stands before the SHA-256 of a file of the bundle, in base64url. An event that
         was wrong is told twice: as it was told at first, and again under the same name with an `errorDeclaration`.

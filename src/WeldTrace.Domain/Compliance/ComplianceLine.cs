@@ -48,4 +48,8 @@ public sealed record ComplianceLine(
     ComplianceState State,
     IReadOnlyList<RecordName> Evidence,
     string Comment
-);
+)
+{
+    /// <summary>Whether the requirement asks anything of the vessel.</summary>
+    public bool IsApplicable => State != ComplianceState.NotApplicable;
+}

@@ -15,6 +15,9 @@ internal sealed class VesselFile(
     IReadOnlyCollection<Record> records
 )
 {
+    // What isn't handed on with the vessel shows nothing to whoever gets it.
+    private readonly HashSet<Guid> _known = [.. records.Select(r => r.Id)];
+
     private const string NothingWelded = "Nothing is welded yet.";
 
     public Vessel Vessel => vessel;
@@ -48,7 +51,7 @@ internal sealed class VesselFile(
         );
         foreach (var (run, verdict) in Runs.Select(r => (r, JudgedBefore(r, ruleId))))
         {
-            foreach (var behind in verdict?.Behind ?? [])
+            foreach (var behind in (verdict?.Behind ?? []).Where(b => _known.Contains(b.Id)))
             {
                 evidence.Add(behind);
             }

@@ -11,7 +11,7 @@ public sealed record BundleManifest
     /// <summary>Newest version of the bundle's form.</summary>
     public const int NewestVersion = 3;
 
-    /// <summary>Version of the bundle's form: from 2 it holds <see cref="BundlePaths.Events"/> and <see cref="BundlePaths.Lineage"/>, from 3 <see cref="BundlePaths.BundleSchema"/>.</summary>
+    /// <summary>Version of the bundle's form: from 2 it holds <see cref="BundlePaths.Events"/> and <see cref="BundlePaths.Lineage"/>, from 3 <see cref="BundlePaths.BundleSchema"/>, <see cref="BundlePaths.Compliance"/> and <see cref="BundlePaths.ComplianceTable"/>.</summary>
     public int Version
     {
         get;

@@ -26,10 +26,16 @@ public static class BundlePaths
     /// <summary>What was made from what and by whom, as W3C PROV-JSON.</summary>
     public const string Lineage = "records.prov.json";
 
+    /// <summary>What is asked of the vessel and which records show it, as JSON.</summary>
+    public const string Compliance = "compliance.json";
+
+    /// <summary>The same as CSV.</summary>
+    public const string ComplianceTable = "compliance.csv";
+
     /// <summary>The JSON Schema of the records.</summary>
     public const string RecordSchema = "records.schema.json";
 
-    /// <summary>The JSON Schema of the manifest and of the ledger's files.</summary>
+    /// <summary>The JSON Schema of the manifest, of the ledger's files and of <see cref="Compliance"/>.</summary>
     public const string BundleSchema = "bundle.schema.json";
 
     /// <summary>How to check the bundle; VERIFY.txt in bundles that were made earlier.</summary>

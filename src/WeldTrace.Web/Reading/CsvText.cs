@@ -14,19 +14,22 @@ public static class CsvText
         string name,
         IReadOnlyList<string> heads,
         IEnumerable<IReadOnlyList<string?>> rows
+    ) => Results.File(Bytes(heads, rows), MediaType, name);
+
+    /// <summary>A whole file, in UTF-8 with its mark.</summary>
+    public static byte[] Bytes(
+        IReadOnlyList<string> heads,
+        IEnumerable<IReadOnlyList<string?>> rows
     )
     {
+        ArgumentNullException.ThrowIfNull(rows);
         var text = new StringBuilder();
         foreach (var row in rows.Prepend(heads))
         {
             text.Append(Line(row));
         }
 
-        return Results.File(
-            Encoding.UTF8.GetPreamble().Concat(Encoding.UTF8.GetBytes(text.ToString())).ToArray(),
-            MediaType,
-            name
-        );
+        return [.. Encoding.UTF8.GetPreamble(), .. Encoding.UTF8.GetBytes(text.ToString())];
     }
 
     /// <summary>A file that is too long to be held: each row is written as it is read.</summary>

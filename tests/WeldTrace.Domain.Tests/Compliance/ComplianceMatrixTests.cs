@@ -45,6 +45,17 @@ public sealed class ComplianceMatrixTests
     }
 
     [Fact]
+    public void ARecordThatIsNotHandedOn_IsNoEvidence()
+    {
+        var shop = new SampleShop().Reach(30);
+
+        var line = Line(ComplianceMatrix.Of(shop.Vessel, shop.Design.Content, [.. shop.Runs]), "6");
+
+        Assert.NotEmpty(line.Evidence);
+        Assert.DoesNotContain(shop.Tool.Id, line.Evidence.Select(e => e.Id));
+    }
+
+    [Fact]
     public void ARunWithoutItsLog_MakesTheLineOnlyPartlyShown_AndIsNamed()
     {
         var shop = new SampleShop().Reach(20);

@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.Text.Json.Nodes;
 using WeldTrace.Documents.Bundle;
+using WeldTrace.Domain.Compliance;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Web.Demo;
 using WeldTrace.Web.Features.LedgerView.Checkpoints;
@@ -28,6 +29,7 @@ public sealed class BundleSchemaTests(DemoSite site)
             .ToList();
 
         await AssertKeepsAsync(bundle.GetEntry(BundlePaths.Manifest)!, "manifest");
+        await AssertKeepsAsync(bundle.GetEntry(BundlePaths.Compliance)!, "compliance");
         await AssertKeepsAsync(bundle.GetEntry(BundlePaths.Checkpoint)!, "checkpoint");
         await AssertKeepsAsync(bundle.GetEntry(BundlePaths.Proofs)!, "proofs");
         Assert.True(entries.Count > 20, $"Only {entries.Count} entries were looked at.");
@@ -41,6 +43,39 @@ public sealed class BundleSchemaTests(DemoSite site)
             await BytesAsync(bundle.GetEntry(BundlePaths.BundleSchema)!)
         );
     }
+
+    /// <summary>Program and person read the same matrix, and of every line that something shows the record lies in the bundle.</summary>
+    [Fact]
+    public async Task ComplianceMatrix_OfABundle_IsTheOneOfThePage()
+    {
+        const string Serial = "NR10-0001";
+        using var bundle = await ZipAsync(Routes.Bundle(Serial));
+        var auditor = await site.VisitAsync(DemoPeople.Auditor);
+        var matrix = JsonNode.Parse(await BytesAsync(bundle.GetEntry(BundlePaths.Compliance)!))!;
+        var lines = matrix["lines"]!.AsArray();
+
+        var ofPage = await auditor.GetAsync(Routes.ComplianceCsv(Serial));
+
+        Assert.Equal(
+            await ofPage.Content.ReadAsByteArrayAsync(Cancellation),
+            await BytesAsync(bundle.GetEntry(BundlePaths.ComplianceTable)!)
+        );
+        Assert.Equal(
+            ComplianceMatrix.Requirements.Select(r => r.Text),
+            lines.Select(l => l!["requirement"]!.GetValue<string>())
+        );
+        Assert.All(
+            lines.SelectMany(l => l!["evidence"]!.AsArray()),
+            e => Assert.NotNull(bundle.GetEntry(PathOf(e!)))
+        );
+        Assert.Contains(lines, l => l!["state"]!.GetValue<string>() == "shown");
+    }
+
+    private static string PathOf(JsonNode evidence) =>
+        BundlePaths.Record(
+            evidence["kind"]!.GetValue<string>(),
+            RecordUri.Read(evidence["record"]!.GetValue<string>())!.Record!.Value
+        );
 
     [Fact]
     public async Task ListOfACollection_KeepsToIt()

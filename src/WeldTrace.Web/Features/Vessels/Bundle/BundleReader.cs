@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Documents.Bundle;
 using WeldTrace.Documents.Exchange;
+using WeldTrace.Domain.Compliance;
 using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence;
@@ -109,8 +110,11 @@ public sealed class BundleReader(
             site.TimeZone,
             now
         );
+        var matrix = ComplianceMatrix.Of(history.Vessel, history.Design.Content, records);
         return new HistoryBundleInput
         {
+            Compliance = ComplianceJson.Write(history.Vessel.Id, history.Vessel.Serial, matrix),
+            ComplianceTable = CsvText.Bytes(ComplianceTable.Heads, ComplianceTable.Rows(matrix)),
             Events = EpcisHistory.Write(exchange),
             Lineage = ProvLineage.Write(exchange),
             VesselSerial = history.Vessel.Serial,
