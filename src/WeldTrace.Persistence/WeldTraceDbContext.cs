@@ -97,7 +97,9 @@ public sealed class WeldTraceDbContext(DbContextOptions<WeldTraceDbContext> opti
     public DbSet<StepSignOff> StepSignOffs => Set<StepSignOff>();
     public DbSet<Finding> Findings => Set<Finding>();
     public DbSet<SystemToken> SystemTokens => Set<SystemToken>();
+    public DbSet<SharedTablet> SharedTablets => Set<SharedTablet>();
     public DbSet<AccountSession> AccountSessions => Set<AccountSession>();
+    public DbSet<AccountPin> AccountPins => Set<AccountPin>();
     public DbSet<Signature> Signatures => Set<Signature>();
     public DbSet<SigningKey> SigningKeys => Set<SigningKey>();
     public DbSet<Attachment> Attachments => Set<Attachment>();

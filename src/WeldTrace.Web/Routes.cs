@@ -16,6 +16,9 @@ public static partial class Routes
     public const string SecondFactor = "/me/second-factor";
     public const string Passkeys = "/me/passkeys";
     public const string Sessions = "/me/sessions";
+    public const string Pin = "/me/pin";
+    public const string ChangePerson = "/sign-in/tablet";
+    public const string SharedTablets = "/site/tablets";
     public const string Vessels = "/vessels";
     public const string NewVessel = "/vessels/new";
     public const string Trace = "/trace";
@@ -230,6 +233,8 @@ public static partial class Routes
     public static string ContainmentCsv(Guid id) => $"{Finding(id)}/containment.csv";
 
     public static string Person(Guid id) => $"/people/{id:D}";
+
+    public static string Badge(Guid person) => $"/people/{person:D}/badge";
 
     public static string Certificate(Guid id) => $"/people/certificates/{id:D}";
 

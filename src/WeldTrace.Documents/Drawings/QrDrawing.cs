@@ -13,7 +13,7 @@ internal sealed class QrDrawing : Drawing
         using var generator = new QRCodeGenerator();
         using var code = generator.CreateQrCode(content, QRCodeGenerator.ECCLevel.M);
         _modules = [.. code.ModuleMatrix.Select(row => row.Cast<bool>().ToArray())];
-        AlternativeText = $"QR code of the address {content}";
+        AlternativeText = $"QR code of {content}";
     }
 
     /// <summary>Longest content in bytes: version 40 with medium error correction, ISO/IEC 18004.</summary>

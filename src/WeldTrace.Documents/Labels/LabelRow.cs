@@ -26,7 +26,7 @@ internal sealed class LabelRow(IReadOnlyList<Label> labels, int columns) : Block
     private static void DrawLabel(Canvas canvas, Label label, Area area)
     {
         canvas.Decoration(() => DrawCuts(canvas, area));
-        var qr = new QrDrawing(label.Address);
+        var qr = new QrDrawing(label.Code);
         var corner = new Area(
             area.X + Edge,
             area.Y + ((area.Height - QrWidth) / 2),

@@ -8,11 +8,14 @@ public sealed record LabelSheetModel
     /// <summary>What the labels are for, for instance <c>tools</c>.</summary>
     public required string Subject { get; init; }
 
+    /// <summary>How many stand beside each other: 2 where long names must be read, as on badges.</summary>
+    public int Columns { get; init; } = 3;
+
     public IReadOnlyList<Label> Labels { get; init; } = [];
 }
 
 /// <summary>One label.</summary>
 /// <param name="Mark">Mark or serial, printed large.</param>
 /// <param name="Lines">Up to three short lines below it.</param>
-/// <param name="Address">Absolute address of the record's page; the QR code holds it.</param>
-public sealed record Label(string Mark, IReadOnlyList<string> Lines, string Address);
+/// <param name="Code">What the QR code holds: the absolute address of the record's page, or the word of a badge.</param>
+public sealed record Label(string Mark, IReadOnlyList<string> Lines, string Code);

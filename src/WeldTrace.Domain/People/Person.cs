@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Access;
 using WeldTrace.Domain.Records;
 
 namespace WeldTrace.Domain.People;
@@ -95,7 +96,7 @@ public sealed class Person : Record
 
     /// <summary>States a change of the means by which the person signs in: of one's own, or by an administrator with a reason.</summary>
     /// <param name="change">What changed.</param>
-    /// <param name="detail">Name of the passkey, or the administrator's reason.</param>
+    /// <param name="detail">Name of the passkey or tablet, or the reason of whoever else changes it.</param>
     /// <param name="actor">Who changes it.</param>
     /// <param name="at">UTC instant.</param>
     public Outcome ChangeSignInMeans(
@@ -107,25 +108,44 @@ public sealed class Person : Record
     {
         ArgumentNullException.ThrowIfNull(actor);
         var checks = new Checks();
-        if (change is SignInMeans.Reset or SignInMeans.SessionsEnded)
+        _ = change switch
         {
-            checks.Role(actor, Role.Administrator).Text(detail, LongestName, "Say why", "Reason");
-        }
-        else
-        {
-            checks.That(
-                actor.PersonId == Id,
-                "own",
-                $"Only {PrintedName} sets up or removes these; an administrator can reset them."
-            );
-        }
-
+            SignInMeans.Reset or SignInMeans.SessionsEnded => checks
+                .Role(actor, Role.Administrator)
+                .Text(detail, LongestName, "Say why", "Reason"),
+            SignInMeans.BadgeMade => checks.Role(actor, Role.QualityManager, Role.Administrator),
+            SignInMeans.BadgeWithdrawn => checks
+                .Role(actor, Role.QualityManager, Role.Administrator)
+                .Text(detail, LongestName, "Say why", "Reason"),
+            SignInMeans.PinSet => checks
+                .Add(OnlyOwn(actor))
+                .That(
+                    !Roles.Contains(Role.Administrator),
+                    "administrator",
+                    "An administrator signs in with password or passkey only: a PIN is too weak for what an administrator may do."
+                ),
+            _ => checks.Add(OnlyOwn(actor)),
+        };
         if (checks.AllHold)
         {
             Note(actor, at, Word(change), detail?.Trim());
         }
 
         return checks.ToOutcome();
+    }
+
+    /// <summary>States that a tablet erased the person's PIN after too many wrong ones.</summary>
+    /// <param name="tablet">Tablet.</param>
+    /// <param name="at">UTC instant.</param>
+    public void LosePin(SharedTablet tablet, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(tablet);
+        Note(
+            tablet.AsActor(),
+            at,
+            $"PIN erased after {PinRules.MostWrong} wrong ones",
+            tablet.Name
+        );
     }
 
     /// <summary>The person as one who acts.</summary>
@@ -138,10 +158,25 @@ public sealed class Person : Record
             SignInMeans.SecondFactorRemoved => "second factor removed",
             SignInMeans.PasskeyAdded => "passkey added",
             SignInMeans.PasskeyRemoved => "passkey removed",
-            SignInMeans.Reset => "second factor and passkeys reset",
+            SignInMeans.Reset => "second factor, passkeys and PINs reset",
             SignInMeans.SessionsEnded => "all sessions ended",
+            SignInMeans.BadgeMade => "badge made",
+            SignInMeans.BadgeWithdrawn => "badge withdrawn",
+            SignInMeans.PinSet => "PIN set on a tablet",
+            SignInMeans.PinErased => "PIN erased",
             _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Unknown change."),
         };
+
+    private IEnumerable<Refusal> OnlyOwn(Actor actor)
+    {
+        if (actor.PersonId != Id)
+        {
+            yield return new Refusal(
+                "own",
+                $"Only {PrintedName} sets up or removes these; an administrator can reset them."
+            );
+        }
+    }
 
     private static bool IsName(string text) =>
         !string.IsNullOrWhiteSpace(text) && text.Length <= LongestName && !text.Any(char.IsControl);

@@ -20,4 +20,16 @@ public enum SignInMeans
 
     /// <summary>An administrator ended every session of the person, for instance after a tablet was lost.</summary>
     SessionsEnded,
+
+    /// <summary>A badge was made, which names the person at a shared tablet; an earlier one is worth nothing any more.</summary>
+    BadgeMade,
+
+    /// <summary>The badge was withdrawn.</summary>
+    BadgeWithdrawn,
+
+    /// <summary>A PIN was set on a shared tablet.</summary>
+    PinSet,
+
+    /// <summary>Its owner erased the PIN on a shared tablet.</summary>
+    PinErased,
 }

@@ -12,4 +12,7 @@ public sealed class Account : IdentityUser<Guid>
 
     /// <summary>The 30 s step of the last code of the authenticator app that was taken: none is taken twice. Null before the first.</summary>
     public long? LastCodeStep { get; set; }
+
+    /// <summary>SHA-256 of the word of the badge, which names its owner at a shared tablet and proves nothing; null without a badge.</summary>
+    public string? BadgeSha256 { get; set; }
 }

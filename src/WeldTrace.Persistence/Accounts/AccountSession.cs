@@ -8,6 +8,9 @@ public enum SignInWay
 
     /// <summary>A passkey.</summary>
     Passkey,
+
+    /// <summary>A PIN on the shared tablet for which it was set.</summary>
+    Pin,
 }
 
 /// <summary>Why a session ended before its time was over.</summary>
@@ -19,6 +22,9 @@ public enum SessionEnd
     /// <summary>Somebody signed in anew on the same device.</summary>
     SignedInAgain,
 
+    /// <summary>Another person took over the device.</summary>
+    OtherPerson,
+
     /// <summary>Its owner ended it from another device.</summary>
     OwnerElsewhere,
 
@@ -27,6 +33,9 @@ public enum SessionEnd
 
     /// <summary>An administrator ended it, set a new password or set the person inactive.</summary>
     Administrator,
+
+    /// <summary>The shared tablet was withdrawn.</summary>
+    TabletWithdrawn,
 }
 
 /// <summary>Whether a session is still good.</summary>
@@ -54,6 +63,9 @@ public sealed class AccountSession
     /// <summary>After so long without a page it is over.</summary>
     public static readonly TimeSpan Idle = TimeSpan.FromMinutes(30);
 
+    /// <summary>The same of a session that a PIN began.</summary>
+    public static readonly TimeSpan PinIdle = TimeSpan.FromMinutes(10);
+
     /// <summary>When it was last seen is written no more often than this, so that reading pages writes nothing.</summary>
     public static readonly TimeSpan SeenEvery = TimeSpan.FromMinutes(5);
 
@@ -72,6 +84,9 @@ public sealed class AccountSession
     /// <summary>Kind of device, in words.</summary>
     public required string Device { get; init; }
 
+    /// <summary>The shared tablet on which it was begun; null on any other device.</summary>
+    public Guid? TabletId { get; init; }
+
     /// <summary>UTC instant of the sign-in.</summary>
     public required DateTimeOffset BegunAt { get; init; }
 
@@ -87,6 +102,9 @@ public sealed class AccountSession
     /// <summary>Why it was ended; null when it was not.</summary>
     public SessionEnd? EndedBecause { get; private set; }
 
+    /// <summary>After so long without a page this one is over.</summary>
+    public TimeSpan IdleTime => Way == SignInWay.Pin ? PinIdle : Idle;
+
     /// <summary>Ends it; the first reason stands.</summary>
     public void End(SessionEnd because, DateTimeOffset at)
     {
@@ -99,6 +117,6 @@ public sealed class AccountSession
     /// <summary>Whether it is still good. A ticket may run out up to <see cref="SeenEvery"/> earlier, since that is how coarse this is.</summary>
     public SessionState StateAt(DateTimeOffset now) =>
         EndedAt is not null ? SessionState.Ended
-        : now - BegunAt > Longest || now - LastSeenAt > Idle + SeenEvery ? SessionState.RanOut
+        : now - BegunAt > Longest || now - LastSeenAt > IdleTime + SeenEvery ? SessionState.RanOut
         : SessionState.Open;
 }

@@ -31,4 +31,17 @@ public static class EndingSessions
             session.End(because, at);
         }
     }
+
+    /// <summary>Erases the PINs of an account on every tablet with the next save.</summary>
+    public static async Task ErasePinsAsync(
+        this WeldTraceDbContext db,
+        Guid accountId,
+        CancellationToken cancellation
+    )
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        db.AccountPins.RemoveRange(
+            await db.AccountPins.Where(p => p.AccountId == accountId).ToListAsync(cancellation)
+        );
+    }
 }

@@ -30,6 +30,7 @@ internal sealed class EveryRecord
         await all.AddAsync(db.SigningKeys, cancellation);
         await all.AddAsync(db.People, cancellation);
         await all.AddAsync(db.SystemTokens, cancellation);
+        await all.AddAsync(db.SharedTablets, cancellation);
         await all.AddAsync(db.ProcedureRevisions, cancellation);
         await all.AddAsync(db.VesselDesigns, cancellation);
         await all.AddAsync(db.ToolDesigns, cancellation);

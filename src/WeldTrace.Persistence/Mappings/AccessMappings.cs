@@ -15,3 +15,14 @@ internal sealed class SystemTokenMapping : IEntityTypeConfiguration<SystemToken>
         builder.HasIndex(t => t.TokenSha256).IsUnique();
     }
 }
+
+internal sealed class SharedTabletMapping : IEntityTypeConfiguration<SharedTablet>
+{
+    public void Configure(EntityTypeBuilder<SharedTablet> builder)
+    {
+        builder.IsRecord("shared_tablets");
+        builder.Property(t => t.Name).HasMaxLength(SharedTablet.LongestText);
+        builder.Property(t => t.TokenSha256).HasMaxLength(64).IsFixedLength();
+        builder.HasIndex(t => t.TokenSha256).IsUnique();
+    }
+}

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using WeldTrace.Domain.Access;
 using WeldTrace.Persistence.Accounts;
 using WeldTrace.Persistence.Attachments;
 using WeldTrace.Persistence.LedgerStore;
@@ -15,6 +16,8 @@ internal sealed class AccountMapping : IEntityTypeConfiguration<Account>
     {
         builder.ToTable("accounts");
         builder.HasIndex(a => a.PersonId).IsUnique();
+        builder.Property(a => a.BadgeSha256).HasMaxLength(64).IsFixedLength();
+        builder.HasIndex(a => a.BadgeSha256).IsUnique();
     }
 }
 
@@ -43,7 +46,20 @@ internal sealed class AccountSessionMapping : IEntityTypeConfiguration<AccountSe
         builder.Property(s => s.Way).IsWord();
         builder.Property(s => s.EndedBecause).HasConversion<string>().HasMaxLength(40);
         builder.HasOne<Account>().WithMany().HasForeignKey(s => s.AccountId);
+        builder.HasOne<SharedTablet>().WithMany().HasForeignKey(s => s.TabletId);
         builder.HasIndex(s => s.BegunAt);
+        builder.Ignore(s => s.IdleTime);
+    }
+}
+
+internal sealed class AccountPinMapping : IEntityTypeConfiguration<AccountPin>
+{
+    public void Configure(EntityTypeBuilder<AccountPin> builder)
+    {
+        builder.ToTable("account_pins");
+        builder.HasKey(p => new { p.AccountId, p.TabletId });
+        builder.HasOne<Account>().WithMany().HasForeignKey(p => p.AccountId);
+        builder.HasOne<SharedTablet>().WithMany().HasForeignKey(p => p.TabletId);
     }
 }
 

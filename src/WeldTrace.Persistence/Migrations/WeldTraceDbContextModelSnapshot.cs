@@ -123,6 +123,53 @@ namespace WeldTrace.Persistence.Migrations
                     b.ToTable("account_tokens", (string)null);
                 });
 
+            modelBuilder.Entity("WeldTrace.Domain.Access.SharedTablet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("name");
+
+                    b.Property<DateTimeOffset>("RegisteredAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("registered_at");
+
+                    b.Property<string>("RegisteredBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("registered_by");
+
+                    b.Property<string>("TokenSha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character(64)")
+                        .HasColumnName("token_sha256")
+                        .IsFixedLength();
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<DateTimeOffset?>("WithdrawnAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("withdrawn_at");
+
+                    b.HasKey("Id")
+                        .HasName("pk_shared_tablets");
+
+                    b.HasIndex("TokenSha256")
+                        .IsUnique()
+                        .HasDatabaseName("ix_shared_tablets_token_sha256");
+
+                    b.ToTable("shared_tablets", (string)null);
+                });
+
             modelBuilder.Entity("WeldTrace.Domain.Access.SystemToken", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2782,6 +2829,12 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("access_failed_count");
 
+                    b.Property<string>("BadgeSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character(64)")
+                        .HasColumnName("badge_sha256")
+                        .IsFixedLength();
+
                     b.Property<string>("ConcurrencyStamp")
                         .IsConcurrencyToken()
                         .HasColumnType("text")
@@ -2854,6 +2907,10 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasKey("Id")
                         .HasName("pk_accounts");
 
+                    b.HasIndex("BadgeSha256")
+                        .IsUnique()
+                        .HasDatabaseName("ix_accounts_badge_sha256");
+
                     b.HasIndex("NormalizedEmail")
                         .HasDatabaseName("EmailIndex");
 
@@ -2866,6 +2923,42 @@ namespace WeldTrace.Persistence.Migrations
                         .HasDatabaseName("ix_accounts_person_id");
 
                     b.ToTable("accounts", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountPin", b =>
+                {
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("account_id");
+
+                    b.Property<Guid>("TabletId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("tablet_id");
+
+                    b.Property<DateTimeOffset?>("HeldUntil")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("held_until");
+
+                    b.Property<string>("PinHash")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("pin_hash");
+
+                    b.Property<DateTimeOffset>("SetAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("set_at");
+
+                    b.Property<int>("WrongInARow")
+                        .HasColumnType("integer")
+                        .HasColumnName("wrong_in_a_row");
+
+                    b.HasKey("AccountId", "TabletId")
+                        .HasName("pk_account_pins");
+
+                    b.HasIndex("TabletId")
+                        .HasDatabaseName("ix_account_pins_tablet_id");
+
+                    b.ToTable("account_pins", (string)null);
                 });
 
             modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountSession", b =>
@@ -2905,6 +2998,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("signed_at");
 
+                    b.Property<Guid?>("TabletId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("tablet_id");
+
                     b.Property<string>("Way")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -2919,6 +3016,9 @@ namespace WeldTrace.Persistence.Migrations
 
                     b.HasIndex("BegunAt")
                         .HasDatabaseName("ix_account_sessions_begun_at");
+
+                    b.HasIndex("TabletId")
+                        .HasDatabaseName("ix_account_sessions_tablet_id");
 
                     b.ToTable("account_sessions", (string)null);
                 });
@@ -3344,6 +3444,23 @@ namespace WeldTrace.Persistence.Migrations
                         .HasConstraintName("fk_account_tokens_asp_net_users_user_id");
                 });
 
+            modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountPin", b =>
+                {
+                    b.HasOne("WeldTrace.Persistence.Accounts.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_account_pins_accounts_account_id");
+
+                    b.HasOne("WeldTrace.Domain.Access.SharedTablet", null)
+                        .WithMany()
+                        .HasForeignKey("TabletId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_account_pins_shared_tablets_tablet_id");
+                });
+
             modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountSession", b =>
                 {
                     b.HasOne("WeldTrace.Persistence.Accounts.Account", null)
@@ -3352,6 +3469,11 @@ namespace WeldTrace.Persistence.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_account_sessions_accounts_account_id");
+
+                    b.HasOne("WeldTrace.Domain.Access.SharedTablet", null)
+                        .WithMany()
+                        .HasForeignKey("TabletId")
+                        .HasConstraintName("fk_account_sessions_shared_tablets_tablet_id");
                 });
 
             modelBuilder.Entity("WeldTrace.Persistence.LedgerStore.CheckpointStampRow", b =>

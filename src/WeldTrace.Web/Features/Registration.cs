@@ -25,6 +25,7 @@ using WeldTrace.Web.Features.SignIn;
 using WeldTrace.Web.Features.SiteSettings;
 using WeldTrace.Web.Features.SiteSettings.Key;
 using WeldTrace.Web.Features.Systems;
+using WeldTrace.Web.Features.Tablets;
 using WeldTrace.Web.Features.Testing;
 using WeldTrace.Web.Features.Tools;
 using WeldTrace.Web.Features.Trace;
@@ -41,7 +42,7 @@ public static class Registration
             .AddScoped<ActDesk>()
             .AddScoped<LabelReader>()
             .AddScoped<OpenCodeReader>()
-            .AddScoped<SignInHandler>()
+            .AddSignIn()
             .AddScoped<FirstRunHandler>()
             .AddScoped<WorkReader>()
             .AddScoped<SiteSettingsHandler>()
@@ -69,6 +70,7 @@ public static class Registration
             .AddLaboratory()
             .AddFindings()
             .AddSystems()
+            .AddScoped<SharedTabletsHandler>()
             .AddOwnAccount();
 
     public static void MapFeatures(this IEndpointRouteBuilder endpoints)

@@ -15,6 +15,9 @@ public sealed record SiteFrame
     /// <summary>Where the sign-out form posts to.</summary>
     public string SignOutPath { get; init; } = "/sign-out";
 
+    /// <summary>Where the next person takes over; null on a device that is no shared tablet.</summary>
+    public string? ChangePersonPath { get; init; }
+
     /// <summary>Whether the records on show are invented.</summary>
     public bool IsDemonstration { get; init; }
 }

@@ -27,6 +27,9 @@ public sealed class AccountClaims(
     /// <summary>The <see cref="AccountSession"/>.</summary>
     public const string Session = "session";
 
+    /// <summary>Whether a PIN began the session.</summary>
+    public const string ByPin = "by-pin";
+
     protected override async Task<ClaimsIdentity> GenerateClaimsAsync(Account user)
     {
         ArgumentNullException.ThrowIfNull(user);

@@ -124,9 +124,24 @@ public sealed partial class PasswordCheck(
         return Outcome.Refused("password", wrong, "Password");
     }
 
+    /// <summary>Whether the account waits for the administrator.</summary>
+    internal static bool IsLocked(Account account) => account.AccessFailedCount >= MostFailures;
+
+    /// <summary>How long nothing is looked at after so many failures in a row; null when the next may come at once.</summary>
+    internal static TimeSpan? DelayAfter(int failures)
+    {
+        if (failures <= FreeFailures)
+        {
+            return null;
+        }
+
+        var seconds = Math.Pow(2, Math.Min(failures - FreeFailures, 16));
+        return seconds < LongestDelay.TotalSeconds ? TimeSpan.FromSeconds(seconds) : LongestDelay;
+    }
+
     private Outcome? HeldUp(Account account, DateTimeOffset now)
     {
-        if (account.AccessFailedCount >= MostFailures)
+        if (IsLocked(account))
         {
             LogLocked(logger, account.PersonId);
             return Outcome.Refused(
@@ -203,7 +218,7 @@ public sealed partial class PasswordCheck(
             change.SetProperty(a => a.AccessFailedCount, a => a.AccessFailedCount + 1)
         );
         var failures = await row.Select(a => a.AccessFailedCount).SingleAsync();
-        DateTimeOffset? until = failures > FreeFailures ? now + Delay(failures) : null;
+        var until = now + DelayAfter(failures);
         await row.ExecuteUpdateAsync(change => change.SetProperty(a => a.LockoutEnd, until));
         (account.AccessFailedCount, account.LockoutEnd) = (failures, until);
     }
@@ -212,12 +227,6 @@ public sealed partial class PasswordCheck(
         account is not null
         && !string.IsNullOrWhiteSpace(typed)
         && accounts.NormalizeName(typed.Trim()) == account.NormalizedUserName;
-
-    private static TimeSpan Delay(int failures)
-    {
-        var seconds = Math.Pow(2, Math.Min(failures - FreeFailures, 16));
-        return seconds < LongestDelay.TotalSeconds ? TimeSpan.FromSeconds(seconds) : LongestDelay;
-    }
 
     // What was typed is never logged: a password lands in the field of the name easily.
     [LoggerMessage(LogLevel.Warning, "A sign-in was refused: no account of that name.")]

@@ -57,7 +57,14 @@ public static class Policies
         Allow(options, Procedures, Role.Engineer, Role.QualityManager);
         Allow(options, QualityManaging, Role.QualityManager);
         Allow(options, Witnessing, Role.Auditor, Role.QualityManager, Role.Administrator);
-        Allow(options, Accounts, Role.Administrator, Role.QualityManager);
+        // Whoever may set passwords of others has proved more than a PIN.
+        options.AddPolicy(
+            Accounts,
+            p =>
+                p.RequireAuthenticatedUser()
+                    .RequireRole(nameof(Role.Administrator), nameof(Role.QualityManager))
+                    .RequireAssertion(c => !c.User.HasClaim(AccountClaims.ByPin, "true"))
+        );
     }
 
     private static void AllowSystem(

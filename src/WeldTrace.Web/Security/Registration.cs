@@ -21,13 +21,9 @@ public static class Registration
         services.AddScoped<CurrentActor>();
         services.AddHttpContextAccessor();
         services.AddScoped<Sessions>();
-        services.AddSingleton<SignInLimit>();
-        services.AddScoped<ISigningSession, SigningSession>();
-        services.AddScoped<PasswordCheck>();
-        services.AddScoped<SecondFactor>();
-        services.AddScoped<ActivePeople>();
-        services.AddScoped<NewAccount>();
-        services.AddSingleton<SetUpCode>();
+        services.AddScoped<TabletCookie>();
+        services.AddScoped<PinCheck>();
+        AddProofs(services);
         services.AddAuthorization(Policies.Add);
         services.AddSingleton<IAuthorizationMiddlewareResultHandler, RefusalLog>();
         var authentication = services.AddAuthentication(IdentityConstants.ApplicationScheme);
@@ -71,6 +67,17 @@ public static class Registration
             .SetApplicationName("WeldTrace")
             .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
         return services;
+    }
+
+    private static void AddProofs(IServiceCollection services)
+    {
+        services.AddSingleton<SignInLimit>();
+        services.AddScoped<ISigningSession, SigningSession>();
+        services.AddScoped<PasswordCheck>();
+        services.AddScoped<SecondFactor>();
+        services.AddScoped<ActivePeople>();
+        services.AddScoped<NewAccount>();
+        services.AddSingleton<SetUpCode>();
     }
 
     private static void AddCookies(IServiceCollection services)

@@ -3,6 +3,7 @@ using System.Security.Claims;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.People;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Accounts;
 
@@ -31,8 +32,7 @@ internal static class SessionGuard
             || current.Session.StateAt(now) != SessionState.Open
         )
         {
-            context.RejectPrincipal();
-            await signIn.SignOutAsync();
+            await RefuseAsync();
             return;
         }
 
@@ -46,9 +46,24 @@ internal static class SessionGuard
         {
             // A change of roles is no new sign-in: the session goes on.
             var changed = await signIn.CreateUserPrincipalAsync(account);
-            ((ClaimsIdentity)changed.Identity!).AddClaim(ticket.FindFirst(AccountClaims.Session)!);
+            if (
+                current.Session.Way == SignInWay.Pin
+                && changed.IsInRole(nameof(Role.Administrator))
+            )
+            {
+                await RefuseAsync();
+                return;
+            }
+
+            ((ClaimsIdentity)changed.Identity!).AddClaims(Sessions.ClaimsOf(current.Session));
             context.ReplacePrincipal(changed);
             context.ShouldRenew = true;
+        }
+
+        Task RefuseAsync()
+        {
+            context.RejectPrincipal();
+            return signIn.SignOutAsync();
         }
     }
 

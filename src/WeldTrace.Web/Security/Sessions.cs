@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Security.Claims;
+using Microsoft.AspNetCore.Authentication;
+using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Net.Http.Headers;
@@ -12,6 +14,7 @@ namespace WeldTrace.Web.Security;
 public sealed class Sessions(
     IDbContextFactory<WeldTraceDbContext> contexts,
     SignInManager<Account> signIn,
+    TabletCookie tablets,
     TimeProvider clock
 )
 {
@@ -29,7 +32,10 @@ public sealed class Sessions(
         var before = IdOf(http.User);
         if (await db.AccountSessions.SingleOrDefaultAsync(s => s.Id == before) is { } old)
         {
-            old.End(SessionEnd.SignedInAgain, now);
+            old.End(
+                old.AccountId == account.Id ? SessionEnd.SignedInAgain : SessionEnd.OtherPerson,
+                now
+            );
         }
 
         var session = new AccountSession
@@ -38,31 +44,38 @@ public sealed class Sessions(
             AccountId = account.Id,
             Way = way,
             Device = DeviceWords.Of(http.Request.Headers[HeaderNames.UserAgent].ToString()),
+            TabletId = (await tablets.FindAsync(http.RequestAborted))?.Id,
             BegunAt = now,
             LastSeenAt = now,
         };
         db.Add(session);
         await db.SaveChangesAsync(http.RequestAborted);
-        await IssueAsync(account, session.Id);
+        await IssueAsync(account, session);
     }
 
     /// <summary>Lets the session of a request go on after something changed about its account.</summary>
-    public Task GoOnAsync(Account account, ClaimsPrincipal user) => IssueAsync(account, IdOf(user));
+    public Task GoOnAsync(Account account, HttpContext http)
+    {
+        ArgumentNullException.ThrowIfNull(http);
+        return IssueAsync(account, http.Features.GetRequiredFeature<AccountSession>());
+    }
 
-    /// <summary>The same after something that ends every other session of the account.</summary>
-    public async Task GoOnAloneAsync(Account account, ClaimsPrincipal user)
+    /// <summary>The same after something that ends every other session of the account, and erases its PINs.</summary>
+    public async Task GoOnAloneAsync(Account account, HttpContext http)
     {
         ArgumentNullException.ThrowIfNull(account);
+        ArgumentNullException.ThrowIfNull(http);
         await using var db = await contexts.CreateDbContextAsync();
         await db.EndSessionsAsync(
             account.Id,
-            IdOf(user),
+            IdOf(http.User),
             SessionEnd.NewMeans,
             clock.GetUtcNow(),
             CancellationToken.None
         );
+        await db.ErasePinsAsync(account.Id, CancellationToken.None);
         await db.SaveChangesAsync();
-        await GoOnAsync(account, user);
+        await GoOnAsync(account, http);
     }
 
     /// <summary>Signs out.</summary>
@@ -83,10 +96,26 @@ public sealed class Sessions(
     internal static Guid IdOf(ClaimsPrincipal? user) =>
         Guid.TryParse(user?.FindFirstValue(AccountClaims.Session), out var id) ? id : Guid.Empty;
 
-    private Task IssueAsync(Account account, Guid session) =>
-        signIn.SignInWithClaimsAsync(
-            account,
-            authenticationProperties: null,
-            [new Claim(AccountClaims.Session, session.ToString("D", CultureInfo.InvariantCulture))]
+    /// <summary>What a ticket says of its session.</summary>
+    internal static IEnumerable<Claim> ClaimsOf(AccountSession session)
+    {
+        yield return new Claim(
+            AccountClaims.Session,
+            session.Id.ToString("D", CultureInfo.InvariantCulture)
         );
+        if (session.Way == SignInWay.Pin)
+        {
+            yield return new Claim(AccountClaims.ByPin, "true");
+        }
+    }
+
+    private Task IssueAsync(Account account, AccountSession session)
+    {
+        var now = clock.GetUtcNow();
+        return signIn.SignInWithClaimsAsync(
+            account,
+            new AuthenticationProperties { IssuedUtc = now, ExpiresUtc = now + session.IdleTime },
+            ClaimsOf(session)
+        );
+    }
 }

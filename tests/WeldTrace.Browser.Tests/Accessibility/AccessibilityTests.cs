@@ -33,6 +33,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
         "/runs/*/log",
         "/runs/*/log/*",
         "/runs/*/sign",
+        "/sign-in/tablet",
         "/tests/sections/*/measure",
         "/vessels/*/repair/*",
         "/vessels/*/ship",

@@ -20,6 +20,7 @@ internal static class AccessTable
         # Signed in or not
         /sign-in                                              yes     yes       yes       yes        yes      yes      yes
         /sign-in/challenge                                    yes     yes       yes       yes        yes      yes      yes
+        /sign-in/tablet                                       yes     yes       yes       yes        yes      yes      yes
         /first-run                                            in      in        in        in         in       in       in
         /health                                               yes     yes       yes       yes        yes      yes      yes
         /failure                                              yes     yes       yes       yes        yes      yes      yes
@@ -33,6 +34,7 @@ internal static class AccessTable
         /me/second-factor                                     in      yes       yes       yes        yes      yes      yes
         /me/passkeys                                          in      yes       yes       yes        yes      yes      yes
         /me/sessions                                          in      yes       yes       yes        yes      yes      yes
+        /me/pin                                               in      yes       yes       yes        yes      yes      yes
         /me/passkeys/new                                      in      yes       yes       yes        yes      yes      yes
         /me/passkeys/challenge                                in      yes       yes       yes        yes      yes      yes
         /open                                                 in      yes       yes       yes        yes      yes      yes
@@ -221,6 +223,7 @@ internal static class AccessTable
 
         # People, ledger and site
         /site/systems                                         in      no        no        no         no       yes      yes
+        /site/tablets                                         in      no        no        no         no       yes      yes
         /api/openapi.json                                     in      yes       yes       yes        yes      yes      yes
         /api/vessels/{serial}                                 401     401       401       401        401      401      401
         /api/vessels/{serial}/history                         401     401       401       401        401      401      401
@@ -231,6 +234,7 @@ internal static class AccessTable
         /people/new                                           in      no        no        no         no       yes      yes
         /people/import                                        in      no        no        no         no       yes      yes
         /people/{Id}                                          in      no        no        no         no       yes      yes
+        /people/{id}/badge                                    in      404       404       404        404      404      404
         /people/certificates                                  in      yes       yes       yes        yes      yes      yes
         /people/certificates.csv                              in      yes       yes       yes        yes      yes      yes
         /people/certificates/new                              in      yes       no        no         no       yes      no

@@ -33,6 +33,7 @@ internal static class DemoAddresses
         await AddEquipmentAsync(addresses, db);
         var person = await db.People.FirstAsync(p => p.SignInName == "auditor");
         addresses["/people/{Id}"] = Routes.Person(person.Id);
+        addresses["/people/{id}/badge"] = Routes.Badge(person.Id);
         addresses["/people/certificates/{Id}"] = Routes.Certificate(await IdAsync(db.Certificates));
         addresses["/designs/{Id}"] = Routes.Design(await IdAsync(db.VesselDesigns));
         addresses["/designs/{Id}/edit"] = Routes.EditDesign(await IdAsync(db.VesselDesigns));

@@ -93,13 +93,13 @@ internal sealed class HostileForms(DemoSite site)
             : null;
     }
 
-    // A list that nobody has confirmed is shown as it would be entered.
+    // A list that nobody has confirmed is shown as it would be entered; of several values the first is read.
     private static bool IsAskedFirst(
         FormRow row,
         IEnumerable<KeyValuePair<string, string>> fields
     ) =>
         row.Fields.Any(f => f.Field == Confirmed)
-        && fields.All(f => f is not { Key: Confirmed, Value: "true" });
+        && fields.FirstOrDefault(f => f.Key == Confirmed).Value != "true";
 
     private async Task<HttpResponseMessage> PostAsync(
         FormRow row,

@@ -57,6 +57,19 @@ internal static class PeopleForms
             ("Out.Id", SentForm.Choice("Bench computer")),
             ("Out.Reason", "The computer is replaced")
         ),
+        new(
+            "SharedTablets register-tablet",
+            "quality admin",
+            Routes.SharedTablets,
+            ("In.Name", "Tablet at welding cell 2")
+        ),
+        new(
+            "SharedTablets withdraw-tablet",
+            "quality admin",
+            Routes.SharedTablets,
+            ("Out.Id", SentForm.Choice("Tablet at welding cell 2")),
+            ("Out.Reason", "The tablet fell")
+        ),
         new("SiteSettings site", "admin", Routes.SiteSettings, ("In.Name", "Halvorsen Bay Works")),
         new(
             "IssueCertificate certificate",

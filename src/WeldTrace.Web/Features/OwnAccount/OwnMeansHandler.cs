@@ -32,7 +32,7 @@ public sealed class OwnMeansHandler(
 
     /// <summary>Lets this session go on after something that ends the others.</summary>
     public Task GoOnAloneAsync(Account account) =>
-        sessions.GoOnAloneAsync(account, http.HttpContext!.User);
+        sessions.GoOnAloneAsync(account, http.HttpContext!);
 
     /// <summary>Changes the account and states it in the ledger, or does neither; the session then knows of it.</summary>
     public async Task<Outcome> ChangeAsync(
@@ -57,7 +57,7 @@ public sealed class OwnMeansHandler(
         var saved = await db.SaveAsync(cancellation);
         if (saved.IsAccepted)
         {
-            await sessions.GoOnAsync(account, http.HttpContext!.User);
+            await sessions.GoOnAsync(account, http.HttpContext!);
         }
 
         return saved;

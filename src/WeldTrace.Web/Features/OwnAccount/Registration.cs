@@ -1,4 +1,5 @@
 using WeldTrace.Web.Features.OwnAccount.Passkeys;
+using WeldTrace.Web.Features.OwnAccount.Pin;
 using WeldTrace.Web.Features.OwnAccount.SecondFactor;
 using WeldTrace.Web.Features.OwnAccount.Sessions;
 
@@ -12,7 +13,8 @@ public static class Registration
             .AddScoped<OwnMeansHandler>()
             .AddScoped<SecondFactorHandler>()
             .AddScoped<PasskeysHandler>()
-            .AddScoped<SessionsHandler>();
+            .AddScoped<SessionsHandler>()
+            .AddScoped<PinHandler>();
 
     public static void MapOwnAccount(this IEndpointRouteBuilder endpoints) =>
         endpoints.MapPasskeys();

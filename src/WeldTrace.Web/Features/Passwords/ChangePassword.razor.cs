@@ -49,7 +49,7 @@ public sealed partial class ChangePassword
         {
             account!.MustChangePassword = false;
             await Accounts.ChangePasswordAsync(account, In.Current!, In.New!);
-            await Sessions.GoOnAloneAsync(account, Http.User);
+            await Sessions.GoOnAloneAsync(account, Http);
             _isDone = true;
         }
 

@@ -124,6 +124,7 @@ public sealed class PeopleHandler(
 
         if (SetPassword(account, form.Password) || !form.IsActive)
         {
+            await db.ErasePinsAsync(account.Id, cancellation);
             await db.EndSessionsAsync(
                 account.Id,
                 null,
@@ -131,6 +132,11 @@ public sealed class PeopleHandler(
                 clock.GetUtcNow(),
                 cancellation
             );
+        }
+        else if (form.Roles.Contains(Role.Administrator))
+        {
+            // An administrator has no PIN.
+            await db.ErasePinsAsync(account.Id, cancellation);
         }
 
         return await db.SaveEditAsync(person, form, cancellation);

@@ -23,14 +23,18 @@ public sealed class PersonMeansHandler(
     TimeProvider clock
 )
 {
-    /// <summary>Whether somebody has a second factor or a passkey.</summary>
+    /// <summary>Whether somebody has a second factor, a passkey or a PIN.</summary>
     public async Task<bool> HasMoreThanPasswordAsync(Guid id, CancellationToken cancellation)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         return await db.Users.AnyAsync(
             a =>
                 a.PersonId == id
-                && (a.TwoFactorEnabled || db.UserPasskeys.Any(p => p.UserId == a.Id)),
+                && (
+                    a.TwoFactorEnabled
+                    || db.UserPasskeys.Any(p => p.UserId == a.Id)
+                    || db.AccountPins.Any(p => p.AccountId == a.Id)
+                ),
             cancellation
         );
     }
@@ -65,7 +69,7 @@ public sealed class PersonMeansHandler(
         );
     }
 
-    /// <summary>Takes second factor and passkeys away, and ends every session of the person.</summary>
+    /// <summary>Takes second factor, passkeys and PINs away, and ends every session of the person.</summary>
     public Task<Outcome> ResetMeansAsync(
         Guid id,
         ResetMeansForm form,
@@ -81,6 +85,7 @@ public sealed class PersonMeansHandler(
             async (db, account) =>
             {
                 account.TwoFactorEnabled = false;
+                await db.ErasePinsAsync(account.Id, cancellation);
                 account.SecurityStamp = NewAccount.Stamp();
                 db.UserPasskeys.RemoveRange(
                     await db

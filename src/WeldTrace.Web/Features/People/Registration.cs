@@ -9,8 +9,13 @@ public static class Registration
         services
             .AddScoped<PeopleHandler>()
             .AddScoped<PersonMeansHandler>()
+            .AddScoped<BadgeHandler>()
             .AddScoped<ImportPeopleHandler>()
             .AddScoped<PeopleListReader>();
 
-    public static void MapPeople(this IEndpointRouteBuilder endpoints) => endpoints.MapPeopleCsv();
+    public static void MapPeople(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapPeopleCsv();
+        endpoints.MapBadges();
+    }
 }

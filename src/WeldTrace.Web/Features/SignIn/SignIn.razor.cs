@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using WeldTrace.Domain.Records;
 using WeldTrace.Web.Components.Forms;
 using WeldTrace.Web.Demo;
+using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.SignIn;
 
@@ -17,6 +18,9 @@ public sealed partial class SignIn
 
     [Inject]
     public required DemoMode Demo { get; init; }
+
+    [Inject]
+    public required TabletCookie Tablets { get; init; }
 
     [CascadingParameter]
     public HttpContext Http { get; set; } = null!;
@@ -41,14 +45,7 @@ public sealed partial class SignIn
         _faults = Faults.Of<SignInForm>(outcome);
         if (outcome.IsAccepted)
         {
-            Navigation.NavigateTo(IsLocal(From) ? From! : Routes.Home);
+            Navigation.NavigateTo(LocalAddress.Of(From));
         }
     }
-
-    private static bool IsLocal(string? address) =>
-        address is ['/', ..]
-        && !address.StartsWith("//", StringComparison.Ordinal)
-        && !address.Contains('\\', StringComparison.Ordinal)
-        // A browser leaves tabs and line ends out of an address, so that "/<tab>/" would become "//".
-        && !address.Any(char.IsControl);
 }

@@ -1,4 +1,3 @@
-using System.Net;
 using Microsoft.AspNetCore.Identity;
 using WeldTrace.Domain.Records;
 using WeldTrace.Persistence.Accounts;
@@ -6,29 +5,31 @@ using WeldTrace.Web.Security;
 
 namespace WeldTrace.Web.Features.SignIn;
 
-public sealed partial class SignInHandler(
+public sealed class SignInHandler(
     SignInManager<Account> signIn,
     PasswordCheck passwords,
     ActivePeople people,
-    SignInLimit limit,
-    Sessions sessions,
-    ILogger<SignInHandler> logger
+    Entrance entrance
 )
 {
     private const string Wrong =
         "Sign-in name or password is not right. Check both; capital letters count in the password.";
 
-    public async Task<Outcome> HandleAsync(SignInForm form, HttpContext http)
+    public Task<Outcome> HandleAsync(SignInForm form, HttpContext http)
     {
         ArgumentNullException.ThrowIfNull(form);
-        ArgumentNullException.ThrowIfNull(http);
-        var address = http.Connection.RemoteIpAddress;
-        if (!limit.TryEnter(address))
-        {
-            LogHeldUp(logger, address);
-            return TooMany;
-        }
+        return entrance.EnterAsync(http, nameof(form.Password), () => ProveAsync(form));
+    }
 
+    /// <summary>Signs in by a passkey, which says itself whose it is.</summary>
+    public Task<Outcome> HandleAsync(PasskeySignInForm form, HttpContext http)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        return entrance.EnterAsync(http, nameof(SignInForm.Password), () => ProveAsync(form));
+    }
+
+    private async Task<Proof> ProveAsync(SignInForm form)
+    {
         var account = await signIn.UserManager.FindByNameAsync(form.Name?.Trim() ?? "");
         if (account is not null && !await people.IsActiveAsync(account.PersonId))
         {
@@ -41,68 +42,19 @@ public sealed partial class SignInHandler(
             Wrong,
             new TypedCode(form.Code, nameof(form.Code))
         );
-        if (!outcome.IsAccepted)
-        {
-            LogRefused(logger, address);
-            return outcome;
-        }
-
-        await EnterAsync(account!, SignInWay.Password, http);
-        return outcome;
+        return new Proof(outcome, account, SignInWay.Password);
     }
 
-    /// <summary>Signs in by a passkey, which says itself whose it is.</summary>
-    public async Task<Outcome> HandleAsync(PasskeySignInForm form, HttpContext http)
+    private async Task<Proof> ProveAsync(PasskeySignInForm form)
     {
-        ArgumentNullException.ThrowIfNull(form);
-        ArgumentNullException.ThrowIfNull(http);
-        var address = http.Connection.RemoteIpAddress;
-        if (!limit.TryEnter(address))
-        {
-            LogHeldUp(logger, address);
-            return TooMany;
-        }
-
         var account = await signIn.ProveAsync(form.Credential);
-        if (account is null || !await people.IsActiveAsync(account.PersonId))
-        {
-            LogRefused(logger, address);
-            return Outcome.Refused(
-                "passkey",
-                "The passkey proved nothing here. Try it again, or give name and password."
-            );
-        }
-
-        await EnterAsync(account, SignInWay.Passkey, http);
-        return Outcome.Accepted;
+        var outcome =
+            account is null || !await people.IsActiveAsync(account.PersonId)
+                ? Outcome.Refused(
+                    "passkey",
+                    "The passkey proved nothing here. Try it again, or give name and password."
+                )
+                : Outcome.Accepted;
+        return new Proof(outcome, account, SignInWay.Passkey);
     }
-
-    private async Task EnterAsync(Account account, SignInWay way, HttpContext http)
-    {
-        var address = http.Connection.RemoteIpAddress;
-        limit.WasRight(address);
-        await sessions.BeginAsync(account, way, http);
-        LogSignedIn(logger, account.PersonId, address);
-    }
-
-    private static Outcome TooMany =>
-        Outcome.Refused(
-            "address",
-            FormattableString.Invariant(
-                $"Too many wrong sign-ins came from this network address. Wait {SignInLimit.Window.TotalMinutes:0} minutes, then try again; whoever is signed in already can go on."
-            ),
-            nameof(SignInForm.Password)
-        );
-
-    [LoggerMessage(LogLevel.Information, "Person {Person} signed in from {Address}.")]
-    private static partial void LogSignedIn(ILogger logger, Guid person, IPAddress? address);
-
-    [LoggerMessage(LogLevel.Warning, "A sign-in from {Address} was refused.")]
-    private static partial void LogRefused(ILogger logger, IPAddress? address);
-
-    [LoggerMessage(
-        LogLevel.Error,
-        "A sign-in from {Address} was not looked at: too many wrong ones came from there."
-    )]
-    private static partial void LogHeldUp(ILogger logger, IPAddress? address);
 }

@@ -10,6 +10,7 @@ public static class SessionWords
         {
             SignInWay.Password => "password",
             SignInWay.Passkey => "passkey",
+            SignInWay.Pin => "PIN",
             _ => throw new ArgumentOutOfRangeException(nameof(way), way, "Unknown way."),
         };
 
@@ -22,6 +23,8 @@ public static class SessionWords
             {
                 SessionEnd.SignedOut => "signed out",
                 SessionEnd.SignedInAgain => "signed in anew",
+                SessionEnd.OtherPerson => "another person took over",
+                SessionEnd.TabletWithdrawn => "tablet withdrawn",
                 SessionEnd.OwnerElsewhere => "ended by you",
                 SessionEnd.NewMeans => "ended by a new password or second factor",
                 SessionEnd.Administrator => "ended by an administrator",
