@@ -1,13 +1,14 @@
 #!/usr/bin/env bash
-# Saves the private database and the other files of a data folder (keys) into one file, whether WeldTrace runs or not.
-# For a PostgreSQL server of your own see deploy/README.md.
+# Saves the database and the other files of a data folder (keys, archive) into one file, whether WeldTrace runs or not.
+# The private database is dumped. Of a server of your own a base backup is taken, with the write-ahead log that belongs to it.
 set -euo pipefail
 
-usage="deploy/backup.sh --data DIR --to FILE.tar.gz"
-data="" to=""
+usage="deploy/backup.sh --data DIR [--server CONNECTION] --to FILE.tar.gz"
+data="" to="" server=""
 while [ $# -gt 1 ]; do
     case $1 in
         --data) data=$(realpath -m -- "$2") ;;
+        --server) server=$2 ;;
         --to) to=$(realpath -m -- "$2") ;;
         *) echo "$usage" >&2 && exit 2 ;;
     esac
@@ -17,23 +18,38 @@ done
 
 # shellcheck source=deploy/private-cluster.sh
 . "$(dirname "$0")/private-cluster.sh"
-[ -f "$data/cluster/PG_VERSION" ] || fail "There is no WeldTrace database in $data."
+[ -d "$data" ] || fail "There is no folder $data."
+[ -n "$server" ] || [ -f "$data/cluster/PG_VERSION" ] || fail "There is no WeldTrace database in $data. Name a server of your own with --server."
 [ ! -e "$to" ] || fail "$to exists already; backups are never overwritten."
 [ -d "$(dirname "$to")" ] || fail "There is no folder $(dirname "$to")."
 find_programs
 choose_account
 
+dump_private_database() {
+    if hold_folder; then
+        start_cluster "$data/cluster"
+    fi
+    [ -f "$data/cluster/postmaster.pid" ] || fail "WeldTrace is starting or stopping just now; try again in a moment."
+    read_address "$data/cluster"
+    "$programs/pg_dump" --format custom --file "$work/content/database.dump" "$database"
+}
+
+copy_server() {
+    "$programs/pg_basebackup" --dbname "$server" --pgdata "$work/content/base" --format tar --wal-method stream \
+        --checkpoint fast --manifest-checksums SHA256 --no-password ||
+        fail "The server gave no base backup. Its user needs REPLICATION, and pg_hba.conf a line for it; put the password into ~/.pgpass or PGPASSWORD."
+}
+
 umask 077
 work=$(mktemp -d "$to.XXXXXX")
 trap 'stop_cluster; rm -rf "$work"' EXIT
-if hold_folder; then
-    start_cluster "$data/cluster"
-fi
-[ -f "$data/cluster/postmaster.pid" ] || fail "WeldTrace is starting or stopping just now; try again in a moment."
-read_address "$data/cluster"
-
 mkdir "$work/content"
-"$programs/pg_dump" --format custom --file "$work/content/database.dump" "$database"
+if [ -n "$server" ]; then
+    copy_server
+else
+    dump_private_database
+fi
+
 mkdir "$work/content/files"
 tar -C "$data" --exclude=./cluster --exclude=./cluster.new --exclude=./app.lock --exclude=./histories \
     --exclude='./db-password*' --exclude='./app-password*' -cf - . | tar -C "$work/content/files" -xf -

@@ -29,6 +29,12 @@ choose_account() {
     account=(setpriv "--reuid=${ids% *}" "--regid=${ids#* }" --clear-groups --inh-caps=-all --no-new-privs --reset-env)
 }
 
+# Gives files and folders to the account that runs the server.
+give_to_server() {
+    [ "$(id -u)" -eq 0 ] || return 0
+    chown -R "$(sed 's/.*--reuid=\([0-9]*\) --regid=\([0-9]*\).*/\1:\2/' <<<"${account[*]}")" "$@"
+}
+
 # Takes the lock that WeldTrace holds while it runs.
 hold_folder() {
     exec 9>>"$data/app.lock"

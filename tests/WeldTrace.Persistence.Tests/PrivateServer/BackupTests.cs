@@ -1,3 +1,4 @@
+using WeldTrace.Persistence.PrivateServer;
 using WeldTrace.Persistence.Roles;
 using WeldTrace.TestSupport.Database;
 using Xunit;
@@ -45,6 +46,61 @@ public sealed class BackupTests(PreparedFolder prepared)
         Assert.Equal("secret", await File.ReadAllTextAsync(KeyIn(restored.Path), Cancellation));
     }
 
+    /// <summary>A server that archives its log: what was written after the base backup comes back, up to the wanted moment and no further.</summary>
+    [Fact]
+    public async Task Restore_BaseBackupOfAServer_GoesOnWithItsLogToTheWantedMoment()
+    {
+        using var folder = await prepared.CopyAsync();
+        using var restored = new TestFolder();
+        using var backups = new TestFolder();
+        var backup = Path.Combine(Directory.CreateDirectory(backups.Path).FullName, "saved.tar.gz");
+        var log = Directory.CreateDirectory(Path.Combine(backups.Path, "wal")).FullName;
+        PreparedFolder.Run("chmod", "777", log);
+        await WriteKeyAsync(folder.Path);
+        await using var server = await StartArchivingAsync(folder.Path, log);
+        var owner = server.OwnerConnectionString(PrivateDatabase.Name);
+
+        await Script.RunAsync(
+            "backup.sh",
+            "--data",
+            folder.Path,
+            "--server",
+            LibpqOf(owner),
+            "--to",
+            backup
+        );
+        await Query.RunAsync(owner, "INSERT INTO ledger_probe (note) VALUES ('since')");
+        var moment = (string)(await Query.RunAsync(owner, "SELECT clock_timestamp()::text"))!;
+        await Query.RunAsync(owner, "INSERT INTO ledger_probe (note) VALUES ('too late')");
+        await Query.RunAsync(owner, "SELECT pg_switch_wal()::text");
+        await server.StopAsync();
+        await Script.RunAsync(
+            "restore.sh",
+            "--from",
+            backup,
+            "--data",
+            restored.Path,
+            "--cluster",
+            Path.Combine(restored.Path, "cluster"),
+            "--wal",
+            log,
+            "--until",
+            moment
+        );
+
+        File.Copy(PasswordIn(folder.Path), PasswordIn(restored.Path));
+        await using var again = PreparedFolder.Server(restored.Path);
+        await again.StartAsync(Cancellation);
+        Assert.Equal(
+            "kept, since",
+            await Query.RunAsync(
+                again.OwnerConnectionString(PrivateDatabase.Name),
+                "SELECT string_agg(note, ', ' ORDER BY note) FROM ledger_probe"
+            )
+        );
+        Assert.Equal("secret", await File.ReadAllTextAsync(KeyIn(restored.Path), Cancellation));
+    }
+
     [Fact]
     public async Task Restore_IntoAFolderInUse_IsRefused()
     {
@@ -55,6 +111,28 @@ public sealed class BackupTests(PreparedFolder prepared)
         var said = await Script.RefusalAsync("restore.sh", "--from", backup, "--data", folder.Path);
 
         Assert.Contains("a restore never overwrites", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Restore_DumpOfThePrivateDatabase_IntoTheFolderOfAServer_IsRefused()
+    {
+        using var folder = await prepared.CopyAsync();
+        using var restored = new TestFolder();
+        using var backups = new TestFolder();
+        var backup = Path.Combine(Directory.CreateDirectory(backups.Path).FullName, "saved.tar.gz");
+        await Script.RunAsync("backup.sh", "--data", folder.Path, "--to", backup);
+
+        var said = await Script.RefusalAsync(
+            "restore.sh",
+            "--from",
+            backup,
+            "--data",
+            restored.Path,
+            "--cluster",
+            Path.Combine(restored.Path, "server")
+        );
+
+        Assert.Contains("leave out --cluster", said, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -76,6 +154,36 @@ public sealed class BackupTests(PreparedFolder prepared)
         Assert.Contains("is damaged", said, StringComparison.Ordinal);
         Assert.False(Directory.Exists(Path.Combine(restored.Path, "cluster")));
     }
+
+    private static async Task<PrivatePostgresServer> StartArchivingAsync(string folder, string log)
+    {
+        await using (var first = PreparedFolder.Server(folder))
+        {
+            await first.StartAsync(Cancellation);
+            var owner = first.OwnerConnectionString(PrivateDatabase.Name);
+            await MigrateAsync(owner, first.ApplicationPassword());
+            await Query.RunAsync(owner, "ALTER SYSTEM SET archive_mode = on");
+            await Query.RunAsync(
+                owner,
+                $"ALTER SYSTEM SET archive_command = 'test ! -f {log}/%f && cp %p {log}/%f'"
+            );
+        }
+
+        var server = PreparedFolder.Server(folder);
+        await server.StartAsync(Cancellation);
+        return server;
+    }
+
+    // The same server for the programs of PostgreSQL.
+    private static string LibpqOf(string connection)
+    {
+        var known = new Npgsql.NpgsqlConnectionStringBuilder(connection);
+        return FormattableString.Invariant(
+            $"host={known.Host} port={known.Port} user={known.Username} password={known.Password}"
+        );
+    }
+
+    private static string PasswordIn(string folder) => Path.Combine(folder, "db-password");
 
     private static string KeyIn(string folder) => Path.Combine(folder, "keys", "site key");
 
