@@ -50,7 +50,8 @@ internal static class Instructions
         In the two files for other systems and in `compliance.json` `urn:uuid:<id>` is the record `records/<kind>/<id>.json` or a person,
         `#v3` its third version and `#act3` the act that made it: the ledger entry with that `recordId` and
         `recordVersion`. `ni:///sha-256;` stands before the SHA-256 of a file of the bundle, in base64url. An event that
-        was wrong is told twice: as it was told at first, and again under the same name with an `errorDeclaration`.
+        was wrong is told twice: as it was told at first, and again under the same name with an `errorDeclaration`. So is a
+        decision that another one replaced; its reason is then `weld:decidedAgain`.
 
         ## Check everything with one command
 

@@ -5,7 +5,7 @@ namespace WeldTrace.Documents.Exchange;
 
 /// <summary>
 /// The physical history of a vessel as a document of GS1 EPCIS 2.0 (JSON-LD, CBV 2.0 words, private names): what came in,
-/// what was welded, tested and found, where the vessel went. What was wrong is told again with an error declaration.
+/// what was welded, tested and found, where the vessel went. What was wrong, or no longer stands, is told again with an error declaration.
 /// </summary>
 public static class EpcisHistory
 {
@@ -19,22 +19,24 @@ public static class EpcisHistory
     public static byte[] Write(ExchangeSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        var (tests, withdrawn) = EpcisTests.Of(source);
+        var (tests, wrong) = EpcisTests.Of(source);
         var (logs, corrected) = EpcisWelding.LogsOf(source);
+        var (findings, replaced) = EpcisFindings.Of(source);
         IEnumerable<EpcisEvent> events =
         [
             .. EpcisThings.Of(source),
             .. EpcisWelding.RunsOf(source),
             .. logs,
             .. tests,
-            .. EpcisFindings.Of(source),
+            .. findings,
         ];
         var list = events
             .OrderBy(e => e.Entry.Number)
             .Select(e => (e.Entry.Number, Json: e.ToJson(source.Zone)))
             .Concat(
-                withdrawn
+                wrong
                     .Concat(corrected)
+                    .Concat(replaced)
                     .Select(w =>
                         (
                             w.By.Number,
@@ -60,7 +62,7 @@ public static class EpcisHistory
     internal static string Own(string term) => OwnPrefix + ":" + term;
 }
 
-/// <summary>An event that an act declared wrong.</summary>
+/// <summary>An event that an act declared wrong, or that another one took the place of.</summary>
 internal sealed record WrongEvent(
     EpcisEvent Wrong,
     LedgerEntry By,

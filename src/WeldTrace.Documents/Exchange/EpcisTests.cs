@@ -1,4 +1,8 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using WeldTrace.Domain.Ledger;
+using WeldTrace.Domain.Records;
+using WeldTrace.Domain.Sectioning;
 using WeldTrace.Domain.Testing;
 using WeldTrace.Engineering.Conformity;
 
@@ -7,36 +11,37 @@ namespace WeldTrace.Documents.Exchange;
 /// <summary>Tests and steps signed off, as inspections of the vessel.</summary>
 internal static class EpcisTests
 {
-    /// <summary>Every test as it was recorded, and those that were withdrawn later.</summary>
-    public static (IReadOnlyList<EpcisEvent> Events, IReadOnlyList<WrongEvent> Withdrawn) Of(
+    private const string VerdictName = "verdict";
+    private const string WithdrawalName = "withdrawal";
+
+    /// <summary>
+    /// Each result that a test had, and those that were wrong: of a test that was withdrawn, and of a section that was measured again. The
+    /// result of a hold that was repeated was no error, and stands beside the second.
+    /// </summary>
+    public static (IReadOnlyList<EpcisEvent> Events, IReadOnlyList<WrongEvent> Wrong) Of(
         ExchangeSource source
     )
     {
-        var tests = source
+        var results = source
             .Records.OfType<TestRecord>()
             .OrderBy(t => t.TestedAt)
             .ThenBy(t => t.Id)
-            .Select(t => (Test: t, Entry: Judged(source, t)))
-            .Where(t => t.Entry is not null)
-            .Select(t => (t.Test, Event: Inspection(source, t.Test, t.Entry!)))
+            .SelectMany(t => ResultsOf(source, t))
             .ToList();
-        var withdrawn = tests
-            .Where(t => t.Test.Withdrawal is not null)
-            .Select(t =>
-                (t.Test, t.Event, By: source.First(t.Test.Id, r => r.ContainsKey("withdrawal")))
-            )
-            .Where(t => t.By is not null)
-            .Select(t => new WrongEvent(
-                t.Event,
-                t.By!,
+        var wrong = results
+            .Where(r => r.TakenBack is not null && (r.Test is SectionExamination || r.IsWithdrawn))
+            .Select(r => new WrongEvent(
+                r.Event,
+                r.TakenBack!,
                 "incorrect_data",
                 [
-                    .. tests
+                    .. results
                         .Where(o =>
-                            o.Test.Kind == t.Test.Kind
-                            && o.Test.StepSequence == t.Test.StepSequence
-                            && o.Event.Entry.Number > t.By!.Number
+                            o.Test.Kind == r.Test.Kind
+                            && o.Test.StepSequence == r.Test.StepSequence
+                            && o.Event.Entry.Number >= r.TakenBack!.Number
                         )
+                        .OrderBy(o => o.Event.Entry.Number)
                         .Select(o => o.Event)
                         .Take(1),
                 ]
@@ -44,20 +49,62 @@ internal static class EpcisTests
             .ToList();
         return (
             [
-                .. tests.Select(t => t.Event),
+                .. results.Select(r => r.Event),
                 .. source.Records.OfType<StepSignOff>().SelectMany(s => Of(source, s)),
             ],
-            withdrawn
+            wrong
         );
     }
 
-    /// <summary>The act by which the test had its verdict; without one, the act that began it.</summary>
-    private static LedgerEntry? Judged(ExchangeSource source, TestRecord test) =>
-        source.First(test.Id, t => t.ContainsKey("verdict")) ?? source.Of(test.Id).FirstOrDefault();
+    /// <summary>Every verdict that the test came to, in the order of time; without one, that it was begun.</summary>
+    private static List<Result> ResultsOf(ExchangeSource source, TestRecord test)
+    {
+        List<Result> results = [];
+        foreach (var entry in source.Of(test.Id))
+        {
+            var content = ExchangeSource.Content(entry);
+            var now = VerdictOf(content);
+            var isWithdrawn = content.ContainsKey(WithdrawalName);
+            if (results is [.., { TakenBack: null } last] && (last.Told != now || isWithdrawn))
+            {
+                results[^1] = last with { TakenBack = entry, IsWithdrawn = isWithdrawn };
+            }
+
+            if (now.Verdict is not null && !isWithdrawn && results is not [.., { TakenBack: null }])
+            {
+                results.Add(new Result(test, now, Inspection(source, test, now, entry)));
+            }
+        }
+
+        return results.Count > 0 ? results : Begun(source, test);
+    }
+
+    private static List<Result> Begun(ExchangeSource source, TestRecord test)
+    {
+        var withdrawn = source.First(test.Id, t => t.ContainsKey(WithdrawalName));
+        return
+        [
+            .. source
+                .Of(test.Id)
+                .Take(1)
+                .Select(e => new Result(test, default, Inspection(source, test, default, e))
+                {
+                    TakenBack = withdrawn,
+                    IsWithdrawn = withdrawn is not null,
+                }),
+        ];
+    }
+
+    private static (Verdict? Verdict, string? Sentence) VerdictOf(JsonObject content) =>
+        (
+            content[VerdictName].Deserialize<Verdict?>(DomainJson.Options),
+            (string?)content["verdictSentence"]
+        );
 
     private static EpcisEvent Inspection(
         ExchangeSource source,
         TestRecord test,
+        (Verdict? Verdict, string? Sentence) told,
         LedgerEntry entry
     ) =>
         new(entry, "ObjectEvent")
@@ -65,7 +112,7 @@ internal static class EpcisTests
             At = entry.At,
             Action = "OBSERVE",
             BizStep = "inspecting",
-            Disposition = test.Verdict switch
+            Disposition = told.Verdict switch
             {
                 Verdict.Pass => "conformant",
                 Verdict.Fail => "non_conformant",
@@ -73,7 +120,7 @@ internal static class EpcisTests
             },
             Things = [source.VesselId],
             Papers = [("testres", test.Id)],
-            Words = test.VerdictSentence.Length > 0 ? test.VerdictSentence : test.Label,
+            Words = told.Sentence is { Length: > 0 } sentence ? sentence : test.Label,
         };
 
     private static IEnumerable<EpcisEvent> Of(ExchangeSource source, StepSignOff step) =>
@@ -96,4 +143,16 @@ internal static class EpcisTests
                 Papers = [("cert", step.Id)],
                 Words = step.Statement,
             });
+
+    /// <summary>A result of a test, and the act that took it back.</summary>
+    private sealed record Result(
+        TestRecord Test,
+        (Verdict? Verdict, string? Sentence) Told,
+        EpcisEvent Event
+    )
+    {
+        public LedgerEntry? TakenBack { get; init; }
+
+        public bool IsWithdrawn { get; init; }
+    }
 }

@@ -174,7 +174,7 @@ internal static class BookLists
             ("Design and production lot", [.. BookRecords.Planned(records, site)]),
             ("Material", [.. BookRecords.Material(records)]),
             ("Machines and instruments", [.. BookRecords.Equipment(records)]),
-            ("Reviews of signals across runs", [.. BookRecords.SignalReviews(records, site)]),
+            ("Reviews of signals across runs", [.. BookReviews.Of(records, site)]),
             ("Archives", [.. BookRecords.Archives(records, site)]),
             ("Certificates of people", [.. BookRecords.Certificates(records)]),
         ];

@@ -1,17 +1,13 @@
-using WeldTrace.Documents;
 using WeldTrace.Documents.RecordSheets;
 using WeldTrace.Domain.Archiving;
 using WeldTrace.Domain.Certification;
 using WeldTrace.Domain.Equipment;
-using WeldTrace.Domain.Findings;
 using WeldTrace.Domain.Lots;
 using WeldTrace.Domain.Material;
 using WeldTrace.Domain.ProductionTesting;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
 using WeldTrace.Domain.VesselDesigns;
-using WeldTrace.Domain.Welding;
-using WeldTrace.Web.Components.Figures;
 using WeldTrace.Web.Components.Marks;
 using WeldTrace.Web.Reading;
 
@@ -154,27 +150,6 @@ internal static class BookRecords
             .. records.OfType<ProductionTest>().Select(Production),
             .. records.OfType<Instrument>().Select(Calibrations),
         ];
-
-    public static IEnumerable<SheetPart> SignalReviews(IReadOnlyList<Record> records, Site site) =>
-        records
-            .OfType<SignalReview>()
-            .OrderBy(r => r.At)
-            .Select(r => new SheetPart(r.Label)
-            {
-                Values =
-                [
-                    new(
-                        "Seen",
-                        $"{SignalWords.Of(r.Seen.Signals)}: {SensibleDigits.Show((double)r.Seen.Mean, 4)} {r.Seen.Unit} among {r.Seen.Runs} runs of {r.Seen.SharedBy}"
-                    ),
-                    new("Came to", SignalWords.Of(r.Conclusion)),
-                    new("What was looked at", r.Text),
-                    .. r.FindingNumber is { } number
-                        ? [new("Finding that came of it", Finding.LabelOf(number))]
-                        : Array.Empty<LabelledValue>(),
-                    new("By", $"{r.ReviewerName}, {site.Show(r.At)}"),
-                ],
-            });
 
     public static IEnumerable<SheetPart> Archives(IReadOnlyList<Record> records, Site site) =>
         records
