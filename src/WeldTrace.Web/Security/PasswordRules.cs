@@ -14,20 +14,12 @@ public sealed class PasswordRules : IPasswordValidator<Account>
 
     private const int FewestDifferentCharacters = 5;
 
-    // Long and well-known, or the name of the program, and therefore tried first.
-    private static readonly string[] Common =
+    // Long and well-known, or the name of the program: refused wherever they stand.
+    private static readonly string[] Known =
     [
         "weldtrace",
-        "passwordpassword",
-        "password12345678",
         "correcthorsebatterystaple",
-        "qwertyuiopasdfgh",
-        "1q2w3e4r5t6y7u8i",
-        "letmeinletmeinletmein",
-        "iloveyouiloveyou",
-        "administratoradministrator",
-        "changemechangeme",
-        "welcomewelcome123",
+        "passwordpassword",
     ];
 
     private static readonly string[] Rows =
@@ -35,6 +27,7 @@ public sealed class PasswordRules : IPasswordValidator<Account>
         "abcdefghijklmnopqrstuvwxyz",
         "01234567890123456789",
         "qwertyuiopasdfghjklzxcvbnm",
+        "1q2w3e4r5t6y7u8i9o0p",
     ];
 
     public Task<IdentityResult> ValidateAsync(
@@ -69,8 +62,9 @@ public sealed class PasswordRules : IPasswordValidator<Account>
             : signInName.Length > 2
             && plain.Contains(signInName, StringComparison.OrdinalIgnoreCase)
                 ? "The password contains the sign-in name, so it is guessed early; leave it out."
-            : Common.Any(c => plain.Contains(c, StringComparison.Ordinal))
-                ? "The password is on the list of those that are tried first; choose another."
+            : Known.Any(c => plain.Contains(c, StringComparison.Ordinal))
+            || CommonPassword.IsAllOf(plain)
+                ? "The password comes down to one that is tried first; choose another. Several words in a row are good."
             : Rows.Any(row => IsRow(plain, row))
                 ? "The password is a row of the keyboard or alphabet, so it is guessed early; choose another."
             : null;
