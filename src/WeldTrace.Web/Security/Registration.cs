@@ -4,7 +4,6 @@ using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
-using WeldTrace.Persistence;
 using WeldTrace.Persistence.Accounts;
 using WeldTrace.Persistence.Roles;
 
@@ -46,7 +45,7 @@ public static class Registration
                 options.Password.RequireNonAlphanumeric = false;
                 options.User.AllowedUserNameCharacters = "";
             })
-            .AddEntityFrameworkStores<WeldTraceDbContext>()
+            .AddUserStore<AccountStore>()
             .AddSignInManager()
             .AddTokenProvider<AuthenticatorTokenProvider<Account>>(
                 TokenOptions.DefaultAuthenticatorProvider
@@ -75,6 +74,8 @@ public static class Registration
         services.AddScoped<ISigningSession, SigningSession>();
         services.AddScoped<PasswordCheck>();
         services.AddScoped<SecondFactor>();
+        services.AddScoped<AccountStore>();
+        services.AddHostedService<SecondFactorsAtStart>();
         services.AddScoped<ActivePeople>();
         services.AddScoped<NewAccount>();
         services.AddSingleton<SetUpCode>();

@@ -1,5 +1,6 @@
 using System.Net;
 using AngleSharp.Html.Dom;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using OtpNet;
 using WeldTrace.Domain.People;
@@ -112,6 +113,74 @@ public sealed class SecondFactorTests(PostgresServerFixture server)
                 [new("Reset.Reason", "The phone is lost")]
             );
     }
+
+    /// <summary>OWASP ASVS 5.0, 6.5.2: whoever reads the database alone has no second factor of anybody.</summary>
+    [Fact]
+    public async Task KeyAndRecoveryCodes_AreSealedAndHashed_InTheDatabase()
+    {
+        await using var works = await WorkingSite.OpenAsync(server);
+        await works.EnterAsync("Ada Voss", Role.Administrator);
+        await using var site = new RunningSite(works);
+
+        var (key, recovery) = await SetUpAsync(works, site);
+
+        var kept = await KeptAsync(works);
+        Assert.Equal(2, kept.Count);
+        Assert.DoesNotContain(kept, k => k.Contains(key, StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            kept,
+            k => recovery.Any(code => k.Contains(code, StringComparison.Ordinal))
+        );
+    }
+
+    /// <summary>What an earlier version wrote as it was is sealed and hashed at the start, and goes on to be good.</summary>
+    [Fact]
+    public async Task KeyAndRecoveryCodes_OfAnEarlierVersion_AreTakenOver()
+    {
+        const string Key = "JBSWY3DPEHPK3PXPJBSWY3DPEHPK3PXP";
+        await using var works = await WorkingSite.OpenAsync(server);
+        var ada = await works.EnterAsync("Ada Voss", Role.Administrator);
+        await works.Database.ReadAsync(async db =>
+        {
+            var account = await db.Users.SingleAsync(a => a.PersonId == ada.PersonId);
+            account.TwoFactorEnabled = true;
+            db.UserTokens.AddRange(
+                Token(account.Id, "AuthenticatorKey", Key),
+                Token(account.Id, "RecoveryCodes", "2B3CD-4F5GH;6J7KM-8N9PQ")
+            );
+            return await db.SaveChangesAsync();
+        });
+        using var folder = new TestFolder();
+        for (var start = 0; start < 2; start++)
+        {
+            await using var site = new RunningSite(works, folder.Path);
+            works.Clock.Advance(TimeSpan.FromMinutes(1));
+
+            Assert.True(await EntersAsync(site, CodeOf(Key, works)));
+            Assert.True(await EntersAsync(site, start == 0 ? "2B3CD-4F5GH" : "6J7KM-8N9PQ"));
+            Assert.False(await EntersAsync(site, "2B3CD-4F5GH"));
+        }
+
+        Assert.DoesNotContain(
+            await KeptAsync(works),
+            k =>
+                k.Contains(Key, StringComparison.Ordinal)
+                || k.Contains('-', StringComparison.Ordinal)
+                    && !k.StartsWith("sealed:", StringComparison.Ordinal)
+        );
+
+        static IdentityUserToken<Guid> Token(Guid account, string name, string value) =>
+            new()
+            {
+                UserId = account,
+                LoginProvider = "[AspNetUserStore]",
+                Name = name,
+                Value = value,
+            };
+    }
+
+    private static Task<List<string>> KeptAsync(WorkingSite works) =>
+        works.Database.ReadAsync(db => db.UserTokens.Select(t => t.Value!).ToListAsync());
 
     private static async Task<(string Key, IReadOnlyList<string> Recovery)> SetUpAsync(
         WorkingSite works,
