@@ -3,6 +3,12 @@ namespace WeldTrace.Documents;
 /// <summary>Says beside a struck record why it was corrected.</summary>
 internal static class CorrectionText
 {
+    /// <summary>What the record is now; null for one that stands.</summary>
+    public static StateMark? Mark(Correction? correction) =>
+        correction is null ? null
+        : correction.ReplacedBy is null ? new StateMark("withdrawn", MarkShape.Cross)
+        : new StateMark("replaced", MarkShape.Cross);
+
     public static string? Note(Correction? correction, TimeZoneInfo zone)
     {
         if (correction is null)

@@ -2,11 +2,22 @@ using PdfSharp.UniversalAccessibility;
 
 namespace WeldTrace.Documents.Layout;
 
-/// <summary>A heading of level 1 to 3 with its bookmark; a state may stand at its right end.</summary>
-internal sealed class Heading(string text, int level, StateMark? state = null, bool struck = false)
-    : Block
+/// <summary>A heading of level 1 to 3 with its bookmark; a state may stand at its right end, struck where another one holds now.</summary>
+internal sealed class Heading(
+    string text,
+    int level,
+    StateMark? state = null,
+    bool struck = false,
+    StateMark? now = null
+) : Block
 {
     private const int MostLines = 12;
+    private const double StateGap = 12;
+
+    private readonly IReadOnlyList<StateMark> _states =
+    [
+        .. new[] { state, now }.OfType<StateMark>(),
+    ];
 
     public string Text => text;
 
@@ -66,18 +77,30 @@ internal sealed class Heading(string text, int level, StateMark? state = null, b
     {
         var y = area.Y + RuleRoom;
         TextLines.Draw(canvas, lines, _style, area.X, y, struck);
-        if (state is not null)
+        var x = area.Right - StatesWidth + StateGap;
+        foreach (var (place, mark) in _states.Index())
         {
-            var width = StateText.Width(state, Styles.Strong);
-            var x = area.Right - width;
-            StateText.Draw(canvas, state, Styles.Strong with { Leading = _style.Leading }, x, y);
+            var isStruck = now is not null && place < _states.Count - 1;
+            StateText.Draw(
+                canvas,
+                mark,
+                Styles.Strong with
+                {
+                    Leading = _style.Leading,
+                },
+                x,
+                y,
+                isStruck
+            );
+            x += StateText.Width(mark, Styles.Strong) + StateGap;
         }
     }
 
+    private double StatesWidth => _states.Sum(s => StateText.Width(s, Styles.Strong) + StateGap);
+
     private IReadOnlyList<string> Lines(double width)
     {
-        var room = state is null ? width : width - StateText.Width(state, Styles.Strong) - 12;
-        var lines = LineBreaker.Break(text, _style, room);
+        var lines = LineBreaker.Break(text, _style, width - StatesWidth);
         return lines.Count <= MostLines ? lines : [.. lines.Take(MostLines - 1), "…"];
     }
 }

@@ -17,12 +17,17 @@ internal static class TextLines
             canvas.Text(line, style, x, y);
             if (struck)
             {
-                var middle = y + style.Baseline - (0.25 * style.Size);
-                canvas.Rule(x, middle, x + style.Width(line), middle, 0.6, Tone.Ink);
+                Strike(canvas, style, x, style.Width(line), y);
             }
 
             y += style.Leading;
         }
+    }
+
+    public static void Strike(Canvas canvas, TextStyle style, double x, double width, double y)
+    {
+        var middle = y + style.Baseline - (0.25 * style.Size);
+        canvas.Rule(x, middle, x + width, middle, 0.6, Tone.Ink);
     }
 }
 
@@ -34,10 +39,21 @@ internal static class StateText
     public static double Width(StateMark state, TextStyle style) =>
         Indent(style) + style.Width(Word(state, style));
 
-    public static void Draw(Canvas canvas, StateMark state, TextStyle style, double x, double y)
+    public static void Draw(
+        Canvas canvas,
+        StateMark state,
+        TextStyle style,
+        double x,
+        double y,
+        bool struck = false
+    )
     {
         DrawShape(canvas, state.Shape, style, x, y);
         canvas.Text(Word(state, style), style, x + Indent(style), y);
+        if (struck)
+        {
+            TextLines.Strike(canvas, style, x, Width(state, style), y);
+        }
     }
 
     public static void DrawShape(

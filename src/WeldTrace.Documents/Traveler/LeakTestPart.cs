@@ -12,7 +12,8 @@ internal static class LeakTestPart
             $"Leak test, {test.Reference}: {test.Method}",
             3,
             test.Verdict,
-            struck
+            struck,
+            CorrectionText.Mark(test.Superseded)
         );
         foreach (var note in WeldRunPart.Correction(test.Superseded, stamp))
         {

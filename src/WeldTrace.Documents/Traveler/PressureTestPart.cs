@@ -9,7 +9,13 @@ internal static class PressureTestPart
     public static IEnumerable<Block> Blocks(PressureTestSheet test, DocumentStamp stamp)
     {
         var struck = test.Superseded is not null;
-        yield return new Heading($"{test.Title} {test.Reference}", 3, test.Verdict, struck);
+        yield return new Heading(
+            $"{test.Title} {test.Reference}",
+            3,
+            test.Verdict,
+            struck,
+            CorrectionText.Mark(test.Superseded)
+        );
         foreach (var note in WeldRunPart.Correction(test.Superseded, stamp))
         {
             yield return note;

@@ -12,7 +12,8 @@ internal static class SectionPart
             $"{section.Title}, {section.Reference}",
             3,
             section.Verdict,
-            struck
+            struck,
+            CorrectionText.Mark(section.Superseded)
         );
         foreach (var note in WeldRunPart.Correction(section.Superseded, stamp))
         {

@@ -78,6 +78,14 @@ public sealed class RepairedVesselBundleTests(RepairedVesselBundle bundle)
             .SelectMany(p => TestTitles(p).Select(t => IsStruck(p, t)))
             .ToList();
         Assert.Equal([true, false], titles);
+        var (page, title) = book.GetPages()
+            .SelectMany(p => TestTitles(p).Select(t => (p, t)))
+            .First();
+        var line = page.GetWords()
+            .Where(w => Math.Abs(w.BoundingBox.Bottom - title.BoundingBox.Bottom) < 4)
+            .ToList();
+        Assert.True(IsStruck(page, line.Single(w => w.Text == "pass")));
+        Assert.False(IsStruck(page, line.Single(w => w.Text == "withdrawn")));
     }
 
     // The heads of the two tests in the traveler: "Leak test, step 30: immersion bubbles".
