@@ -43,7 +43,7 @@ public sealed partial class PasswordCheck(
 
         if (await session.PasskeyAsync() is { } passkey)
         {
-            return await PasskeyAsync(passkey, actor);
+            return await PasskeyAsync(passkey, account);
         }
 
         if (session.AsksForName && !IsNameOf(account, session.TypedName))
@@ -110,12 +110,7 @@ public sealed partial class PasswordCheck(
                 return refused;
             }
 
-            if (account.AccessFailedCount > 0)
-            {
-                (account.AccessFailedCount, account.LockoutEnd) = (0, null);
-                await accounts.UpdateAsync(account);
-            }
-
+            await ForgetFailuresAsync(account);
             return Outcome.Accepted;
         }
 
@@ -157,7 +152,7 @@ public sealed partial class PasswordCheck(
             return Outcome.Refused(
                 "delay",
                 FormattableString.Invariant(
-                    $"Several wrong passwords in a row: wait {seconds:0} s, then try again."
+                    $"Several wrong passwords or passkeys in a row: wait {seconds:0} s, then try again."
                 ),
                 "Password"
             );
@@ -166,10 +161,22 @@ public sealed partial class PasswordCheck(
         return null;
     }
 
-    private async Task<Outcome> PasskeyAsync(PasskeyProof proof, Actor actor)
+    private async Task<Outcome> PasskeyAsync(PasskeyProof proof, Account? account)
     {
-        if (proof.PersonId != actor.PersonId)
+        var now = clock.GetUtcNow();
+        if (account is not null && HeldUp(account, now) is { } heldUp)
         {
+            return heldUp;
+        }
+
+        if (account is null || proof.PersonId != account.PersonId)
+        {
+            if (account is not null)
+            {
+                await CountAsync(account, now);
+                LogPasskey(logger, account.PersonId, account.AccessFailedCount);
+            }
+
             return Outcome.Refused(
                 "passkey",
                 "The passkey did not prove that it is you; nothing was signed. Try it again, or give your password.",
@@ -177,6 +184,7 @@ public sealed partial class PasswordCheck(
             );
         }
 
+        await ForgetFailuresAsync(account);
         await session.BeginAsync();
         return Outcome.Accepted;
     }
@@ -223,6 +231,15 @@ public sealed partial class PasswordCheck(
         (account.AccessFailedCount, account.LockoutEnd) = (failures, until);
     }
 
+    private async Task ForgetFailuresAsync(Account account)
+    {
+        if (account.AccessFailedCount > 0)
+        {
+            (account.AccessFailedCount, account.LockoutEnd) = (0, null);
+            await accounts.UpdateAsync(account);
+        }
+    }
+
     private bool IsNameOf(Account? account, string? typed) =>
         account is not null
         && !string.IsNullOrWhiteSpace(typed)
@@ -243,6 +260,12 @@ public sealed partial class PasswordCheck(
         "A wrong code of the second factor was given for person {Person}: {Failures} in a row."
     )]
     private static partial void LogCode(ILogger logger, Guid person, int failures);
+
+    [LoggerMessage(
+        LogLevel.Warning,
+        "A passkey that proved nothing was given at a signature of person {Person}: {Failures} in a row."
+    )]
+    private static partial void LogPasskey(ILogger logger, Guid person, int failures);
 
     [LoggerMessage(
         LogLevel.Error,
