@@ -40,6 +40,25 @@ copy_server() {
         fail "The server gave no base backup. Its user needs REPLICATION, and pg_hba.conf a line for it; put the password into ~/.pgpass or PGPASSWORD."
 }
 
+# These change while WeldTrace runs. What is whole in them stays as it is: it got its name, or the note beside it, when it was. Of what
+# is not whole a piece may be saved; nobody takes it for a log, since a push goes on from its length and is held to its SHA-256.
+changing=(archive arrivals checkpoints pictures uploads)
+
+copy_changing() {
+    local folder codes
+    for folder in "${changing[@]}"; do
+        [ -d "$data/$folder" ] || continue
+        codes=(0 0)
+        tar -C "$data" -cf - "./$folder" 2>"$work/said" | tar -C "$work/content/files" -xf - || codes=("${PIPESTATUS[@]}")
+        if [ "${codes[0]}" -gt 1 ] || [ "${codes[1]}" -ne 0 ]; then
+            cat "$work/said" >&2
+            fail "The folder $data/$folder could not be saved."
+        elif [ "${codes[0]}" -eq 1 ]; then
+            echo "Files of $folder came, grew or went while they were saved. What was whole before is saved whole."
+        fi
+    done
+}
+
 umask 077
 work=$(mktemp -d "$to.XXXXXX")
 trap 'stop_cluster; rm -rf "$work"' EXIT
@@ -52,7 +71,9 @@ fi
 
 mkdir "$work/content/files"
 tar -C "$data" --exclude=./cluster --exclude=./cluster.new --exclude=./app.lock --exclude=./histories \
-    --exclude='./db-password*' --exclude='./app-password*' -cf - . | tar -C "$work/content/files" -xf -
+    --exclude='./db-password*' --exclude='./app-password*' "${changing[@]/#/--exclude=./}" -cf - . |
+    tar -C "$work/content/files" -xf -
+copy_changing
 (cd "$work/content" && find . -type f ! -name SHA256SUMS -print0 | sort -z | xargs -0 sha256sum >SHA256SUMS)
 tar -C "$work/content" -czf "$work/backup" .
 sync "$work/backup"

@@ -101,6 +101,50 @@ public sealed class BackupTests(PreparedFolder prepared)
         Assert.Equal("secret", await File.ReadAllTextAsync(KeyIn(restored.Path), Cancellation));
     }
 
+    /// <summary>A log that is brought, and others that come and go, while the files are read: what was whole before is saved whole.</summary>
+    [Fact]
+    public async Task Restore_BackupOfUploadsThatChangedMeanwhile_BringsWhatWasWhole()
+    {
+        using var folder = await prepared.CopyAsync();
+        using var restored = new TestFolder();
+        using var backups = new TestFolder();
+        var backup = Path.Combine(Directory.CreateDirectory(backups.Path).FullName, "saved.tar.gz");
+        var whole = new byte[20_000_000];
+        Random.Shared.NextBytes(whole);
+        var uploads = Directory.CreateDirectory(Path.Combine(folder.Path, "uploads")).FullName;
+        await File.WriteAllBytesAsync(Path.Combine(uploads, "whole"), whole, Cancellation);
+        await File.WriteAllBytesAsync(Path.Combine(uploads, "growing"), whole, Cancellation);
+        using var ending = new CancellationTokenSource();
+        var changing = Task.Run(() => Change(uploads, ending.Token), Cancellation);
+
+        await Script.RunAsync("backup.sh", "--data", folder.Path, "--to", backup);
+        await ending.CancelAsync();
+        await changing;
+        await Script.RunAsync("restore.sh", "--from", backup, "--data", restored.Path);
+
+        Assert.True(
+            new FileInfo(Path.Combine(uploads, "growing")).Length > whole.Length,
+            "Nothing grew meanwhile."
+        );
+        Assert.Equal(
+            whole,
+            await File.ReadAllBytesAsync(
+                Path.Combine(restored.Path, "uploads", "whole"),
+                Cancellation
+            )
+        );
+    }
+
+    private static void Change(string uploads, CancellationToken end)
+    {
+        for (var turn = 0; !end.IsCancellationRequested; turn++)
+        {
+            File.AppendAllText(Path.Combine(uploads, "growing"), "a sample\n");
+            File.WriteAllText(Path.Combine(uploads, $"passing-{turn}"), "a sample\n");
+            File.Delete(Path.Combine(uploads, $"passing-{turn - 20}"));
+        }
+    }
+
     [Fact]
     public async Task Restore_IntoAFolderInUse_IsRefused()
     {
