@@ -114,6 +114,34 @@ public sealed class SecondFactorTests(PostgresServerFixture server)
             );
     }
 
+    /// <summary>A PIN stands for both factors on its tablet, so both are proved before it is set.</summary>
+    [Fact]
+    public async Task Code_IsAskedFor_BeforeAPinIsSet()
+    {
+        await using var works = await WorkingSite.OpenAsync(server);
+        await works.EnterAsync("Ada Voss", Role.Operator);
+        await using var site = new RunningSite(works);
+        var (key, _) = await SetUpAsync(works, site);
+        using var tablet = await TabletVisit.RegisteredAsync(works, site);
+        works.Clock.Advance(TimeSpan.FromMinutes(1));
+        await tablet.SignInAsync(Name, CodeOf(key, works));
+        Assert.Equal("Ada Voss", await tablet.NameAsync());
+
+        Assert.Contains(
+            "Give the code",
+            await tablet.SetPinAsync("482913"),
+            StringComparison.Ordinal
+        );
+        works.Clock.Advance(TimeSpan.FromMinutes(1));
+        await tablet.SetPinAsync("482913", code: CodeOf(key, works));
+        await tablet.SignOutAsync();
+        await tablet.EnterAsync(Name, WorkingSite.Password);
+        Assert.Null(await tablet.NameAsync());
+        await tablet.EnterAsync(Name, "482913");
+
+        Assert.Equal("Ada Voss", await tablet.NameAsync());
+    }
+
     /// <summary>OWASP ASVS 5.0, 6.5.2: whoever reads the database alone has no second factor of anybody.</summary>
     [Fact]
     public async Task KeyAndRecoveryCodes_AreSealedAndHashed_InTheDatabase()

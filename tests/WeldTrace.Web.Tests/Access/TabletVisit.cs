@@ -69,12 +69,13 @@ internal sealed class TabletVisit(RunningSite site) : IDisposable
     public async Task<bool> OpensAsync(string path) =>
         (await _visit.GetAsync(path)).StatusCode == HttpStatusCode.OK;
 
-    public Task SignInAsync(string name) =>
+    public Task SignInAsync(string name, string code = "") =>
         SendAsync(
             Routes.SignIn,
             "sign-in",
             ("In.Name", name),
-            ("In.Password", WorkingSite.Password)
+            ("In.Password", WorkingSite.Password),
+            ("In.Code", code)
         );
 
     public Task SignOutAsync() => SendAsync(Routes.SignOut, null);
@@ -110,13 +111,15 @@ internal sealed class TabletVisit(RunningSite site) : IDisposable
     public async Task<string> SetPinAsync(
         string pin,
         string password = WorkingSite.Password,
-        string? again = null
+        string? again = null,
+        string code = ""
     ) =>
         await TextAsync(
             await SendAsync(
                 Routes.Pin,
                 "set-pin",
                 ("In.Password", password),
+                ("In.Code", code),
                 ("In.New", pin),
                 ("In.Again", again ?? pin)
             )
