@@ -51,10 +51,10 @@ app.MapStaticAssets().AllowAnonymous();
 app.MapHealthChecks(Routes.Health).AllowAnonymous();
 app.MapPost(
         Routes.SignOut,
-        async (HttpContext http, Sessions sessions) =>
+        async (HttpContext http, Sessions sessions, TabletCookie tablet) =>
         {
             await sessions.SignOutAsync(http.User);
-            return Results.LocalRedirect(Routes.SignIn);
+            return Results.LocalRedirect(tablet.Door);
         }
     )
     .WithMetadata(new RequireAntiforgeryTokenAttribute());

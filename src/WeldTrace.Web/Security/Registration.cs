@@ -95,6 +95,18 @@ public static class Registration
                     options.ExpireTimeSpan = AccountSession.Idle;
                     options.SlidingExpiration = true;
                     options.Events.OnValidatePrincipal = SessionGuard.ValidateAsync;
+                    var usual = options.Events.OnRedirectToLogin;
+                    options.Events.OnRedirectToLogin = context =>
+                    {
+                        var tablet =
+                            context.HttpContext.RequestServices.GetRequiredService<TabletCookie>();
+                        context.RedirectUri = context.RedirectUri.Replace(
+                            $"{Routes.SignIn}?",
+                            $"{tablet.Door}?",
+                            StringComparison.Ordinal
+                        );
+                        return usual(context);
+                    };
                 }
             );
         services

@@ -18,6 +18,9 @@ public sealed class TabletCookie(
     /// <summary>Whether the browser says that it is a shared tablet; it may not be one any more.</summary>
     public bool SaysSo => Word is not null;
 
+    /// <summary>Where people sign in on the device of this request.</summary>
+    public string Door => SaysSo ? Routes.ChangePerson : Routes.SignIn;
+
     private string? Word => accessor.HttpContext?.Request.Cookies[_cookie.Name!];
 
     /// <summary>The tablet of this request; null when it is none, or was withdrawn.</summary>
@@ -45,6 +48,13 @@ public sealed class TabletCookie(
         var options = _cookie.Build(http);
         options.MaxAge = CookieLife;
         http.Response.Cookies.Append(_cookie.Name!, word, options);
+    }
+
+    /// <summary>Has the browser forget a word that is worth nothing any more.</summary>
+    public void Forget()
+    {
+        var http = accessor.HttpContext!;
+        http.Response.Cookies.Delete(_cookie.Name!, _cookie.Build(http));
     }
 
     /// <summary>Has the browser keep its word for longer.</summary>

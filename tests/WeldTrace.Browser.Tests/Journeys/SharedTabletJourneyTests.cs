@@ -17,6 +17,8 @@ public sealed partial class SharedTabletJourneyTests(SiteFixture site)
         await using var tablet = await Visitor.SignInAsync(site, DemoPeople.QualityManager, 820);
         var badge = await PrepareAsync(tablet);
         await tablet.PressAsync("Sign out");
+        await tablet.SeesAsync("Who works here now?");
+        await tablet.FollowAsync("Sign in another way");
         await tablet.SignInAsync(DemoPeople.Operator.SignInName, DemoPeople.Password);
         await tablet.SeesAsync("My work");
         await SetPinAsync(tablet);

@@ -65,7 +65,15 @@ public sealed class SharedTabletTests(PostgresServerFixture server)
         await tablet.EnterAsync("bo.lind", Pin);
         Assert.Null(await tablet.NameAsync());
 
+        Assert.Equal(
+            $"{Routes.ChangePerson}?from=%2Fvessels",
+            await tablet.LeadsToAsync(Routes.Vessels)
+        );
         using var elsewhere = new TabletVisit(site);
+        Assert.Equal(
+            $"{Routes.SignIn}?from=%2Fvessels",
+            await elsewhere.LeadsToAsync(Routes.Vessels)
+        );
         await elsewhere.EnterAsync(badge, Pin);
         Assert.Null(await elsewhere.NameAsync());
         using var other = await TabletVisit.RegisteredAsync(
@@ -215,8 +223,12 @@ public sealed class SharedTabletTests(PostgresServerFixture server)
 
         Assert.Null(await tablet.NameAsync());
         Assert.Equal(0, await PinsAsync(works));
+        Assert.StartsWith(Routes.ChangePerson, await tablet.LeadsToAsync(Routes.Me));
         await tablet.EnterAsync("ada.voss", WorkingSite.Password);
         Assert.Null(await tablet.NameAsync());
+        // Shown once more, it forgets what it was.
+        Assert.True(await tablet.OpensAsync(Routes.ChangePerson));
+        Assert.Equal($"{Routes.SignIn}?from=%2Fme", await tablet.LeadsToAsync(Routes.Me));
         Assert.Equal("Quentin Hale", await office.NameAsync());
         Assert.Empty(await works.LedgerProblemsAsync());
     }

@@ -66,6 +66,10 @@ internal sealed class TabletVisit(RunningSite site) : IDisposable
         return copy;
     }
 
+    /// <summary>Where an address sends somebody who is not signed in.</summary>
+    public async Task<string?> LeadsToAsync(string path) =>
+        (await _visit.GetAsync(path)).Headers.Location?.PathAndQuery;
+
     public async Task<bool> OpensAsync(string path) =>
         (await _visit.GetAsync(path)).StatusCode == HttpStatusCode.OK;
 

@@ -42,9 +42,17 @@ public sealed class ChangePersonHandler(
         nameof(ChangePersonForm.Secret)
     );
 
-    /// <summary>The tablet that asks; null when the device is none.</summary>
-    public Task<SharedTablet?> TabletAsync(CancellationToken cancellation) =>
-        tablets.FindAsync(cancellation);
+    /// <summary>The tablet that asks; null when the device is none, or none any more, which it then forgets.</summary>
+    public async Task<SharedTablet?> TabletAsync(CancellationToken cancellation)
+    {
+        var tablet = await tablets.FindAsync(cancellation);
+        if (tablet is null && tablets.SaysSo)
+        {
+            tablets.Forget();
+        }
+
+        return tablet;
+    }
 
     /// <summary>Active people who have a PIN on a tablet, by name.</summary>
     public async Task<IReadOnlyList<TabletPerson>> ListAsync(
