@@ -7,7 +7,8 @@ public static class MissingRecord
 {
     /// <summary>
     /// Answers a form sent to a page that shows no such form as the page is answered when it is looked at: that nothing is there, or where
-    /// to go on. The framework calls each such form a bad request, and a page whose record is missing shows none.
+    /// to go on. The framework calls each such form a bad request, and a page whose record is missing shows none. A page that is there
+    /// and no longer has the form, since somebody was faster or the button was pressed twice, is a conflict, of which a page tells.
     /// </summary>
     public static IApplicationBuilder UseMissingRecords(this IApplicationBuilder app) =>
         app.Use(
@@ -24,11 +25,14 @@ public static class MissingRecord
                     await LookAsync(context, next);
                 }
 
-                if (context.Response.StatusCode == StatusCodes.Status404NotFound)
+                if (
+                    context.Response.StatusCode
+                    is StatusCodes.Status404NotFound
+                        or StatusCodes.Status409Conflict
+                )
                 {
                     // Left empty and as if looked at, it is filled with the page that says so.
-                    context.Response.Clear();
-                    context.Response.StatusCode = StatusCodes.Status404NotFound;
+                    Answer(context.Response, context.Response.StatusCode);
                     context.Request.Method = HttpMethods.Get;
                 }
             }
@@ -62,8 +66,13 @@ public static class MissingRecord
 
         if (context.Response.StatusCode == StatusCodes.Status200OK)
         {
-            context.Response.Clear();
-            context.Response.StatusCode = StatusCodes.Status400BadRequest;
+            Answer(context.Response, StatusCodes.Status409Conflict);
         }
+    }
+
+    private static void Answer(HttpResponse response, int status)
+    {
+        response.Clear();
+        response.StatusCode = status;
     }
 }

@@ -102,6 +102,7 @@ public sealed partial class AccessibilityTests(SiteFixture site)
         [
             Routes.HeatTreatment(load.Id),
             Routes.HistoryOrder(await OrderedAsync(db)),
+            Routes.ArchiveVessel("NR10-0011"),
             "/vessels/NR10-0002/sign-off/110",
             "/vessels/NR10-0003/pressure/90",
             "/vessels/NR10-0004/leak/80",

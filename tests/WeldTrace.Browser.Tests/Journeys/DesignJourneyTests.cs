@@ -1,3 +1,4 @@
+using Microsoft.Playwright;
 using WeldTrace.Web.Demo;
 
 namespace WeldTrace.Browser.Tests.Journeys;
@@ -12,7 +13,10 @@ public sealed class DesignJourneyTests(SiteFixture site)
         await engineer.GoToAsync("/designs");
         await engineer.FollowAsync("NR-10 rev A");
         await engineer.FillAsync("Why", "Thicker wall for deeper floats");
-        await engineer.PressAsync("Make the next revision");
+        // A glove presses twice, and makes one revision.
+        await engineer
+            .Page.GetByRole(AriaRole.Button, new() { Name = "Make the next revision" })
+            .DblClickAsync();
         await engineer.Page.ArrivesAtAsync("**/designs/*/edit");
         await engineer.FillAsync("Title", "");
         await engineer.PressAsync("Save the draft");
@@ -28,5 +32,10 @@ public sealed class DesignJourneyTests(SiteFixture site)
         await quality.GoToAsync(address);
         await quality.SignForGoodAsync("Sign and release");
         await quality.SeesAsync("I release this design for production.");
+        await quality.GoToAsync("/designs");
+        Assert.Equal(
+            1,
+            await quality.Page.GetByRole(AriaRole.Link, new() { Name = "NR-10 rev B" }).CountAsync()
+        );
     }
 }

@@ -182,7 +182,12 @@ public sealed partial class FormAccessTests(DemoSite site)
         {
             HttpStatusCode.Redirect => to.Contains(Routes.SignIn, StringComparison.Ordinal)
                 || to.Contains(AccessTable.NotAllowed, StringComparison.Ordinal),
-            HttpStatusCode.BadRequest => true,
+            // The page that says so leads back to where the form was sent.
+            HttpStatusCode.Conflict => (await SiteVisit.PageAsync(answer))
+                .QuerySelectorAll("main a")
+                .Any(a =>
+                    a.GetAttribute("href") == answer.RequestMessage!.RequestUri!.PathAndQuery
+                ),
             HttpStatusCode.OK => Reasons.Any(
                 (await SiteVisit.PageAsync(answer)).Body!.TextContent.Contains
             ),

@@ -3,9 +3,13 @@ import { alertBefore } from "./page.js";
 
 const Id = "post-alert";
 const NotSent = "Not connected: your entry is kept. Press the button again when the network is back.";
+// A glove presses twice within this time, in milliseconds; a form whose answer is a file can be sent again after it.
+const Twice = 1500;
+const sent = new Map();
 let waiting = null;
 
 export function watchPosts() {
+  document.addEventListener("submit", sendOnce, true);
   document.addEventListener("submit", (event) => {
     const form = event.target;
     if (form.method !== "post" || !form.hasAttribute("data-enhance")) {
@@ -27,9 +31,25 @@ export function watchPosts() {
   window.Blazor?.addEventListener("enhancedload", settle);
 }
 
+// Before the framework sees it: the second of two presses is no second act.
+function sendOnce(event) {
+  const form = event.target;
+  if (form.method !== "post") {
+    return;
+  }
+  const isSending = waiting && form.contains(waiting);
+  if (isSending || event.timeStamp - (sent.get(form) ?? -Infinity) < Twice) {
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    return;
+  }
+  sent.set(form, event.timeStamp);
+}
+
 function settle() {
   const button = waiting;
   waiting = null;
+  sent.delete(button?.form);
   button?.removeAttribute("aria-busy");
   return button;
 }
