@@ -29,6 +29,11 @@ internal static class Runner
             return await Pictures.PictureIntake.RunAsync();
         }
 
+        if (args is ["million", ..])
+        {
+            return await Million.MillionVessels.RunAsync(args.ElementAtOrDefault(1));
+        }
+
         // In process: the generated project of the usual toolchain cannot be restored from the locked package list.
         var config = ManualConfig
             .CreateEmpty()

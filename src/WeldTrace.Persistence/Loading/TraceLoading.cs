@@ -71,7 +71,7 @@ public static class TraceLoading
             vessels = vessels.Where(v => found.Contains(v.Id));
         }
 
-        return vessels.AsNoTracking();
+        return vessels;
     }
 
     private static IQueryable<Vessel> MadeOf(WeldTraceDbContext db, TraceQuestion asked)

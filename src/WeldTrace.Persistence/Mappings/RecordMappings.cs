@@ -13,6 +13,7 @@ using WeldTrace.Domain.Tooling;
 using WeldTrace.Domain.VesselDesigns;
 using WeldTrace.Domain.Vessels;
 using WeldTrace.Domain.Welding;
+using WeldTrace.Persistence.Loading;
 
 namespace WeldTrace.Persistence.Mappings;
 
@@ -167,7 +168,18 @@ internal sealed class VesselMapping : IEntityTypeConfiguration<Vessel>
         builder.HasIndex(v => v.ProductionLot);
         builder.HasIndex(v => v.LotId);
         builder.HasIndex(v => v.Components).HasMethod("gin");
+        // Lists show it of a thousand vessels at once, without their routes.
+        builder
+            .Property<string?>(TracedVessel.NextStepProperty)
+            .HasComputedColumnSql(
+                $"(({FirstOpenStep}) ->> 'sequence') || ' ' || (({FirstOpenStep}) ->> 'title')",
+                stored: true
+            );
     }
+
+    // What RouteStep.IsDone says; a test holds them equal.
+    private const string FirstOpenStep =
+        """jsonb_path_query_first(steps, '$[*] ? (@.state != "passed" && @.state != "waived")')""";
 }
 
 internal sealed class WeldRunMapping : IEntityTypeConfiguration<WeldRun>
@@ -194,6 +206,7 @@ internal sealed class WeldRunMapping : IEntityTypeConfiguration<WeldRun>
             .HasIndex(r => new { r.ProcedureRevisionId, r.StartedAt })
             .IncludeProperties(r => r.VesselId);
         builder.HasIndex(r => new { r.OperatorId, r.StartedAt }).IncludeProperties(r => r.VesselId);
+        builder.HasIndex(r => r.StartedAt).IncludeProperties(r => r.VesselId);
     }
 }
 
@@ -259,5 +272,11 @@ internal sealed class SignatureMapping : IEntityTypeConfiguration<Signature>
         builder.Property(s => s.PrintedName).HasMaxLength(Person.LongestName);
         builder.Property(s => s.Vessels).IsJson();
         builder.HasIndex(s => s.SignedId);
+        // Without a list of what is still to be indexed, through which each search would go.
+        builder
+            .HasIndex(s => s.Vessels)
+            .HasMethod("gin")
+            .HasOperators("jsonb_path_ops")
+            .HasStorageParameter("fastupdate", false);
     }
 }

@@ -1,4 +1,5 @@
 ﻿using System;
+using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
@@ -6,6 +7,8 @@ using Microsoft.EntityFrameworkCore.Migrations;
 namespace WeldTrace.Persistence.Migrations
 {
     /// <inheritdoc />
+    [DbContext(typeof(WeldTraceDbContext))]
+    [Migration("20261128040140_VesselArchives")]
     public partial class VesselArchives : Migration
     {
         /// <inheritdoc />

@@ -1866,6 +1866,13 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasIndex("SignedId")
                         .HasDatabaseName("ix_signatures_signed_id");
 
+                    b.HasIndex("Vessels")
+                        .HasDatabaseName("ix_signatures_vessels")
+                        .HasAnnotation("Npgsql:StorageParameter:fastupdate", false);
+
+                    NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("Vessels"), "gin");
+                    NpgsqlIndexBuilderExtensions.HasOperators(b.HasIndex("Vessels"), new[] { "jsonb_path_ops" });
+
                     b.ToTable("signatures", (string)null);
                 });
 
@@ -2523,6 +2530,12 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("lot_id");
 
+                    b.Property<string>("NextStepLabel")
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("text")
+                        .HasColumnName("next_step_label")
+                        .HasComputedColumnSql("((jsonb_path_query_first(steps, '$[*] ? (@.state != \"passed\" && @.state != \"waived\")')) ->> 'sequence') || ' ' || ((jsonb_path_query_first(steps, '$[*] ? (@.state != \"passed\" && @.state != \"waived\")')) ->> 'title')", true);
+
                     b.Property<string>("ProductionLot")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -2785,6 +2798,11 @@ namespace WeldTrace.Persistence.Migrations
 
                     b.HasKey("Id")
                         .HasName("pk_weld_runs");
+
+                    b.HasIndex("StartedAt")
+                        .HasDatabaseName("ix_weld_runs_started_at");
+
+                    NpgsqlIndexBuilderExtensions.IncludeProperties(b.HasIndex("StartedAt"), new[] { "VesselId" });
 
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_weld_runs_vessel_id");

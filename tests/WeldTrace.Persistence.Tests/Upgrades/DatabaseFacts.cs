@@ -11,6 +11,7 @@ internal sealed class DatabaseFacts(string connectionString)
     private const string Columns = """
         SELECT table_name || '.' || column_name, data_type || ' ' || is_nullable
             || coalesce(' ' || character_maximum_length, '')
+            || CASE is_generated WHEN 'ALWAYS' THEN ' generated' ELSE '' END
         FROM information_schema.columns WHERE table_schema = 'public'
         """;
 

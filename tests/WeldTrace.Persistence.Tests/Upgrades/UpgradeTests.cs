@@ -67,6 +67,8 @@ public sealed class UpgradeTests(UpgradedWorkshop workshop, PostgresServerFixtur
         var added = columns
             .Keys.Except(workshop.OldColumns.Keys)
             .Where(c => tables.Contains(c.Split('.')[0]))
+            // What the database works out of the other columns says nothing new.
+            .Where(c => !columns[c].EndsWith(" generated", StringComparison.Ordinal))
             .ToList();
 
         Assert.Contains("weld_runs.repair", added);

@@ -17,6 +17,8 @@ internal sealed class CopiedTable(string name, IReadOnlyList<CopiedColumn> colum
 
     private static readonly byte[] End = [0xFF, 0xFF];
 
+    public string Name => name;
+
     public IReadOnlyList<CopiedColumn> Columns => columns;
 
     private string List => string.Join(", ", columns.Select(c => $"\"{c.Name}\""));
@@ -60,11 +62,16 @@ internal sealed class CopiedTable(string name, IReadOnlyList<CopiedColumn> colum
     }
 
     /// <summary>Writes the copies of some rows.</summary>
+    /// <param name="connection">Where to.</param>
+    /// <param name="rows">Rows that are copied together.</param>
+    /// <param name="copies">How many times.</param>
+    /// <param name="between">Copies between two rows of the same one.</param>
     /// <returns>How many rows were written.</returns>
     public async Task<long> WriteAsync(
         NpgsqlConnection connection,
         IReadOnlyList<CopiedRow> rows,
-        long copies
+        long copies,
+        int between = 0
     )
     {
         await using var copy = await connection.BeginRawBinaryCopyAsync(
@@ -72,11 +79,14 @@ internal sealed class CopiedTable(string name, IReadOnlyList<CopiedColumn> colum
         );
         await using BufferedStream buffered = new(copy, 1 << 16);
         await buffered.WriteAsync(Head);
-        for (var n = 0L; n < copies; n++)
+        for (var last = 0L; last < copies + ((rows.Count - 1L) * between); last++)
         {
-            foreach (var row in rows)
+            for (var i = 0; i < rows.Count; i++)
             {
-                row.Write(n, buffered);
+                if (last - ((long)i * between) is var n && n >= 0 && n < copies)
+                {
+                    rows[i].Write(n, buffered);
+                }
             }
         }
 

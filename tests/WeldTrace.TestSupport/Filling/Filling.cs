@@ -29,6 +29,12 @@ public sealed record Filling(string Serial, int Count)
     /// <summary>Tables whose rows are copied beside the vessel's own; null copies everything that is recorded about it.</summary>
     public IReadOnlySet<string>? Tables { get; init; }
 
+    /// <summary>How many other vessels get a record of the same kind between two of one vessel, as where many are in work at once.</summary>
+    public int Between { get; init; }
+
+    /// <summary>What is done to the copies before their indexes are made.</summary>
+    public IReadOnlyList<string> Then { get; init; } = [];
+
     /// <summary>Serial number of a copy, counted from 0; as long as the one of the vessel, since it stands in texts of known length.</summary>
     public string SerialOf(long copy) =>
         "M"

@@ -44,6 +44,7 @@ public static class ManyVessels
         }
 
         var written = await SharedAsync(connection, filling, ids);
+        var aside = await IndexesAside.PutAsync(connection, [.. parts.Select(p => p.Table.Name)]);
         foreach (var (table, rows) in parts)
         {
             CopiedRow[] copied =
@@ -52,16 +53,25 @@ public static class ManyVessels
                     (r, i) => new CopiedRow(r, table.Columns, ids, filling, (i, rows.Count))
                 ),
             ];
-            written += await table.WriteAsync(connection, copied, filling.Count);
+            written += await table.WriteAsync(connection, copied, filling.Count, filling.Between);
         }
 
-        // What the server does by itself in the course of years: statistics, visible pages, indexes without a list of things to do.
-        await using var vacuum = new NpgsqlCommand("VACUUM ANALYZE", connection)
+        foreach (var statement in filling.Then)
         {
-            CommandTimeout = 0,
-        };
-        await vacuum.ExecuteNonQueryAsync();
+            await ExecuteAsync(connection, statement);
+        }
+
+        await aside.BringBackAsync();
+
+        // What the server does by itself in the course of years: statistics, visible pages, indexes without a list of things to do.
+        await ExecuteAsync(connection, "VACUUM ANALYZE");
         return written;
+    }
+
+    internal static async Task ExecuteAsync(NpgsqlConnection connection, string statement)
+    {
+        await using var command = new NpgsqlCommand(statement, connection) { CommandTimeout = 0 };
+        await command.ExecuteNonQueryAsync();
     }
 
     // A shared record that names the vessel names a copy of it, which keeps it away from the vessel itself.
@@ -72,20 +82,20 @@ public static class ManyVessels
     )
     {
         var written = 0L;
-        foreach (var shared in filling.Shared.Where(s => s.Table is not null))
+        foreach (var kind in filling.Shared.Where(s => s.Table is not null).GroupBy(s => s.Table!))
         {
-            var table = await CopiedTable.FindAsync(connection, shared.Table!);
-            var rows = await table.ReadAsync(connection, $"id = '{shared.Id}'");
-            var ids = new Dictionary<Guid, Func<long, long>>(all) { [shared.Id] = n => n };
-            written += await table.WriteAsync(
-                connection,
-                [
-                    .. rows.Select(
-                        (r, i) => new CopiedRow(r, table.Columns, ids, filling, (i, rows.Count))
-                    ),
-                ],
-                Enumerable.Range(0, filling.Count).Max(n => shared.Which(n)) + 1
-            );
+            var table = await CopiedTable.FindAsync(connection, kind.Key);
+            foreach (var (i, shared) in kind.Index())
+            {
+                var rows = await table.ReadAsync(connection, $"id = '{shared.Id}'");
+                var ids = new Dictionary<Guid, Func<long, long>>(all) { [shared.Id] = n => n };
+                // Unique marks are counted through, over all records of the table.
+                written += await table.WriteAsync(
+                    connection,
+                    [new CopiedRow(rows[0], table.Columns, ids, filling, (i, kind.Count()))],
+                    Enumerable.Range(0, filling.Count).Max(n => shared.Which(n)) + 1
+                );
+            }
         }
 
         return written;

@@ -43,12 +43,13 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
     {
         UseKestrel(0);
         StartServer();
-        // The demonstration has every kind of record but these two, and the archive of a vessel.
+        // The demonstration has every kind of record but these three, and the archive of a vessel.
         await ReadAsync(async db =>
         {
             var part = await db.Components.FirstAsync();
             db.Add(SampleHeat.Entered("180", [new TreatedPart(part.Id, part.Serial, false)]));
             db.Add(Accept.Value(OfAnotherHall()));
+            db.Add(Accept.Value(OfTheStore()));
             return await db.SaveAsync(CancellationToken.None);
         });
         await ArchivedVessel.MakeAsync(this);
@@ -61,9 +62,20 @@ public sealed class DemoSite : WebApplicationFactory<Program>, IAsyncLifetime
             TokenScope.PushBenchReadings,
             30,
             new string('0', 64),
-            new Actor(Guid.CreateVersion7(), "Ines Vidal", [Role.Administrator]),
+            Administrator,
             SampleTime.Start
         );
+
+    private static Outcome<SharedTablet> OfTheStore() =>
+        SharedTablet.Register(
+            "Tablet of the store",
+            new string('1', 64),
+            Administrator,
+            SampleTime.Start
+        );
+
+    private static Actor Administrator { get; } =
+        new(Guid.CreateVersion7(), "Ines Vidal", [Role.Administrator]);
 
     /// <summary>The visit of a signed-in person, the same for all tests; of nobody, when none is named.</summary>
     internal async Task<SiteVisit> VisitAsync(DemoPerson? person)

@@ -44,7 +44,9 @@ internal sealed class Forger(DemoSite site) : IAsyncDisposable
         List<ForgedTable> tables = [];
         foreach (var name in names)
         {
-            tables.Add(new ForgedTable(name, await ColumnsAsync(name)));
+            tables.Add(
+                new ForgedTable(name, [.. (await ColumnsAsync(name)).Where(c => c.Name != "id")])
+            );
         }
 
         return tables;
@@ -62,8 +64,10 @@ internal sealed class Forger(DemoSite site) : IAsyncDisposable
     {
         foreach (var table in _kept)
         {
+            // What the database works out itself can't be put back, and need not be.
+            var columns = string.Join(", ", (await ColumnsAsync(table)).Select(c => c.Name));
             await RunAsync(
-                $"DELETE FROM {table}; INSERT INTO {table} SELECT * FROM kept_{table}; DROP TABLE kept_{table}"
+                $"DELETE FROM {table}; INSERT INTO {table} ({columns}) SELECT {columns} FROM kept_{table}; DROP TABLE kept_{table}"
             );
         }
 
@@ -102,7 +106,7 @@ internal sealed class Forger(DemoSite site) : IAsyncDisposable
         await using var command = new NpgsqlCommand(
             """
             SELECT quote_ident(column_name), data_type FROM information_schema.columns
-            WHERE table_schema = 'public' AND table_name = $1 AND column_name <> 'id' AND is_generated = 'NEVER'
+            WHERE table_schema = 'public' AND table_name = $1 AND is_generated = 'NEVER'
             ORDER BY ordinal_position
             """,
             _owner

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.Extensions;
 using WeldTrace.Documents;
 using WeldTrace.Documents.RecordSheets;
 using WeldTrace.Domain.Vessels;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Components.Tables;
 using WeldTrace.Web.Reading;
 
@@ -83,13 +84,13 @@ public static class TraceFiles
             ],
         };
 
-    private static SheetRow Row(Vessel vessel) =>
+    private static SheetRow Row(TracedVessel vessel) =>
         new(
             [vessel.Serial, vessel.ProductionLot, TraceReader.Whereabouts(vessel)],
             PrintedMarks.Of(DomainMarks.Of(vessel.State), Vessel.StateWord(vessel.State))
         );
 
-    private static IReadOnlyList<string?> Cells(Vessel vessel) =>
+    private static IReadOnlyList<string?> Cells(TracedVessel vessel) =>
         [
             vessel.Serial,
             vessel.ProductionLot,

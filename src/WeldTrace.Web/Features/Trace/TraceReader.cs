@@ -10,7 +10,7 @@ namespace WeldTrace.Web.Features.Trace;
 
 /// <summary>The vessels that fit, and what was asked in words.</summary>
 public sealed record TracedVessels(
-    IReadOnlyList<Vessel> Rows,
+    IReadOnlyList<TracedVessel> Rows,
     int Total,
     IReadOnlyList<string> Words,
     IReadOnlyList<FieldFault> Faults
@@ -38,9 +38,9 @@ public sealed class TraceReader(IDbContextFactory<WeldTraceDbContext> contexts, 
 
         var found = db.Traced(question);
         var sorted = Sorted(found, query);
-        var rows = await (
-            whole ? sorted : sorted.Skip(query.Skip).Take(query.PageSize)
-        ).ToListAsync(cancellation);
+        var rows = await (whole ? sorted : sorted.Skip(query.Skip).Take(query.PageSize))
+            .AsTraced()
+            .ToListAsync(cancellation);
         return new TracedVessels(
             rows,
             whole ? rows.Count : await found.CountAsync(cancellation),
@@ -50,7 +50,7 @@ public sealed class TraceReader(IDbContextFactory<WeldTraceDbContext> contexts, 
     }
 
     /// <summary>Where a vessel is, as far as its records tell.</summary>
-    public static string Whereabouts(Vessel vessel)
+    public static string Whereabouts(TracedVessel vessel)
     {
         ArgumentNullException.ThrowIfNull(vessel);
         return vessel switch
@@ -58,7 +58,7 @@ public sealed class TraceReader(IDbContextFactory<WeldTraceDbContext> contexts, 
             { Shipment: { } shipment } => $"{shipment.Consignee} ({shipment.Papers})",
             { State: VesselState.Shipped } => "shipped; the consignee is not on record",
             { State: VesselState.Expended or VesselState.Scrapped } => "used up at the site",
-            { NextStep: { } next } => $"at the site, before step {next.Sequence} {next.Title}",
+            { NextStep: { } next } => $"at the site, before step {next}",
             _ => "at the site, ready to be shipped",
         };
     }

@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
-using WeldTrace.Domain.Vessels;
 using WeldTrace.Persistence;
+using WeldTrace.Persistence.Loading;
 using WeldTrace.Web.Components.Tables;
 
 namespace WeldTrace.Web.Features.Trace.Histories;
@@ -8,7 +8,7 @@ namespace WeldTrace.Web.Features.Trace.Histories;
 /// <summary>The vessels whose histories may be ordered together.</summary>
 /// <param name="Title">What they have in common.</param>
 /// <param name="Rows">The vessels, by serial where nothing else is said.</param>
-public sealed record OrderedVessels(string Title, IReadOnlyList<Vessel> Rows);
+public sealed record OrderedVessels(string Title, IReadOnlyList<TracedVessel> Rows);
 
 /// <summary>Finds the vessels of a production lot, or those that a search finds.</summary>
 public sealed class OrderedVesselsReader(
@@ -47,9 +47,9 @@ public sealed class OrderedVesselsReader(
 
         var ids = lot.Vessels.Select(v => v.Id).ToList();
         var vessels = await db
-            .Vessels.AsNoTracking()
-            .Where(v => ids.Contains(v.Id))
+            .Vessels.Where(v => ids.Contains(v.Id))
             .OrderBy(v => v.Serial)
+            .AsTraced()
             .ToListAsync(cancellation);
         return new OrderedVessels($"Production lot {lot.Number}", vessels);
     }

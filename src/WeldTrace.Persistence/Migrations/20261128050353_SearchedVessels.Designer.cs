@@ -12,8 +12,8 @@ using WeldTrace.Persistence;
 namespace WeldTrace.Persistence.Migrations
 {
     [DbContext(typeof(WeldTraceDbContext))]
-    [Migration("20261128040140_VesselArchives")]
-    partial class VesselArchives
+    [Migration("20261128050353_SearchedVessels")]
+    partial class SearchedVessels
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -124,6 +124,53 @@ namespace WeldTrace.Persistence.Migrations
                         .HasName("pk_account_tokens");
 
                     b.ToTable("account_tokens", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Domain.Access.SharedTablet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("name");
+
+                    b.Property<DateTimeOffset>("RegisteredAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("registered_at");
+
+                    b.Property<string>("RegisteredBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("registered_by");
+
+                    b.Property<string>("TokenSha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character(64)")
+                        .HasColumnName("token_sha256")
+                        .IsFixedLength();
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.Property<DateTimeOffset?>("WithdrawnAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("withdrawn_at");
+
+                    b.HasKey("Id")
+                        .HasName("pk_shared_tablets");
+
+                    b.HasIndex("TokenSha256")
+                        .IsUnique()
+                        .HasDatabaseName("ix_shared_tablets_token_sha256");
+
+                    b.ToTable("shared_tablets", (string)null);
                 });
 
             modelBuilder.Entity("WeldTrace.Domain.Access.SystemToken", b =>
@@ -1822,6 +1869,13 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasIndex("SignedId")
                         .HasDatabaseName("ix_signatures_signed_id");
 
+                    b.HasIndex("Vessels")
+                        .HasDatabaseName("ix_signatures_vessels")
+                        .HasAnnotation("Npgsql:StorageParameter:fastupdate", false);
+
+                    NpgsqlIndexBuilderExtensions.HasMethod(b.HasIndex("Vessels"), "gin");
+                    NpgsqlIndexBuilderExtensions.HasOperators(b.HasIndex("Vessels"), new[] { "jsonb_path_ops" });
+
                     b.ToTable("signatures", (string)null);
                 });
 
@@ -2479,6 +2533,12 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("lot_id");
 
+                    b.Property<string>("NextStepLabel")
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("text")
+                        .HasColumnName("next_step_label")
+                        .HasComputedColumnSql("((jsonb_path_query_first(steps, '$[*] ? (@.state != \"passed\" && @.state != \"waived\")')) ->> 'sequence') || ' ' || ((jsonb_path_query_first(steps, '$[*] ? (@.state != \"passed\" && @.state != \"waived\")')) ->> 'title')", true);
+
                     b.Property<string>("ProductionLot")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -2742,6 +2802,11 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasKey("Id")
                         .HasName("pk_weld_runs");
 
+                    b.HasIndex("StartedAt")
+                        .HasDatabaseName("ix_weld_runs_started_at");
+
+                    NpgsqlIndexBuilderExtensions.IncludeProperties(b.HasIndex("StartedAt"), new[] { "VesselId" });
+
                     b.HasIndex("VesselId")
                         .HasDatabaseName("ix_weld_runs_vessel_id");
 
@@ -2784,6 +2849,12 @@ namespace WeldTrace.Persistence.Migrations
                     b.Property<int>("AccessFailedCount")
                         .HasColumnType("integer")
                         .HasColumnName("access_failed_count");
+
+                    b.Property<string>("BadgeSha256")
+                        .HasMaxLength(64)
+                        .HasColumnType("character(64)")
+                        .HasColumnName("badge_sha256")
+                        .IsFixedLength();
 
                     b.Property<string>("ConcurrencyStamp")
                         .IsConcurrencyToken()
@@ -2857,6 +2928,10 @@ namespace WeldTrace.Persistence.Migrations
                     b.HasKey("Id")
                         .HasName("pk_accounts");
 
+                    b.HasIndex("BadgeSha256")
+                        .IsUnique()
+                        .HasDatabaseName("ix_accounts_badge_sha256");
+
                     b.HasIndex("NormalizedEmail")
                         .HasDatabaseName("EmailIndex");
 
@@ -2869,6 +2944,42 @@ namespace WeldTrace.Persistence.Migrations
                         .HasDatabaseName("ix_accounts_person_id");
 
                     b.ToTable("accounts", (string)null);
+                });
+
+            modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountPin", b =>
+                {
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("account_id");
+
+                    b.Property<Guid>("TabletId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("tablet_id");
+
+                    b.Property<DateTimeOffset?>("HeldUntil")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("held_until");
+
+                    b.Property<string>("PinHash")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("pin_hash");
+
+                    b.Property<DateTimeOffset>("SetAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("set_at");
+
+                    b.Property<int>("WrongInARow")
+                        .HasColumnType("integer")
+                        .HasColumnName("wrong_in_a_row");
+
+                    b.HasKey("AccountId", "TabletId")
+                        .HasName("pk_account_pins");
+
+                    b.HasIndex("TabletId")
+                        .HasDatabaseName("ix_account_pins_tablet_id");
+
+                    b.ToTable("account_pins", (string)null);
                 });
 
             modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountSession", b =>
@@ -2908,6 +3019,10 @@ namespace WeldTrace.Persistence.Migrations
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("signed_at");
 
+                    b.Property<Guid?>("TabletId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("tablet_id");
+
                     b.Property<string>("Way")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -2922,6 +3037,9 @@ namespace WeldTrace.Persistence.Migrations
 
                     b.HasIndex("BegunAt")
                         .HasDatabaseName("ix_account_sessions_begun_at");
+
+                    b.HasIndex("TabletId")
+                        .HasDatabaseName("ix_account_sessions_tablet_id");
 
                     b.ToTable("account_sessions", (string)null);
                 });
@@ -3347,6 +3465,23 @@ namespace WeldTrace.Persistence.Migrations
                         .HasConstraintName("fk_account_tokens_asp_net_users_user_id");
                 });
 
+            modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountPin", b =>
+                {
+                    b.HasOne("WeldTrace.Persistence.Accounts.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_account_pins_accounts_account_id");
+
+                    b.HasOne("WeldTrace.Domain.Access.SharedTablet", null)
+                        .WithMany()
+                        .HasForeignKey("TabletId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_account_pins_shared_tablets_tablet_id");
+                });
+
             modelBuilder.Entity("WeldTrace.Persistence.Accounts.AccountSession", b =>
                 {
                     b.HasOne("WeldTrace.Persistence.Accounts.Account", null)
@@ -3355,6 +3490,11 @@ namespace WeldTrace.Persistence.Migrations
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_account_sessions_accounts_account_id");
+
+                    b.HasOne("WeldTrace.Domain.Access.SharedTablet", null)
+                        .WithMany()
+                        .HasForeignKey("TabletId")
+                        .HasConstraintName("fk_account_sessions_shared_tablets_tablet_id");
                 });
 
             modelBuilder.Entity("WeldTrace.Persistence.LedgerStore.CheckpointStampRow", b =>
