@@ -43,6 +43,8 @@ internal sealed class RoundTrip(WeldTraceDbContext db)
                 Add(batch, command);
             }
 
+            // A session plans each question once and not at each asking, which takes as long as short answers.
+            await batch.PrepareAsync(cancellation);
             await using var reader = await batch.ExecuteReaderAsync(cancellation);
             db.Answering = reader;
             foreach (var question in _questions)
