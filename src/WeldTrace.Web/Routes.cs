@@ -183,6 +183,8 @@ public static partial class Routes
 
     public static string RunLogCsv(Guid id) => $"/runs/{id:D}/log.csv";
 
+    public static string RunOriginal(Guid id) => $"/runs/{id:D}/log/original";
+
     public static string RunLogSamples(Guid id) => $"/runs/{id:D}/samples";
 
     public static string Tool(Guid id) => $"/tools/{id:D}";

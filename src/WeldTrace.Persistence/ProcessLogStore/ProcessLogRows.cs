@@ -7,7 +7,7 @@ public sealed class ProcessLogRow
 
     public required string Header { get; init; }
 
-    /// <summary>The bytes as brought, only when the stored samples do not give them back.</summary>
+    /// <summary>The bytes as brought, or packed by zstd when they are many, only when the stored samples do not give them back.</summary>
     public string? OriginalAttachment { get; init; }
 
     /// <summary>The archive whose bundle holds the samples; null while they are here.</summary>

@@ -52,7 +52,7 @@ public sealed class InspectorJourneyTests(SiteFixture site)
         await visitor.SeesAsync("Confirm that you have read the cautions");
         await visitor.Page.GetByLabel("I have read the cautions above").CheckAsync();
         await visitor.PressAsync("Begin the test");
-        await visitor.SeesAsync("Nothing was saved yet");
+        await visitor.SeesAsync("Your password is not right");
         await visitor.SignAsync("Begin the test");
         await visitor.SeesAsync("Stage 1 of 3");
 

@@ -51,7 +51,7 @@ public sealed partial class SharedTabletJourneyTests(SiteFixture site)
         await tablet.SeesAsync("stands here again");
         Assert.Equal(Found, await FoundAsync(tablet));
 
-        await tablet.GoToAsync("/vessels/NR10-0009/sign-off/10");
+        await tablet.GoToAsync("/vessels/NR10-0012/sign-off/10");
         await tablet.SeesAsync("Your sign-in name");
     }
 

@@ -105,6 +105,7 @@ internal static class AccessTable
         /runs/{Id}/log/{Upload}                               in      yes       yes       yes        no       yes      no
         /runs/{Id}/sign                                       in      no        yes       no         no       no       no
         /runs/{id}/log.csv                                    in      yes       yes       yes        yes      yes      yes
+        /runs/{id}/log/original                               in      yes       yes       yes        yes      yes      yes
         /runs/{id}/samples                                    in      yes       yes       yes        yes      yes      yes
 
         # Tests and findings

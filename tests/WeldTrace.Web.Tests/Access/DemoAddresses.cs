@@ -132,6 +132,7 @@ internal static class DemoAddresses
         addresses["/runs/{id}/log/file"] = Routes.LogUpload(run);
         addresses["/runs/{Id}/log/{Upload}"] = Routes.ReadLog(run, Guid.Empty);
         addresses["/runs/{Id}/sign"] = Routes.SignRun(run);
+        addresses["/runs/{id}/log/original"] = Routes.RunOriginal(run);
         addresses["/runs/{id}/log.csv"] = Routes.RunLogCsv(run);
         addresses["/runs/{id}/samples"] = Routes.RunLogSamples(run);
         addresses["/procedures/runs/overlay/samples"] = $"{Routes.OverlaySamples}?run={run:D}";

@@ -48,5 +48,6 @@ public static class Registration
         endpoints.MapRunSamples();
         endpoints.MapRunOverlay();
         endpoints.MapRunLogCsv();
+        endpoints.MapRunOriginal();
     }
 }

@@ -14,7 +14,7 @@ public sealed record RunView
     /// <summary>The log without its samples; null until it is in.</summary>
     public required LogHeader? Header { get; init; }
 
-    /// <summary>SHA-256 of the original, when it is kept beside the samples.</summary>
+    /// <summary>SHA-256 of the original, or of its packed form, when it is kept beside the samples.</summary>
     public required string? OriginalAttachment { get; init; }
 
     public required IReadOnlyList<Finding> Findings { get; init; }

@@ -49,7 +49,7 @@ function sendOnce(event) {
 function settle() {
   const button = waiting;
   waiting = null;
-  sent.delete(button?.form);
+  sent.clear();
   button?.removeAttribute("aria-busy");
   return button;
 }

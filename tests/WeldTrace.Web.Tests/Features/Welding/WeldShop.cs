@@ -55,8 +55,16 @@ internal sealed class WeldShop : IAsyncDisposable
 
     public LogIntake Intake { get; } = new();
 
+    public long MostPlainBytes { get; set; } = long.MaxValue;
+
+    public long MostPackedBytes { get; set; } = long.MaxValue;
+
     public ReadLogHandler ReadLog =>
-        new(Database, Staged, Arrivals, Intake, new SignalWatch(Database), Clock);
+        new(Database, Staged, Arrivals, Intake, new SignalWatch(Database), Clock)
+        {
+            MostPlainBytes = MostPlainBytes,
+            MostPackedBytes = MostPackedBytes,
+        };
 
     public static async Task<WeldShop> OpenAsync(
         PostgresServerFixture server,

@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using Microsoft.EntityFrameworkCore;
 using WeldTrace.Domain.Equipment;
 using WeldTrace.Domain.Findings;
@@ -23,12 +24,18 @@ public sealed class ReadLogHandler(
     TimeProvider clock
 )
 {
-    private const long MostOriginalBytes = 256L * 1024 * 1024;
+    private const long Megabyte = 1024 * 1024;
 
     private static readonly Refusal OriginalTooLarge = new(
         "original",
-        "The samples of this file don't give it back byte for byte, and at more than 256 MB it is too large to be kept beside them. Export one run per file, with every column mapped."
+        "The samples of this file don't give it back byte for byte, and packed it has more than 512 MB, which is too large to be kept beside them. Export one run per file, with every column mapped."
     );
+
+    /// <summary>Most bytes of a file that is kept as it was brought; a larger one is packed.</summary>
+    public long MostPlainBytes { get; init; } = 256 * Megabyte;
+
+    /// <summary>Most bytes of a packed file that is kept.</summary>
+    public long MostPackedBytes { get; init; } = 512 * Megabyte;
 
     /// <summary>The run with the brought file; null when there is no such run.</summary>
     public async Task<ReadLogView?> FindAsync(
@@ -214,19 +221,53 @@ public sealed class ReadLogHandler(
             return true;
         }
 
-        if (log.Header.OriginalLengthBytes > MostOriginalBytes)
+        var original =
+            log.Header.OriginalLengthBytes > MostPlainBytes
+                ? await PackAsync(runId, file, cancellation)
+                : await OriginalAsync(runId, file, log.Header, cancellation);
+        if (original is null)
         {
             return false;
         }
 
-        var sha256 = log.Header.OriginalSha256;
-        if (!await db.Attachments.AnyAsync(a => a.Sha256 == sha256, cancellation))
+        await db.KeepAsync(original, cancellation);
+        db.AddProcessLog(runId, log, original.Sha256);
+        return true;
+    }
+
+    // In a file and not in memory, for as long as it isn't known to be small enough.
+    private async Task<Attachment?> PackAsync(
+        Guid runId,
+        StagedLog file,
+        CancellationToken cancellation
+    )
+    {
+        await using var packed = new FileStream(
+            Path.Combine(Path.GetTempPath(), Path.GetRandomFileName()),
+            new FileStreamOptions
+            {
+                Mode = FileMode.CreateNew,
+                Access = FileAccess.ReadWrite,
+                Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous,
+                UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite,
+            }
+        );
+        await using var stream = staged.Open(runId, file);
+        if (!await PackedOriginal.PackAsync(stream, packed, MostPackedBytes, cancellation))
         {
-            db.Add(await OriginalAsync(runId, file, log.Header, cancellation));
+            return null;
         }
 
-        db.AddProcessLog(runId, log, sha256);
-        return true;
+        var bytes = new byte[packed.Length];
+        packed.Position = 0;
+        await packed.ReadExactlyAsync(bytes, cancellation);
+        return new Attachment
+        {
+            Sha256 = Convert.ToHexStringLower(SHA256.HashData(bytes)),
+            MediaType = "application/zstd",
+            Length = bytes.Length,
+            Bytes = bytes,
+        };
     }
 
     private async Task<Attachment> OriginalAsync(
