@@ -46,8 +46,7 @@ public static class ScannedCode
     )
     {
         ArgumentNullException.ThrowIfNull(db);
-        var (id, text) = Read(code);
-        return db.Instruments.SingleOrDefaultAsync(i => i.Id == id || i.Mark == text, cancellation);
+        return db.InstrumentsOf(code).SingleOrDefaultAsync(cancellation);
     }
 
     /// <summary>The component of a serial or of a scanned address; null when there is none.</summary>
@@ -58,11 +57,7 @@ public static class ScannedCode
     )
     {
         ArgumentNullException.ThrowIfNull(db);
-        var (id, text) = Read(code);
-        return db.Components.SingleOrDefaultAsync(
-            c => c.Id == id || c.Serial == text,
-            cancellation
-        );
+        return db.ComponentsOf(code).SingleOrDefaultAsync(cancellation);
     }
 
     /// <summary>The material lot of a number or of a scanned address; null when there is none.</summary>
@@ -73,11 +68,31 @@ public static class ScannedCode
     )
     {
         ArgumentNullException.ThrowIfNull(db);
+        return db.LotsOf(code).SingleOrDefaultAsync(cancellation);
+    }
+
+    /// <summary>The same instruments, to be asked further.</summary>
+    public static IQueryable<Instrument> InstrumentsOf(this WeldTraceDbContext db, string? code)
+    {
+        ArgumentNullException.ThrowIfNull(db);
         var (id, text) = Read(code);
-        return db.MaterialLots.SingleOrDefaultAsync(
-            l => l.Id == id || l.Number == text,
-            cancellation
-        );
+        return db.Instruments.Where(i => i.Id == id || i.Mark == text);
+    }
+
+    /// <summary>The same components, to be asked further.</summary>
+    public static IQueryable<CutComponent> ComponentsOf(this WeldTraceDbContext db, string? code)
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var (id, text) = Read(code);
+        return db.Components.Where(c => c.Id == id || c.Serial == text);
+    }
+
+    /// <summary>The same material lots, to be asked further.</summary>
+    public static IQueryable<MaterialLot> LotsOf(this WeldTraceDbContext db, string? code)
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        var (id, text) = Read(code);
+        return db.MaterialLots.Where(l => l.Id == id || l.Number == text);
     }
 
     /// <summary>The vessel of a serial or of a scanned address, which ends with the serial; null when there is none.</summary>
@@ -96,14 +111,18 @@ public static class ScannedCode
             .FirstOrDefaultAsync(cancellation);
     }
 
-    internal static IQueryable<Tool> ToolsOf(this WeldTraceDbContext db, string? code)
+    /// <summary>The same tools, to be asked further.</summary>
+    public static IQueryable<Tool> ToolsOf(this WeldTraceDbContext db, string? code)
     {
+        ArgumentNullException.ThrowIfNull(db);
         var (id, text) = Read(code);
         return db.Tools.Where(t => t.Id == id || t.Mark == text);
     }
 
-    internal static IQueryable<Machine> MachinesOf(this WeldTraceDbContext db, string? code)
+    /// <summary>The same machines, to be asked further.</summary>
+    public static IQueryable<Machine> MachinesOf(this WeldTraceDbContext db, string? code)
     {
+        ArgumentNullException.ThrowIfNull(db);
         var (id, text) = Read(code);
         return db.Machines.Where(m => m.Id == id || m.Name == text);
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
+using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Sites;
 using WeldTrace.Persistence;
 using WeldTrace.Persistence.Loading;
@@ -26,23 +27,23 @@ internal sealed class TraceAsking(WeldTraceDbContext db, TableQuery query, Site 
         {
             ToolId = await IdAsync(
                 TraceFields.Tool,
-                async mark => (await db.FindToolAsync(mark, cancellation))?.Id
+                mark => IdOfAsync(db.ToolsOf(mark), cancellation)
             ),
             MachineId = await IdAsync(
                 TraceFields.Machine,
-                async name => (await db.FindMachineAsync(name, cancellation))?.Id
+                name => IdOfAsync(db.MachinesOf(name), cancellation)
             ),
             InstrumentId = await IdAsync(
                 TraceFields.Instrument,
-                async mark => (await db.FindInstrumentAsync(mark, cancellation))?.Id
+                mark => IdOfAsync(db.InstrumentsOf(mark), cancellation)
             ),
             MaterialLotId = await IdAsync(
                 TraceFields.Lot,
-                async number => (await db.FindLotAsync(number, cancellation))?.Id
+                number => IdOfAsync(db.LotsOf(number), cancellation)
             ),
             ComponentId = await IdAsync(
                 TraceFields.Component,
-                async serial => (await db.FindComponentAsync(serial, cancellation))?.Id
+                serial => IdOfAsync(db.ComponentsOf(serial), cancellation)
             ),
             FindingId = await IdAsync(
                 TraceFields.Finding,
@@ -79,6 +80,12 @@ internal sealed class TraceAsking(WeldTraceDbContext db, TableQuery query, Site 
 
         return id;
     }
+
+    // A mark stands for an identity: what else the record holds is not read for it.
+    private static Task<Guid?> IdOfAsync(
+        IQueryable<Record> named,
+        CancellationToken cancellation
+    ) => named.Select(r => (Guid?)r.Id).SingleOrDefaultAsync(cancellation);
 
     private async Task<Guid?> FindingAsync(string label, CancellationToken cancellation) =>
         int.TryParse(
