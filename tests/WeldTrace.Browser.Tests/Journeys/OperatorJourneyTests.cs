@@ -60,7 +60,7 @@ public sealed class OperatorJourneyTests(SiteFixture site)
         await keyboard.TypeAsync("Length travelled along the seam", "4000");
         await keyboard.TypeAsync("What happened", "Spindle alarm, stopped by hand");
         await keyboard.PressAsync("Record the interruption");
-        await visitor.SeesAsync("0 to");
+        await page.Locator("[data-error-summary]").WaitForAsync();
         await keyboard.TypeAsync("Length travelled along the seam", "180");
         await keyboard.PressAsync("Record the interruption");
         await page.ArrivesAtAsync("**/runs/*/log");
