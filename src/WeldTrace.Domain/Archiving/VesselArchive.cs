@@ -1,3 +1,4 @@
+using WeldTrace.Domain.Ledger;
 using WeldTrace.Domain.People;
 using WeldTrace.Domain.Records;
 using WeldTrace.Domain.Vessels;
@@ -9,6 +10,11 @@ namespace WeldTrace.Domain.Archiving;
 /// <param name="Bytes">Its length, in bytes.</param>
 /// <param name="LedgerSize">Entries of the ledger that its proofs lead to.</param>
 public sealed record ArchivedBundle(string Hash, long Bytes, long LedgerSize);
+
+/// <summary>A bundle that was read again from the disk and holds.</summary>
+/// <param name="Bundle">Hash, length and state of the ledger.</param>
+/// <param name="Manifest">What it holds.</param>
+public sealed record VerifiedBundle(ArchivedBundle Bundle, BundleManifest Manifest);
 
 /// <summary>
 /// The history bundle of a vessel was written and verified, and what is bulky in it has left the database; the records
@@ -65,8 +71,9 @@ public sealed class VesselArchive : Record
     /// <param name="id">Identity, made when the form was opened, so that a form sent twice is one archive.</param>
     /// <param name="vessel">Vessel.</param>
     /// <param name="retention">How long its records are kept.</param>
-    /// <param name="bundle">The bundle, written and verified.</param>
-    /// <param name="contents">What leaves the database, all of it in the bundle.</param>
+    /// <param name="verified">The bundle, written and verified.</param>
+    /// <param name="contents">What leaves the database; the bundle must hold all of it.</param>
+    /// <param name="lastEntry">Number of the newest ledger entry that speaks of the vessel, from 0; the bundle must know it.</param>
     /// <param name="today">Day at the site.</param>
     /// <param name="actor">Quality manager.</param>
     /// <param name="at">UTC instant.</param>
@@ -74,8 +81,9 @@ public sealed class VesselArchive : Record
         Guid id,
         Vessel vessel,
         Retention retention,
-        ArchivedBundle bundle,
+        VerifiedBundle verified,
         ArchiveContents contents,
+        long lastEntry,
         DateOnly today,
         Actor actor,
         DateTimeOffset at
@@ -83,7 +91,7 @@ public sealed class VesselArchive : Record
     {
         ArgumentNullException.ThrowIfNull(vessel);
         ArgumentNullException.ThrowIfNull(retention);
-        ArgumentNullException.ThrowIfNull(bundle);
+        ArgumentNullException.ThrowIfNull(verified);
         ArgumentNullException.ThrowIfNull(contents);
         ArgumentNullException.ThrowIfNull(actor);
         var checks = new Checks()
@@ -93,7 +101,18 @@ public sealed class VesselArchive : Record
                 !contents.IsEmpty,
                 "contents",
                 $"No file or process log of {vessel.Serial} is in the database; there is nothing to archive."
-            );
+            )
+            .That(
+                verified.Manifest.VesselId == vessel.Id,
+                "bundle",
+                $"The bundle is of {verified.Manifest.VesselSerial} and not of {vessel.Serial}; write the bundle again."
+            )
+            .That(
+                verified.Bundle.LedgerSize > lastEntry,
+                "bundle",
+                $"Records of {vessel.Serial} were written since; write the bundle again."
+            )
+            .Add(contents.MissingFrom(verified.Manifest));
         if (!checks.AllHold)
         {
             return checks.Refusals;
@@ -103,7 +122,7 @@ public sealed class VesselArchive : Record
         {
             VesselId = vessel.Id,
             VesselSerial = vessel.Serial,
-            Bundle = bundle,
+            Bundle = verified.Bundle,
             Files = contents.Files,
             Logs = contents.Logs,
             KeptUntil = retention.KeptUntil!.Value,
@@ -111,7 +130,7 @@ public sealed class VesselArchive : Record
             ArchivedBy = actor.PrintedName,
             At = at,
         };
-        archive.Note(actor, at, "vessel archived", $"bundle {bundle.Hash}");
+        archive.Note(actor, at, "vessel archived", $"bundle {verified.Bundle.Hash}");
         return archive;
     }
 }

@@ -46,8 +46,14 @@ public sealed class ArchiveFolder(string path)
 
     public void DeleteDraft(Guid vessel) => File.Delete(DraftOf(vessel));
 
-    /// <summary>Keeps the draft of a vessel as the bundle of an archive.</summary>
-    public void Keep(Guid vessel, Guid archive) => File.Move(DraftOf(vessel), PathOf(archive));
+    /// <summary>Keeps the draft of a vessel as the bundle of an archive: under its name on the disk, before anything leaves the database.</summary>
+    public void Keep(Guid vessel, Guid archive)
+    {
+        File.Move(DraftOf(vessel), PathOf(archive));
+        // What is written through is the file together with the name that it was given.
+        using var kept = new FileStream(PathOf(archive), FileMode.Open, FileAccess.ReadWrite);
+        kept.Flush(flushToDisk: true);
+    }
 
     /// <summary>Makes the bundle of an archive that was not saved a draft again.</summary>
     public void GiveBack(Guid archive, Guid vessel) =>

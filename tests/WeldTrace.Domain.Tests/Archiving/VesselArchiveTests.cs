@@ -93,6 +93,32 @@ public sealed class VesselArchiveTests
         Assert.Equal("contents", Assert.Single(empty.Refusals).Code);
     }
 
+    [Theory]
+    [InlineData(9, "")]
+    [InlineData(10, "bundle")]
+    public void Bundle_ThatDoesNotKnowTheNewestEntry_IsRefused(long lastEntry, string refused)
+    {
+        var archived = Write(
+            Retention.Of(Scrapped(), Facts()),
+            new DateOnly(2030, 1, 1),
+            lastEntry: lastEntry
+        );
+
+        Assert.Equal(refused, string.Join(' ', archived.Refusals.Select(r => r.Code)));
+    }
+
+    [Fact]
+    public void Bundle_OfAnotherVessel_IsRefused()
+    {
+        var archived = Write(
+            Retention.Of(Scrapped(), Facts()),
+            new DateOnly(2030, 1, 1),
+            bundleOf: Guid.CreateVersion7()
+        );
+
+        Assert.Equal("bundle", Assert.Single(archived.Refusals).Code);
+    }
+
     [Fact]
     public void Contents_ThatABundleDoesNotHoldWithTheSameHash_AreNamed()
     {
@@ -142,18 +168,27 @@ public sealed class VesselArchiveTests
         Retention retention,
         DateOnly today,
         ArchiveContents? contents = null,
-        Actor? actor = null
-    ) =>
-        VesselArchive.Write(
+        Actor? actor = null,
+        long lastEntry = 9,
+        Guid? bundleOf = null
+    )
+    {
+        var vessel = Scrapped();
+        return VesselArchive.Write(
             Guid.CreateVersion7(),
-            Scrapped(),
+            vessel,
             retention,
-            new ArchivedBundle(Hash, 1000, 10),
+            new VerifiedBundle(
+                new ArchivedBundle(Hash, 1000, 10),
+                Manifest(Hash, Contents.Logs[0].Hash, bundleOf ?? vessel.Id)
+            ),
             contents ?? Contents,
+            lastEntry,
             today,
             actor ?? SamplePeople.QualityManager,
             SampleTime.Start
         );
+    }
 
     private static BundleFile File(string path, string hash) =>
         new()
@@ -163,11 +198,11 @@ public sealed class VesselArchiveTests
             Sha256 = hash,
         };
 
-    private static BundleManifest Manifest(string attachment, string log) =>
+    private static BundleManifest Manifest(string attachment, string log, Guid? vessel = null) =>
         new()
         {
             VesselSerial = "V-1",
-            VesselId = Guid.CreateVersion7(),
+            VesselId = vessel ?? Guid.CreateVersion7(),
             SiteName = "Works",
             MadeAt = SampleTime.Start,
             Files =

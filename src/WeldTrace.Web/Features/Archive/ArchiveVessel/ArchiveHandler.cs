@@ -85,30 +85,29 @@ public sealed class ArchiveHandler(
             return verified.WithoutValue();
         }
 
-        var bundle = verified.Value;
-        if (bundle.Bundle.Hash != form.Hash || bundle.Bundle.LedgerSize <= view.LastEntry)
+        if (verified.Value.Bundle.Hash != form.Hash)
         {
             return Outcome.Refused(
                 "bundle",
-                "The bundle is not the one that was shown, or records of the vessel were written since. Write the bundle again."
+                "The bundle is not the one that was shown. Look at it as it is now, then sign."
             );
         }
 
-        var missing = view.Contents.MissingFrom(bundle.Manifest);
         form.Id = FormIdentity.OrNew(form.Id, clock);
         var at = clock.GetUtcNow();
         var archive = VesselArchive.Write(
             form.Id,
             view.Vessel,
             view.Retention,
-            bundle.Bundle,
+            verified.Value,
             view.Contents,
+            view.LastEntry,
             await day.TodayAsync(cancellation),
             actor,
             at
         );
-        return missing.Count > 0 ? Outcome.From(missing)
-            : archive.IsAccepted ? await SaveAsync(archive.Value, actor, at)
+        return archive.IsAccepted
+            ? await SaveAsync(archive.Value, actor, at)
             : archive.WithoutValue();
     }
 

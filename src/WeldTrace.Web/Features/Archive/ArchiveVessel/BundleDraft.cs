@@ -14,11 +14,6 @@ namespace WeldTrace.Web.Features.Archive.ArchiveVessel;
 /// <param name="Hash">SHA-256, 64 lower-case hexadecimal digits.</param>
 public sealed record WaitingBundle(DateTimeOffset WrittenAt, long Bytes, string Hash);
 
-/// <summary>A bundle that was read again from the disk and holds.</summary>
-/// <param name="Bundle">Hash, length and state of the ledger.</param>
-/// <param name="Manifest">What it holds.</param>
-public sealed record VerifiedBundle(ArchivedBundle Bundle, BundleManifest Manifest);
-
 /// <summary>Writes the bundle of a vessel into the folder of archives, and verifies it from there as an auditor would.</summary>
 public sealed class BundleDraft(ArchiveFolder folder, IHistoryBundles bundles, SiteKeyFolder keys)
 {
